@@ -1,0 +1,64 @@
+/** Errors: one table of codes, one class. A code names the cause; the message says what to do. */
+
+/** Every error code: what it means, and the exit code of the command line (2 = bad input, 1 = work failed, 3 = this machine). */
+export const ERRORS = {
+  // command line and files
+  usage: { exit: 2, means: 'The command was called with words it does not know.' },
+  'file-missing': { exit: 2, means: 'A named file is not there or cannot be read.' },
+  'file-empty': { exit: 2, means: 'A named file is empty.' },
+  'file-too-big': { exit: 2, means: 'A text file is larger than its reader accepts.' },
+  'file-not-text': { exit: 2, means: 'A text file is not UTF-8 text.' },
+  'out-not-writable': { exit: 2, means: 'The output place cannot be written.' },
+  // transcript
+  'transcript-unknown': { exit: 2, means: 'No transcript form fits the text.' },
+  'transcript-line': { exit: 2, means: 'A line of a transcript breaks the rules of its form.' },
+  'transcript-order': { exit: 2, means: 'The time stamps of a transcript go back.' },
+  'transcript-not-timed': { exit: 2, means: 'A timed transcript is needed here and a class plan was given.' },
+  // log sheet
+  'sheet-not-json': { exit: 2, means: 'The log sheet is not JSON.' },
+  'sheet-not-a-sheet': { exit: 2, means: 'The JSON is not a log sheet.' },
+  'sheet-newer': { exit: 2, means: 'The log sheet is of a newer version than this program reads.' },
+  'sheet-field': { exit: 2, means: 'A field of the log sheet has a wrong value.' },
+  'sheet-spans': { exit: 2, means: 'Spans or cut-outs of the log sheet cannot be cut.' },
+  'edit-target': { exit: 2, means: 'An edit names something that is not on the sheet.' },
+  'edit-invalid': { exit: 2, means: 'An edit would break the sheet.' },
+  // recording
+  'recording-empty': { exit: 2, means: 'The recording is an empty file.' },
+  'recording-format': { exit: 2, means: 'The file is not a recording of an accepted format.' },
+  'recording-broken': { exit: 2, means: 'The recording is cut short or damaged.' },
+  'recording-no-picture': { exit: 2, means: 'The recording has no picture.' },
+  'recording-no-sound': { exit: 2, means: 'The recording has no sound.' },
+  // engine
+  'ffmpeg-missing': { exit: 3, means: 'No usable ffmpeg and ffprobe was found.' },
+  'ffmpeg-too-old': { exit: 3, means: 'ffmpeg is older than 5.1.' },
+  'ffmpeg-lacks': { exit: 3, means: 'ffmpeg lacks a codec, filter or muxer that is needed.' },
+  'engine-failed': { exit: 1, means: 'ffmpeg ended with an error.' },
+  'engine-timeout': { exit: 1, means: 'ffmpeg ran longer than it may.' },
+  'engine-cancelled': { exit: 1, means: 'The work was cancelled.' },
+  'engine-too-big': { exit: 1, means: 'An output grew larger than it may.' },
+  'disk-full': { exit: 1, means: 'The disk is full.' },
+  'clip-wrong': { exit: 1, means: 'A cut clip is not what the plan says.' },
+  'browser-missing': { exit: 3, means: 'No Chromium or Chrome was found for the tests.' },
+  'setup-failed': { exit: 3, means: 'A step of the set-up failed.' },
+  internal: { exit: 1, means: 'A fault of this program.' },
+} as const satisfies Record<string, { exit: 1 | 2 | 3; means: string }>
+
+export type ErrorCode = keyof typeof ERRORS
+
+/** A stop: a code from the table, a sentence that says what to do, and the first error as cause. */
+export class AppError extends Error {
+  readonly code: ErrorCode
+  /** Further facts in whole lines, such as each bad line of a file or ffmpeg's last words. */
+  readonly details: readonly string[]
+
+  constructor(code: ErrorCode, message: string, options: { details?: readonly string[]; cause?: unknown } = {}) {
+    super(message, options.cause === undefined ? undefined : { cause: options.cause })
+    this.name = 'AppError'
+    this.code = code
+    this.details = options.details ?? []
+  }
+
+  get exitCode(): 1 | 2 | 3 {
+    return ERRORS[this.code].exit
+  }
+}

@@ -1,0 +1,33 @@
+// Vitest's projects: what runs where, and how long it may take.
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const root = fileURLToPath(new URL('../..', import.meta.url))
+
+/** One project: a name, its folders below tests/, and a time limit in ms for one test. */
+const project = (name: string, folders: string[], testTimeout: number, oneAtATime = false) => ({
+  test: {
+    name,
+    root,
+    include: folders.map((folder) => `tests/${folder}/**/*.test.ts`),
+    setupFiles: ['tests/setup/no-stray-output.ts'],
+    testTimeout,
+    hookTimeout: testTimeout,
+    fileParallelism: !oneAtATime,
+  },
+})
+
+export default defineConfig({
+  root,
+  test: {
+    reporters: ['default'],
+    projects: [
+      project('architecture', ['architecture'], 60_000),
+      project('unit', ['core', 'shared', 'server'], 20_000),
+      project('conformance', ['conformance'], 60_000),
+      project('media', ['media'], 240_000),
+      project('journey', ['journey'], 240_000, true),
+      project('crash', ['crash'], 240_000, true),
+    ],
+  },
+})
