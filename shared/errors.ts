@@ -1,6 +1,7 @@
 /** Errors: one table of codes, one class. A code names the cause; the message says what to do. */
 
-/** Every error code: what it means, and the exit code of the command line (2 = bad input, 1 = work failed, 3 = this machine). */
+/** Every error code: what it means, and the exit code of the command line:
+ * 2 = the input is bad, 3 = this machine or this program cannot do it. (1 is not an error: stops stand, or a clip failed.) */
 export const ERRORS = {
   // command line and files
   usage: { exit: 2, means: 'The command was called with words it does not know.' },
@@ -32,16 +33,16 @@ export const ERRORS = {
   'ffmpeg-missing': { exit: 3, means: 'No usable ffmpeg and ffprobe was found.' },
   'ffmpeg-too-old': { exit: 3, means: 'ffmpeg is older than 5.1.' },
   'ffmpeg-lacks': { exit: 3, means: 'ffmpeg lacks a codec, filter or muxer that is needed.' },
-  'engine-failed': { exit: 1, means: 'ffmpeg ended with an error.' },
-  'engine-timeout': { exit: 1, means: 'ffmpeg ran longer than it may.' },
-  'engine-cancelled': { exit: 1, means: 'The work was cancelled.' },
-  'engine-too-big': { exit: 1, means: 'An output grew larger than it may.' },
-  'disk-full': { exit: 1, means: 'The disk is full.' },
-  'clip-wrong': { exit: 1, means: 'A cut clip is not what the plan says.' },
+  'engine-failed': { exit: 3, means: 'ffmpeg ended with an error.' },
+  'engine-timeout': { exit: 3, means: 'ffmpeg ran longer than it may.' },
+  'engine-cancelled': { exit: 3, means: 'The work was cancelled.' },
+  'engine-too-big': { exit: 3, means: 'An output grew larger than it may.' },
+  'disk-full': { exit: 3, means: 'The disk is full.' },
+  'clip-wrong': { exit: 3, means: 'A cut clip is not what the plan says.' },
   'browser-missing': { exit: 3, means: 'No Chromium or Chrome was found for the tests.' },
   'setup-failed': { exit: 3, means: 'A step of the set-up failed.' },
-  internal: { exit: 1, means: 'A fault of this program.' },
-} as const satisfies Record<string, { exit: 1 | 2 | 3; means: string }>
+  internal: { exit: 3, means: 'A fault of this program.' },
+} as const satisfies Record<string, { exit: 2 | 3; means: string }>
 
 export type ErrorCode = keyof typeof ERRORS
 
@@ -58,7 +59,7 @@ export class AppError extends Error {
     this.details = options.details ?? []
   }
 
-  get exitCode(): 1 | 2 | 3 {
+  get exitCode(): 2 | 3 {
     return ERRORS[this.code].exit
   }
 }
