@@ -1,6 +1,16 @@
 // Makes a fresh clone ready to run: dependencies, the command's link, the build. Plain Node, nothing to install first.
 import { spawnSync } from 'node:child_process'
-import { chmodSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs'
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs'
 import path from 'node:path'
 import { fileURLToPath } from 'node:url'
 
@@ -45,19 +55,26 @@ export function linkCommand() {
 function checkNode() {
   const [major = 0, minor = 0] = process.versions.node.split('.').map(Number)
   if (major > 20 || (major === 20 && minor >= 19)) return
-  stop(`Repslate needs Node 20.19 or newer; this is ${process.versions.node}. Install it from your system's packages or nodejs.org.`)
+  stop(
+    `Repslate needs Node 20.19 or newer; this is ${process.versions.node}. Install it from your system's packages or nodejs.org.`,
+  )
 }
 
 function installDependencies() {
   say('set-up: installing dependencies (npm ci)')
   const npm = process.env.npm_execpath
-  const [command, args] = npm?.endsWith('.js') ? [process.execPath, [npm]] : [process.platform === 'win32' ? 'npm.cmd' : 'npm', []]
+  const [command, args] = npm?.endsWith('.js')
+    ? [process.execPath, [npm]]
+    : [process.platform === 'win32' ? 'npm.cmd' : 'npm', []]
   const run = spawnSync(command, [...args, 'ci', '--no-audit', '--no-fund', '--loglevel=error'], {
     cwd: root,
     stdio: ['ignore', 2, 2],
     shell: process.platform === 'win32' && command === 'npm.cmd',
   })
-  if (run.status !== 0) stop('The dependencies could not be installed. Check the network and the messages above, then run the command again.')
+  if (run.status !== 0)
+    stop(
+      'The dependencies could not be installed. Check the network and the messages above, then run the command again.',
+    )
 }
 
 function build() {
@@ -83,7 +100,8 @@ function newest(...places) {
   for (const place of places) {
     if (!existsSync(place)) continue
     const stat = statSync(place)
-    if (stat.isDirectory()) latest = Math.max(latest, stat.mtimeMs, newest(...readdirSync(place).map((name) => path.join(place, name))))
+    if (stat.isDirectory())
+      latest = Math.max(latest, stat.mtimeMs, newest(...readdirSync(place).map((name) => path.join(place, name))))
     else if (/\.(ts|json)$/.test(place)) latest = Math.max(latest, stat.mtimeMs)
   }
   return latest

@@ -7,7 +7,10 @@ const [work = 'demo', ...rest] = process.argv.slice(2)
 prepare()
 
 if (work === 'test') {
-  const run = spawnSync(process.execPath, [path.join(root, 'tests', 'setup', 'run-tests.mjs'), ...rest], { cwd: root, stdio: 'inherit' })
+  const run = spawnSync(process.execPath, [path.join(root, 'tests', 'setup', 'run-tests.mjs'), ...rest], {
+    cwd: root,
+    stdio: 'inherit',
+  })
   process.exit(run.status ?? 3)
 }
 const { main } = await import('../../.build/server/cli/main.js')

@@ -1,0 +1,25 @@
+/** Which segments may become lessons, and why the others may not. */
+import type { CheckReport } from '../../shared/check-report.ts'
+import type { LogSheet, Segment } from '../../shared/log-sheet.ts'
+
+export interface Held {
+  segment: Segment
+  /** What each stop says. */
+  reasons: string[]
+}
+
+/** Splits the lessons of a sheet into those without a stop and those held back. A stop on the whole class holds all. */
+export function mayPublish(sheet: LogSheet, report: CheckReport): { ready: Segment[]; held: Held[] } {
+  const stops = report.findings.filter((finding) => finding.severity === 'stop')
+  const lessons = sheet.segments.filter((segment) => segment.use === 'lesson' && segment.state !== 'declined')
+  const all = lessons.map((segment) => ({
+    segment,
+    reasons: stops
+      .filter((stop) => stop.segmentId === segment.id || stop.segmentId === null)
+      .map((stop) => stop.message),
+  }))
+  return {
+    ready: all.filter(({ reasons }) => reasons.length === 0).map(({ segment }) => segment),
+    held: all.filter(({ reasons }) => reasons.length > 0),
+  }
+}

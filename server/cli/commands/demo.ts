@@ -1,0 +1,78 @@
+/** `repslate demo`: takes the demo class from file to lessons. */
+import { readFile } from 'node:fs/promises'
+import path from 'node:path'
+import type { Command } from 'commander'
+import { draftSheet } from '../../../core/draft/draft-sheet.ts'
+import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
+import { AppError } from '../../../shared/errors.ts'
+import { formatClock } from '../../../shared/time.ts'
+import { probeRecording } from '../../actions/probe-recording.ts'
+import { publishClass } from '../../actions/publish-class.ts'
+import { ensureFfmpeg } from '../../setup/ensure-tools.ts'
+import { projectRoot } from '../../setup/project-root.ts'
+import type { Io } from '../io.ts'
+import type { Finish } from '../main.ts'
+import { describeReport } from '../describe-report.ts'
+import { showProgress } from '../progress.ts'
+import { describePublished } from './publish.ts'
+
+const CLASS = 'steady-and-strong'
+
+interface Options {
+  out?: string
+  jobs?: string
+}
+
+export function addDemo(program: Command, io: Io, finish: Finish): void {
+  program
+    .command('demo')
+    .description('take the demo class from one recording to lessons')
+    .option('--out <folder>', 'where the library goes (default: data/demo in the project)')
+    .option('--no-serve', 'end after the work')
+    .action(async (options: Options) => {
+      const root = projectRoot()
+      const out = options.out ?? path.join(root, 'data', 'demo')
+      const recordingPath = path.join(root, 'media-samples', `${CLASS}.mp4`)
+      const ffmpeg = await ensureFfmpeg((text) => io.say(text))
+      io.say(`ffmpeg ${ffmpeg.version} (${ffmpeg.from})\n`)
+
+      const { durationMs } = await probeRecording(recordingPath)
+      io.say(`\n1  The recording: one take of ${formatClock(durationMs)}, ${path.relative(root, recordingPath)}\n`)
+
+      const text = await readFile(path.join(root, 'media-samples', `${CLASS}.vtt`), 'utf8')
+      const transcript = parseTranscript(text, { durationMs })
+      if (transcript.kind === 'plan') throw new AppError('transcript-not-timed', 'The demo transcript has no times.')
+      io.say(`2  The transcript: ${transcript.lines.length} lines of speech\n`)
+
+      const sheet = draftSheet({
+        transcript,
+        durationMs,
+        audience: ['older-adults'],
+        title: 'Steady and Strong: chair class',
+      })
+      const doses = sheet.segments.filter((segment) => segment.prescription !== null).length
+      const cues = sheet.segments.reduce((sum, segment) => sum + segment.cues.length, 0)
+      io.say(
+        `3  The draft: ${sheet.segments.length} exercises, ${doses} doses, ${cues} cues; nobody has agreed to them yet\n`,
+      )
+
+      io.say('4  Cut, caption and publish what has no stop\n')
+      const progress = showProgress(io)
+      const published = await publishClass({
+        recordingPath,
+        sheet,
+        transcript,
+        outDir: out,
+        jobs: 2,
+        nowUtc: io.nowUtc(),
+        signal: io.signal,
+        onProgress: progress.show,
+      })
+      progress.end()
+      io.say(`5  The checks\n`)
+      io.out(`${describeReport(sheet, published.report)}\n`)
+      io.out(describePublished(published, path.relative(process.cwd(), out) || '.'))
+      for (const { name, message } of published.failed) io.say(`repslate: ${name}: ${message}\n`)
+      finish(published.failed.length > 0 ? 1 : 0)
+    })
+}

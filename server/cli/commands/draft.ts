@@ -1,0 +1,64 @@
+/** `repslate draft`: proposes a log sheet from a transcript or a class plan. */
+import type { Command } from 'commander'
+import { draftSheet } from '../../../core/draft/draft-sheet.ts'
+import { writeDose } from '../../../core/dose/write-dose.ts'
+import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
+import { AppError } from '../../../shared/errors.ts'
+import { Audience, type LogSheet } from '../../../shared/log-sheet.ts'
+import { writeLogSheet } from '../../../shared/read-log-sheet.ts'
+import { formatClock, parseClock, type Ms } from '../../../shared/time.ts'
+import { readTextFile } from '../../files/text-files.ts'
+import type { Io } from '../io.ts'
+
+interface Options {
+  for?: string[]
+  duration?: string
+  title?: string
+  json?: boolean
+}
+
+export function addDraft(program: Command, io: Io): void {
+  program
+    .command('draft')
+    .description('propose a log sheet from a transcript (WebVTT, SRT, "[m:ss] text", JSON words) or a class plan')
+    .argument('<transcript>', 'the text of the class')
+    .option('--for <audience...>', `who the class is for: ${Audience.options.join(', ')}`)
+    .option('--duration <clock>', 'length of the recording, as 12:44 or 1:02:10')
+    .option('--title <text>', "the class's title")
+    .option('--json', 'print the sheet only, no summary')
+    .action(async (file: string, options: Options) => {
+      const audience = readAudience(options.for ?? [])
+      const durationMs = readDuration(options.duration)
+      const transcript = parseTranscript(await readTextFile(file, 'transcript'), { durationMs })
+      const sheet = draftSheet({ transcript, audience, durationMs, title: options.title })
+      io.out(writeLogSheet(sheet))
+      if (!options.json) io.say(summarise(sheet))
+    })
+}
+
+function readAudience(words: readonly string[]): Audience[] {
+  return words
+    .flatMap((word) => word.split(','))
+    .filter((word) => word !== '')
+    .map((word) => {
+      const known = Audience.safeParse(word)
+      if (known.success) return known.data
+      throw new AppError('usage', `"${word}" is no audience. Choose from: ${Audience.options.join(', ')}.`)
+    })
+}
+
+function readDuration(text: string | undefined): Ms | null {
+  if (text === undefined) return null
+  const ms = parseClock(text)
+  if (ms === null || ms === 0) throw new AppError('usage', `"${text}" is no length. Write it as 12:44 or 1:02:10.`)
+  return ms
+}
+
+function summarise(sheet: LogSheet): string {
+  const lines = sheet.segments.map((segment) => {
+    const span = segment.spans[0]
+    const dose = segment.prescription ? writeDose(segment.prescription) : 'no dose heard'
+    return `  ${(span ? formatClock(span.startMs) : '-').padStart(7)}  ${segment.exercise.name}: ${dose}`
+  })
+  return [`Proposed ${sheet.segments.length} exercises; nobody has agreed to them yet.`, ...lines, ''].join('\n')
+}

@@ -1,0 +1,147 @@
+/** Finds ffmpeg and a browser, or installs them with apt-get where that is allowed, or says the exact command for this system. */
+import { spawnSync } from 'node:child_process'
+import { accessSync, constants, existsSync, readFileSync } from 'node:fs'
+import path from 'node:path'
+import { findFfmpeg, type Ffmpeg } from '../../core/media/engine/find-ffmpeg.ts'
+import { AppError } from '../../shared/errors.ts'
+
+type Say = (text: string) => void
+
+/** What a tool is called in each system's package manager. */
+interface Package {
+  debian: string
+  fedora: string
+  arch: string
+  alpine: string
+  darwin: string
+  win32: string
+}
+
+const FFMPEG: Package = {
+  debian: 'ffmpeg',
+  fedora: 'ffmpeg-free',
+  arch: 'ffmpeg',
+  alpine: 'ffmpeg',
+  darwin: 'ffmpeg',
+  win32: 'ffmpeg',
+}
+const CHROMIUM: Package = {
+  debian: 'chromium',
+  fedora: 'chromium',
+  arch: 'chromium',
+  alpine: 'chromium',
+  darwin: '--cask chromium',
+  win32: 'chromium',
+}
+
+/**
+ * ffmpeg and ffprobe, installed if need be.
+ * @throws AppError ffmpeg-missing with the command to type, ffmpeg-too-old
+ */
+export async function ensureFfmpeg(say: Say): Promise<Ffmpeg> {
+  try {
+    return await findFfmpeg()
+  } catch (error) {
+    if (!(error instanceof AppError) || error.code !== 'ffmpeg-missing') throw error
+    if (aptInstall([FFMPEG.debian], say)) return await findFfmpeg()
+    throw new AppError('ffmpeg-missing', `${error.message} ${howToInstallFfmpeg()}`, {
+      details: error.details,
+      cause: error,
+    })
+  }
+}
+
+/**
+ * The path of an installed Chrome or Chromium, installed if need be; used by the tests only.
+ * @throws AppError browser-missing with the command to type
+ */
+export function ensureBrowser(say: Say): string {
+  const found = findBrowser()
+  if (found) return found
+  const installed = aptInstall([CHROMIUM.debian], say) ? findBrowser() : null
+  if (installed) return installed
+  throw new AppError(
+    'browser-missing',
+    `The browser tests need Chrome or Chromium. Install it with: ${installCommand(CHROMIUM)} or set REPSLATE_CHROMIUM to its path.`,
+  )
+}
+
+/** The browser named by REPSLATE_CHROMIUM, else the first installed one, else null. */
+export function findBrowser(env: NodeJS.ProcessEnv = process.env): string | null {
+  const named = env.REPSLATE_CHROMIUM
+  if (named) return existsSync(named) ? named : null
+  const names = ['google-chrome-stable', 'google-chrome', 'chromium', 'chromium-browser']
+  const onPath = (env.PATH ?? '')
+    .split(path.delimiter)
+    .flatMap((folder) => names.map((name) => path.join(folder, name)))
+  const elsewhere = [
+    '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+    '/Applications/Chromium.app/Contents/MacOS/Chromium',
+    ...[env.ProgramFiles, env['ProgramFiles(x86)'], env.LOCALAPPDATA]
+      .filter((folder) => folder !== undefined)
+      .map((folder) => path.join(folder, 'Google', 'Chrome', 'Application', 'chrome.exe')),
+  ]
+  return [...onPath, ...elsewhere].find(isProgram) ?? null
+}
+
+/** One sentence: how to get ffmpeg on this system. */
+export function howToInstallFfmpeg(): string {
+  return `Install ffmpeg with: ${installCommand(FFMPEG)}`
+}
+
+/** The command that installs a package on this system, for a person to type. */
+export function installCommand(names: Package, system = thisSystem()): string {
+  switch (system) {
+    case 'darwin':
+      return `brew install ${names.darwin}`
+    case 'win32':
+      return `winget install ${names.win32}`
+    case 'fedora':
+      return `sudo dnf install ${names.fedora}`
+    case 'arch':
+      return `sudo pacman -S ${names.arch}`
+    case 'alpine':
+      return `sudo apk add ${names.alpine}`
+    case 'debian':
+      return `sudo apt-get update && sudo apt-get install --no-install-recommends ${names.debian}`
+    case 'other':
+      return `your system's package manager (the package is mostly called ${names.debian})`
+  }
+}
+
+type System = 'darwin' | 'win32' | 'debian' | 'fedora' | 'arch' | 'alpine' | 'other'
+
+function thisSystem(): System {
+  if (process.platform === 'darwin' || process.platform === 'win32') return process.platform
+  const release = existsSync('/etc/os-release') ? readFileSync('/etc/os-release', 'utf8') : ''
+  const ids = [...release.matchAll(/^ID(?:_LIKE)?="?([^"\n]*)"?$/gm)].flatMap((match) => (match[1] ?? '').split(' '))
+  if (ids.includes('debian') || ids.includes('ubuntu')) return 'debian'
+  if (ids.includes('fedora') || ids.includes('rhel')) return 'fedora'
+  if (ids.includes('arch')) return 'arch'
+  if (ids.includes('alpine')) return 'alpine'
+  return 'other'
+}
+
+/** Installs Debian packages when this is Debian, we are root and REPSLATE_NO_APT does not forbid it. */
+function aptInstall(names: readonly string[], say: Say): boolean {
+  if (process.env.REPSLATE_NO_APT === '1') return false
+  if (thisSystem() !== 'debian' || process.getuid?.() !== 0) return false
+  const steps = [['update'], ['install', '-y', '--no-install-recommends', ...names]]
+  return steps.every((args) => {
+    say(`set-up: apt-get ${args.join(' ')}\n`)
+    const run = spawnSync('apt-get', ['-q', ...args], {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    })
+    return run.status === 0
+  })
+}
+
+function isProgram(file: string): boolean {
+  try {
+    accessSync(file, constants.X_OK)
+    return true
+  } catch {
+    return false
+  }
+}

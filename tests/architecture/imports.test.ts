@@ -1,0 +1,92 @@
+// Who may import whom (the table of DEVELOPERS.md), held against every import of every source file.
+import path from 'node:path'
+import ts from 'typescript'
+import { describe, expect, it } from 'vitest'
+import { readProjectFile, sourceFiles } from '../helpers/source-files.ts'
+
+interface Rule {
+  /** Folder the rule speaks for; the longest that fits a file is the one that counts. */
+  folder: string
+  /** Folders of the project it may import; itself is always allowed. */
+  mayImport: string[]
+  packages: string[]
+  node: boolean
+}
+
+const RULES: Rule[] = [
+  { folder: 'shared', mayImport: [], packages: ['zod'], node: false },
+  { folder: 'core', mayImport: ['shared'], packages: [], node: false },
+  { folder: 'core/media/engine', mayImport: ['shared', 'core'], packages: ['ffmpeg-static'], node: true },
+  {
+    folder: 'server/actions',
+    mayImport: ['shared', 'core', 'server/files', 'server/setup'],
+    packages: ['zod'],
+    node: true,
+  },
+  { folder: 'server/files', mayImport: ['shared'], packages: [], node: true },
+  { folder: 'server/setup', mayImport: ['shared', 'core'], packages: [], node: true },
+  {
+    folder: 'server/cli',
+    mayImport: ['shared', 'core', 'server/actions', 'server/files', 'server/setup'],
+    packages: ['commander'],
+    node: true,
+  },
+]
+
+/** Single files with a package of their own. */
+const ALLOWED_IN_FILE: Record<string, string[]> = {
+  'core/captions/read-vtt.ts': ['webvtt-parser'],
+  'core/media/engine/run-ffmpeg.ts': ['fluent-ffmpeg'],
+}
+
+const ruleOf = (file: string): Rule | undefined =>
+  RULES.filter((rule) => file.startsWith(`${rule.folder}/`)).sort((a, b) => b.folder.length - a.folder.length)[0]
+
+/** What is wrong with one import of a file, or null. */
+function fault(file: string, specifier: string): string | null {
+  const rule = ruleOf(file)
+  if (!rule) return `${file}: no rule for this folder`
+  if (specifier.startsWith('node:'))
+    return rule.node ? null : `${file} imports ${specifier}, but ${rule.folder} has no Node`
+  if (specifier.startsWith('.')) {
+    const target = path.posix.normalize(path.posix.join(path.posix.dirname(file), specifier))
+    const owner = ruleOf(target)?.folder ?? target
+    if (owner === rule.folder || rule.mayImport.includes(owner)) return null
+    return `${file} imports ${target}, but ${rule.folder} may not import ${owner}`
+  }
+  const name = specifier
+    .split('/')
+    .slice(0, specifier.startsWith('@') ? 2 : 1)
+    .join('/')
+  if (rule.packages.includes(name) || ALLOWED_IN_FILE[file]?.includes(name)) return null
+  return `${file} imports the package ${name}`
+}
+
+const importsOf = (text: string): string[] =>
+  ts.preProcessFile(text, true, true).importedFiles.map((entry) => entry.fileName)
+
+describe('imports', () => {
+  const files = ['shared', 'core', 'server'].flatMap((folder) => sourceFiles(folder))
+
+  it('finds the source files', () => {
+    expect(files.length).toBeGreaterThan(20)
+  })
+
+  it('follow the table', () => {
+    const faults = files.flatMap((file) => importsOf(readProjectFile(file)).map((specifier) => fault(file, specifier)))
+    expect(faults.filter((text) => text !== null)).toEqual([])
+  })
+
+  it.each([
+    ['core/draft/x.ts', "import fs from 'node:fs'"],
+    ['core/draft/x.ts', "import { cutRecording } from '../../server/actions/cut-recording.ts'"],
+    ['core/draft/x.ts', "import { probeFile } from '../media/engine/probe-file.ts'"],
+    ['core/media/engine/x.ts', "import ffmpeg from 'fluent-ffmpeg'"],
+    ['shared/x.ts', "import { a } from '../core/journey.ts'"],
+    ['server/actions/x.ts', "import { main } from '../cli/main.ts'"],
+    ['core/checks/x.ts', "import express from 'express'"],
+    ['core/checks/x.ts', "const fs = await import('node:fs')"],
+  ])('catch a planted fault in %s', (file, code) => {
+    expect(importsOf(code).map((specifier) => fault(file, specifier))).toEqual([expect.any(String)])
+  })
+})
