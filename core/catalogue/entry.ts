@@ -79,6 +79,23 @@ export interface CatalogueEntry {
   still: boolean
   /** Usually done with outside load. */
   loaded: boolean
+  /** Ids of easier and harder neighbours. */
   easier: readonly string[]
   harder: readonly string[]
+}
+
+/** An entry as its data file holds it: what is empty or false may be left out. */
+export interface EntrySource {
+  id: string
+  name: string
+  alsoCalled?: readonly string[]
+  positions: readonly Position[]
+  kit?: readonly string[]
+  movements?: readonly Movement[]
+  regions: readonly Region[]
+  sided?: boolean
+  still?: boolean
+  loaded?: boolean
+  easier?: readonly string[]
+  harder?: readonly string[]
 }

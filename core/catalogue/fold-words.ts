@@ -1,0 +1,41 @@
+/** Folds words so that "Press-ups", "press up" and "pressup" come out alike, each folded word knowing its place in the text. */
+import { COMPOUNDS, FILLERS, IRREGULAR_PLURALS } from './words/en/spellings.ts'
+
+/** One folded word and the characters of the text it came from. A compound gives several words with the same place. */
+export interface FoldedWord {
+  text: string
+  offset: number
+  end: number
+  plural: boolean
+}
+
+/** The folded words of a text; hesitations ("um") are left out. */
+export function foldWords(text: string): FoldedWord[] {
+  const words: FoldedWord[] = []
+  for (const match of text.toLowerCase().matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*/gu)) {
+    const raw = match[0].replace(/['’]/g, '').normalize('NFD').replace(/\p{M}/gu, '')
+    if (FILLERS.has(raw)) continue
+    const offset = match.index
+    const end = offset + match[0].length
+    const plural = singular(raw) !== raw
+    const parts = COMPOUNDS.get(raw) ?? COMPOUNDS.get(singular(raw)) ?? [singular(raw)]
+    for (const part of parts) words.push({ text: part, offset, end, plural })
+  }
+  return words
+}
+
+/** The folded words of a name as one string: two spellings of one name give the same. */
+export function foldName(name: string): string {
+  return foldWords(name)
+    .map((word) => word.text)
+    .join(' ')
+}
+
+function singular(word: string): string {
+  const irregular = IRREGULAR_PLURALS.get(word)
+  if (irregular !== undefined) return irregular
+  if (word.length <= 3 || /(?:ss|us|is|\d)$/.test(word)) return word
+  if (word.endsWith('ies') && word.length > 4) return `${word.slice(0, -3)}y`
+  if (/(?:ss|sh|tch|nch|ach|x|zz)es$/.test(word)) return word.slice(0, -2)
+  return word.endsWith('s') ? word.slice(0, -1) : word
+}
