@@ -1,0 +1,25 @@
+/** Finds the line on which each object of a JSON text starts, so that errors can name it. */
+
+/** Lines (from 1) of every `{`, in the order of the text. The text must be valid JSON. */
+export function objectLines(text: string): number[] {
+  const lines: number[] = []
+  let line = 1
+  // Strings first, so that braces inside them do not count.
+  for (const [token] of text.matchAll(/"[^"\\]*(?:\\.[^"\\]*)*"|[\n{]/g)) {
+    if (token === '\n') line++
+    else if (token === '{') lines.push(line)
+  }
+  return lines
+}
+
+/** All objects of a parsed value, each before its contents: the order in which they start in the text. */
+export function orderObjects(root: unknown): object[] {
+  const found: object[] = []
+  const walk = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null) return
+    if (!Array.isArray(value)) found.push(value)
+    for (const inner of Object.values(value)) walk(inner)
+  }
+  walk(root)
+  return found
+}
