@@ -146,13 +146,22 @@ export type Span = Omit<SpanRead, 'inClip'> & { inClip: boolean }
 export const CutOut = loose({ startMs: Ms, endMs: Ms, why: z.string().default('') })
 export type CutOut = z.infer<typeof CutOut>
 
-const Loop = loose({ startMs: Ms, endMs: Ms })
+/** A few clean repetitions, for the poster and for playing round and round. */
+export const Loop = loose({ startMs: Ms, endMs: Ms })
+export type Loop = z.infer<typeof Loop>
+
+export const Use = z.enum(['lesson', 'keep', 'leave-out'])
+export type Use = z.infer<typeof Use>
+export const View = z.enum(['front', 'back', 'side'])
+export type View = z.infer<typeof View>
+export const SideShown = z.enum(['left', 'right', 'both'])
+export type SideShown = z.infer<typeof SideShown>
 
 /** One exercise as taught: its spans, dose, cues and cautions. */
 export const Segment = loose({
   ...mark,
   id: z.string().min(1),
-  use: z.enum(['lesson', 'keep', 'leave-out']).default('lesson'),
+  use: Use.default('lesson'),
   exercise: loose({
     name: z.string().min(1),
     alsoCalled: z.array(z.string()).default([]),
@@ -166,9 +175,9 @@ export const Segment = loose({
   loop: said(Loop),
   equipment: z.array(z.string()).default([]),
   position: said(z.string()),
-  view: said(z.enum(['front', 'back', 'side'])),
+  view: said(View),
   mirrored: said(z.boolean()),
-  sideShown: said(z.enum(['left', 'right', 'both'])),
+  sideShown: said(SideShown),
   prescription: said(Prescription),
   cues: z.array(Cue).default([]),
   cautions: z.array(Caution).default([]),
@@ -213,25 +222,37 @@ export const Media = loose({
 })
 export type Media = z.infer<typeof Media>
 
+/** A named part of the class, by the teacher's own breaks. */
+export const Section = loose({ title: z.string(), startMs: Ms, endMs: Ms })
+export type Section = z.infer<typeof Section>
+
+export const Source = loose({ sha256: z.string(), durationMs: Ms })
+export type Source = z.infer<typeof Source>
+
+export const Music = z.enum(['none', 'own', 'licensed', 'unknown'])
+export type Music = z.infer<typeof Music>
+
 export const LogSheet = loose({
   format: z.literal(LOG_SHEET_FORMAT),
   version: z.literal(LOG_SHEET_VERSION),
   title: z.string().default(''),
   language: z.string().default('en'),
   durationMs: Ms,
-  source: said(loose({ sha256: z.string(), durationMs: Ms })),
+  source: said(Source),
   audience: z.array(Audience).default([]),
   /** Empty = one file. */
   media: z.array(Media).default([]),
-  sections: z.array(loose({ title: z.string(), startMs: Ms, endMs: Ms })).default([]),
+  sections: z.array(Section).default([]),
   segments: z.array(Segment).default([]),
   classCautions: z.array(Caution).default([]),
   /** Exercises named but never taught. */
   mentioned: z.array(z.string()).default([]),
   waivers: z.array(Waiver).default([]),
   /** Rights to the music heard; absent = nobody has said. */
-  music: said(z.enum(['none', 'own', 'licensed', 'unknown'])),
+  music: said(Music),
   /** People in the picture; null = nobody has said, [] = nobody but the instructor. */
   people: said(z.array(PersonShown)),
+  /** Names of the sheet's own fields a person set (title, sections ...); drafting again leaves these alone. Absent = none. */
+  setByPerson: z.array(z.string()).optional(),
 })
 export type LogSheet = z.infer<typeof LogSheet>

@@ -23,7 +23,8 @@ export function parseClock(text: string): Ms | null {
   if (minutes !== undefined && Number(seconds) > 59) return null
   if (hours !== undefined && (Number(minutes) > 59 || (minutes ?? '').length !== 2)) return null
   const whole = Number(hours ?? 0) * 3600 + Number(minutes ?? 0) * 60 + Number(seconds)
-  return whole * 1000 + Number((fraction ?? '').padEnd(3, '0'))
+  const ms = whole * 1000 + Number((fraction ?? '').padEnd(3, '0'))
+  return Number.isSafeInteger(ms) ? ms : null
 }
 
 /** Writes a time for people, `m:ss` or `h:mm:ss`, rounded down to the second. */
@@ -33,6 +34,11 @@ export function formatClock(ms: Ms): string {
   const hours = Math.floor(seconds / 3600)
   const minutes = Math.floor((seconds % 3600) / 60)
   return hours > 0 ? `${hours}:${two(minutes)}:${two(seconds % 60)}` : `${minutes}:${two(seconds % 60)}`
+}
+
+/** Writes a time to the millisecond, `m:ss.mmm` or `h:mm:ss.mmm`; parseClock reads it back. */
+export function formatClockMs(ms: Ms): string {
+  return `${formatClock(ms)}.${String(ms % 1000).padStart(3, '0')}`
 }
 
 /** The overlap of two stretches in ms; 0 when they only touch. */

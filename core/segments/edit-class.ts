@@ -1,0 +1,34 @@
+/** Sets what belongs to the whole class: its source and its sections. Fields without rules of their own are set in edit-sheet.ts. */
+import type { EditOf } from '../../shared/edit.ts'
+import type { LogSheet } from '../../shared/log-sheet.ts'
+import { formatClockMs } from '../../shared/time.ts'
+import { byStart, refuse, setByHand } from './change-sheet.ts'
+import { checkApart, checkStretch } from './check-edit.ts'
+
+/** Sections in order of time; they may leave gaps but not overlap. @throws AppError edit-invalid */
+export function setSections(sheet: LogSheet, { sections }: EditOf<'set-sections'>): LogSheet {
+  sections.forEach((section) => {
+    if (section.title.trim() === '') throw refuse('A section needs a title. Type one.')
+    checkStretch(`The section "${section.title}"`, section, sheet.durationMs)
+  })
+  checkApart('The sections', sections)
+  return setByHand(sheet, { sections: byStart(sections) })
+}
+
+/** Names the recording. No span may reach past its end. @throws AppError edit-invalid */
+export function setSource(sheet: LogSheet, edit: EditOf<'set-source'>): LogSheet {
+  const durationMs = edit.durationMs ?? edit.source?.durationMs ?? sheet.durationMs
+  const past = lastMoment(sheet)
+  if (durationMs < Math.min(past, sheet.durationMs)) {
+    throw refuse(
+      `The recording would end at ${formatClockMs(durationMs)}, and marks reach ${formatClockMs(past)}. Give the recording these marks were made on.`,
+    )
+  }
+  return setByHand(sheet, { source: edit.source, durationMs })
+}
+
+/** The last moment that any mark reaches. */
+function lastMoment(sheet: LogSheet): number {
+  const stretches = sheet.segments.flatMap((segment) => [...segment.spans, ...segment.cutOuts, ...segment.cues])
+  return Math.max(0, ...[...stretches, ...sheet.sections].map((one) => one.endMs))
+}
