@@ -30,5 +30,7 @@ export function setSource(sheet: LogSheet, edit: EditOf<'set-source'>): LogSheet
 /** The last moment that any mark reaches. */
 function lastMoment(sheet: LogSheet): number {
   const stretches = sheet.segments.flatMap((segment) => [...segment.spans, ...segment.cutOuts, ...segment.cues])
-  return Math.max(0, ...[...stretches, ...sheet.sections].map((one) => one.endMs))
+  const cautions = [...sheet.classCautions, ...sheet.segments.flatMap((segment) => segment.cautions)]
+  const ends = [...stretches, ...sheet.sections].map((one) => one.endMs)
+  return Math.max(0, ...ends, ...cautions.map((one) => one.atMs ?? 0))
 }

@@ -18,7 +18,8 @@ export interface Folded {
  * @throws AppError edit-invalid when a version is missing or the records belong to different sheets; and what applyEdit throws.
  */
 export function foldEdits(base: LogSheet, records: readonly EditRecord[], baseVersion = 0): Folded {
-  return walk(base, records, baseVersion).at(-1) ?? { sheet: base, version: baseVersion }
+  const last = walk(base, records, baseVersion).at(-1)
+  return { sheet: last?.sheet ?? base, version: last?.version ?? baseVersion }
 }
 
 /**
