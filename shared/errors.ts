@@ -21,6 +21,7 @@ export const ERRORS = {
   'sheet-newer': { exit: 2, means: 'The log sheet is of a newer version than this program reads.' },
   'sheet-field': { exit: 2, means: 'A field of the log sheet has a wrong value.' },
   'sheet-spans': { exit: 2, means: 'Spans or cut-outs of the log sheet cannot be cut.' },
+  'sheet-recording': { exit: 2, means: 'The log sheet was marked on another recording.' },
   'edit-target': { exit: 2, means: 'An edit names something that is not on the sheet.' },
   'edit-invalid': { exit: 2, means: 'An edit would break the sheet.' },
   // recording

@@ -1,0 +1,83 @@
+/** Decides whether a probed file is a recording we work with; says plainly why not. */
+import { AppError } from '../../shared/errors.ts'
+import { formatClock } from '../../shared/time.ts'
+import type { FrameIndex } from './read-packets.ts'
+import type { AudioStream, Probe, VideoStream } from './read-probe.ts'
+
+/** Containers we read, by ffprobe's names: MP4 and QuickTime, Matroska and WebM, MPEG transport stream. */
+export const ACCEPTED_FORMATS = ['mov', 'mp4', 'm4a', '3gp', '3g2', 'mj2', 'matroska', 'webm', 'mpegts'] as const
+
+/** More pixels than an 8K picture (7680 x 4320) are refused. */
+export const MAX_PIXELS = 36_000_000
+/** More streams than this in one file are refused. */
+export const MAX_STREAMS = 64
+/** A recording may end this much before its container says and still be whole. */
+const MISSING_MS = 1000
+
+export interface AcceptedRecording {
+  probe: Probe
+  video: VideoStream
+  audio: AudioStream | null
+}
+
+/**
+ * Accepts the file by what ffprobe said of it.
+ * @param options.silent true allows a recording without sound.
+ * @throws AppError recording-format, recording-no-picture, recording-no-sound.
+ */
+export function acceptRecording(probe: Probe, options: { silent?: boolean } = {}): AcceptedRecording {
+  const accepted: readonly string[] = ACCEPTED_FORMATS
+  if (probe.formatNames.length === 0 || !probe.formatNames.every((name) => accepted.includes(name))) {
+    throw new AppError('recording-format', 'The file is no MP4, MOV, MKV, WebM or TS recording. Give one of these.')
+  }
+  const { video, audio } = probe
+  if (!video || video.width === 0 || video.height === 0) {
+    throw new AppError('recording-no-picture', 'The recording has no picture. Give the file that the camera made.')
+  }
+  if (video.width * video.height > MAX_PIXELS) {
+    throw new AppError(
+      'recording-format',
+      `The picture is ${video.width} x ${video.height}; up to 8K (7680 x 4320) is accepted. Make it smaller first.`,
+    )
+  }
+  if (!audio && options.silent !== true) {
+    throw new AppError(
+      'recording-no-sound',
+      'The recording has no sound. Give one with sound, or say --silent to cut it without.',
+    )
+  }
+  return { probe, video, audio: options.silent === true && !audio ? null : audio }
+}
+
+/**
+ * Accepts the frames of the recording: there are some, all have times, none are missing at the end.
+ * @param soundEndMs when the sound ends, null when there is none or it was not looked at.
+ * @throws AppError recording-broken, recording-no-picture.
+ */
+export function acceptFrames(accepted: AcceptedRecording, index: FrameIndex, soundEndMs: number | null): void {
+  const { probe, video } = accepted
+  if (index.frames.length === 0) {
+    throw new AppError('recording-no-picture', 'The recording holds no frame that can be shown.')
+  }
+  if (index.withoutTime > 0) {
+    throw new AppError(
+      'recording-broken',
+      `${index.withoutTime} frames of the recording have no time stamp. Export it again as MP4, then try again.`,
+    )
+  }
+  const jump = probe.formatNames.includes('mpegts') ? index.jumpsAtMs[0] : undefined
+  if (jump !== undefined) {
+    throw new AppError(
+      'recording-broken',
+      `The clock of the recording jumps near ${formatClock(Math.max(0, Math.round(jump)))}. Export it again as MP4, then try again.`,
+    )
+  }
+  const saidMs = video.durationMs ?? probe.durationMs
+  const endMs = video.durationMs === null ? Math.max(index.endMs, soundEndMs ?? 0) : index.endMs
+  if (saidMs !== null && saidMs - endMs > MISSING_MS) {
+    throw new AppError(
+      'recording-broken',
+      `The recording is cut short: it says ${formatClock(saidMs)} but ends at ${formatClock(Math.round(endMs))}. Copy the whole file again.`,
+    )
+  }
+}

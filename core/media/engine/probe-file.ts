@@ -1,0 +1,72 @@
+/** Looks into a recording or clip with ffprobe: container, streams, the time of every frame. Nothing is decoded. */
+import { stat } from 'node:fs/promises'
+import { AppError } from '../../../shared/errors.ts'
+import { explainFailure } from '../explain-failure.ts'
+import { PACKET_FIELDS, readPackets } from '../read-packets.ts'
+import type { FrameIndex } from '../read-packets.ts'
+import { readProbe } from '../read-probe.ts'
+import type { Fraction, Probe } from '../read-probe.ts'
+import type { Ffmpeg } from './find-ffmpeg.ts'
+import { RECORDING_GUARDS, fileName } from './guard-input.ts'
+import { runProcess } from './run-process.ts'
+import type { ProcessResult } from './run-process.ts'
+
+const PROBE_LIMITS = { timeoutMs: 30_000, maxOutputBytes: 4_000_000 }
+/** A day of packets at 60 a second prints about 130 MB; the time is for slow network disks. */
+const INDEX_LIMITS = { timeoutMs: 600_000, maxOutputBytes: 200_000_000 }
+
+/**
+ * Reads container and streams.
+ * @throws AppError file-missing, recording-empty, recording-format, recording-broken, engine-timeout, engine-cancelled.
+ */
+export async function probeFile(found: Ffmpeg, path: string, signal?: AbortSignal): Promise<Probe> {
+  await checkFile(path)
+  const args = ['-v', 'error', ...RECORDING_GUARDS, '-show_format', '-show_streams', '-of', 'json', fileName(path)]
+  const result = await runProcess(found.ffprobe, args, { ...PROBE_LIMITS, signal })
+  checkResult(result, 'Reading the recording')
+  const probe = readProbe(result.stdout)
+  if (!probe) throw new AppError('recording-format', 'The file is no recording that can be read.')
+  return probe
+}
+
+/**
+ * Reads the times of all frames (or sound packets) of one stream.
+ * @throws AppError recording-broken, engine-timeout, engine-cancelled, engine-failed.
+ */
+export async function indexFrames(
+  found: Ffmpeg,
+  path: string,
+  stream: { index: number; timeBase: Fraction; startSeconds: number },
+  signal?: AbortSignal,
+): Promise<FrameIndex> {
+  const what = ['-select_streams', String(stream.index), '-show_entries', PACKET_FIELDS, '-of', 'csv=p=0']
+  const args = ['-v', 'error', ...RECORDING_GUARDS, ...what, fileName(path)]
+  const result = await runProcess(found.ffprobe, args, { ...INDEX_LIMITS, signal })
+  checkResult(result, 'Reading the frames of the recording')
+  return readPackets(result.stdout, stream.timeBase, stream.startSeconds)
+}
+
+async function checkFile(path: string): Promise<void> {
+  const file = await stat(path).catch((cause: unknown) => {
+    throw new AppError('file-missing', `"${path}" is not there or cannot be read. Check the name.`, { cause })
+  })
+  if (!file.isFile()) throw new AppError('recording-format', `"${path}" is no file. Give the recording itself.`)
+  if (file.size === 0) throw new AppError('recording-empty', `"${path}" is empty. Copy the recording again.`)
+}
+
+function checkResult(result: ProcessResult, doing: string): void {
+  if (result.stopped === 'cancelled') throw new AppError('engine-cancelled', `${doing} was cancelled.`)
+  if (result.stopped === 'timeout') {
+    throw new AppError('engine-timeout', `${doing} took too long and was stopped. Copy the file to a faster disk.`)
+  }
+  if (result.stopped === 'too-much-output') {
+    throw new AppError('recording-broken', `${doing} was stopped: the file holds more than any class would.`)
+  }
+  if (result.startError) {
+    throw new AppError('ffmpeg-missing', `ffprobe could not be started. Run "doctor".`, { cause: result.startError })
+  }
+  if (result.exitCode !== 0) {
+    const { exitCode, exitSignal: signal, lines } = result
+    throw explainFailure({ doing, exitCode, signal, lines })
+  }
+}

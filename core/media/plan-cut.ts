@@ -1,0 +1,137 @@
+/** Plans the cut of one segment: which frames, by what method and why, with every argument for ffmpeg as a value. */
+import { AppError } from '../../shared/errors.ts'
+import type { Segment } from '../../shared/log-sheet.ts'
+import type { CutMethod } from '../../shared/manifest.ts'
+import type { Ms, Stretch } from '../../shared/time.ts'
+import { keptRanges } from '../segments/kept-ranges.ts'
+import type { AcceptedRecording } from './accept-recording.ts'
+import { chooseFrames, clipTimes } from './choose-frames.ts'
+import type { FrameRange } from './choose-frames.ts'
+import { planGraph } from './plan-graph.ts'
+import type { LoudnessPlan } from './plan-loudness.ts'
+import type { FrameIndex } from './read-packets.ts'
+
+/** Goes up when the same plan would give another clip; clips of an older version are then cut anew. */
+export const METHOD_VERSION = 1
+
+/** One run of ffmpeg without its paths: options before each input, one filter graph, options before the output. */
+export interface CutCommand {
+  /** Each is the recording, opened once more at another place. */
+  inputs: { options: string[] }[]
+  filter: string
+  output: string[]
+}
+
+export interface ClipPlan {
+  segmentId: string
+  name: string
+  /** Start of the file name: small letters, digits and hyphens, at most 40. */
+  slug: string
+  ranges: FrameRange[]
+  /** What is kept, in whole ms: from the first frame kept to the first frame after. */
+  spans: Stretch[]
+  frames: number
+  durationMs: Ms
+  /** When each frame shows in the clip, exact ms. */
+  frameTimesMs: number[]
+  method: CutMethod
+  why: string
+  command: CutCommand
+  /** Frame of the clip, from 0, that stands for it as a still. */
+  posterFrame: number
+  /** Everything that decides what the clip holds, as text: its hash names the clip. */
+  key: string
+}
+
+export interface CutInput {
+  segment: Segment
+  recording: AcceptedRecording
+  index: FrameIndex
+  loudness: LoudnessPlan
+  /** SHA-256 of the recording in hex. */
+  sha256: string
+}
+
+/**
+ * Plans one clip.
+ * @throws AppError sheet-spans when no frame of the recording lies in what the segment keeps.
+ */
+export function planCut({ segment, recording, index, loudness, sha256 }: CutInput): ClipPlan {
+  const ranges = chooseFrames(keptRanges(segment), index)
+  const { name } = segment.exercise
+  if (ranges.length === 0) {
+    throw new AppError(
+      'sheet-spans',
+      `"${name}" (${segment.id}) keeps no frame of the recording. Make its span longer.`,
+    )
+  }
+  const frameTimesMs = clipTimes(ranges, index)
+  const command = buildCommand(recording, index, ranges, loudness)
+  return {
+    segmentId: segment.id,
+    name,
+    slug: slug(name),
+    ranges,
+    spans: ranges.map(({ fromMs, toMs }) => ({ startMs: Math.round(fromMs), endMs: Math.round(toMs) })),
+    frames: frameTimesMs.length,
+    durationMs: Math.round(ranges.reduce((sum, { fromMs, toMs }) => sum + toMs - fromMs, 0)),
+    frameTimesMs,
+    method: 'full',
+    why: 'Encoded anew as a whole: exact to the frame for every camera.',
+    command,
+    posterFrame: posterFrame(segment, ranges, index),
+    key: JSON.stringify({ sha256, method: 'full', version: METHOD_VERSION, command }),
+  }
+}
+
+/** A name for files: Latin letters without accents, digits, single hyphens; `clip` when nothing is left. */
+export function slug(name: string): string {
+  const plain = name.normalize('NFKD').replace(/[\u0300-\u036f]/g, '')
+  const words = plain.toLowerCase().match(/[a-z0-9]+/g) ?? []
+  return words.join('-').slice(0, 40).replace(/-+$/, '') || 'clip'
+}
+
+function buildCommand(
+  recording: AcceptedRecording,
+  index: FrameIndex,
+  ranges: readonly FrameRange[],
+  loudness: LoudnessPlan,
+): CutCommand {
+  const graph = planGraph(recording, index, ranges, loudness.filters)
+  const sound = recording.audio ? ['-map', '[a]', '-c:a', 'aac', '-b:a', '160k', '-ar', '48000'] : ['-an']
+  const output = [
+    ['-map', '[v]', '-c:v', 'libx264', '-preset', 'veryfast', '-crf', '20', '-pix_fmt', 'yuv420p'],
+    // the frames' own times, in the graph's time base: a camera's uneven steps stay as they are
+    ['-fps_mode', 'passthrough', '-enc_time_base', '-1', '-video_track_timescale', String(trackTimescale(recording))],
+    ['-force_key_frames', 'expr:gte(t,n_forced*2)'],
+    sound,
+    ['-sn', '-dn', '-map_metadata', '-1', '-map_chapters', '-1', '-fflags', '+bitexact'],
+    ['-movflags', '+faststart', '-f', 'mp4'],
+  ].flat()
+  return {
+    inputs: graph.seeksMs.map((ms) => ({ options: ['-ss', (ms / 1000).toFixed(6)] })),
+    filter: graph.filter,
+    output,
+  }
+}
+
+/** Ticks a second of the clip's picture track: the recording's own, times a whole number, so that no time is rounded. */
+function trackTimescale({ video }: AcceptedRecording): number {
+  const { num, den } = video.timeBase
+  if (num !== 1 || den > 1_000_000) return 90_000
+  return den * Math.ceil(10_000 / den)
+}
+
+/** The loop's first frame when the clip keeps it, else the frame a third in. */
+function posterFrame(segment: Segment, ranges: readonly FrameRange[], index: FrameIndex): number {
+  let before = 0
+  for (const range of ranges) {
+    const frames = index.frames.slice(range.firstFrame, range.lastFrame + 1)
+    const found = segment.loop
+      ? frames.findIndex((frame) => Math.round(frame.atMs) >= (segment.loop?.startMs ?? 0))
+      : -1
+    if (found >= 0 && segment.loop && Math.round(frames[found]?.atMs ?? 0) < segment.loop.endMs) return before + found
+    before += frames.length
+  }
+  return Math.floor(before / 3)
+}

@@ -1,0 +1,162 @@
+/** Plans how ffmpeg gets at the kept frames: where to open the recording and one filter graph that joins them. */
+import type { AcceptedRecording } from './accept-recording.ts'
+import type { FrameRange } from './choose-frames.ts'
+import type { FrameIndex } from './read-packets.ts'
+
+export interface GraphPlan {
+  /** Where each input is opened, ms of the recording. */
+  seeksMs: number[]
+  /** Text for -filter_complex; its ends are [v] and, with sound, [a]. No word of a person's is in it. */
+  filter: string
+}
+
+/** Ranges nearer than this share one input: decoding the gap costs less than opening the recording again. */
+const SHARED_GAP_MS = 10_000
+
+/** The ranges that one opened input serves. */
+interface Group {
+  input: number
+  /** Where the input is opened, ms of the recording. */
+  seekMs: number
+  /** Number of its first range among all. */
+  firstRange: number
+  ranges: FrameRange[]
+}
+
+/** How one kind of stream goes through the graph: range number n ends as [label n]. */
+interface Track {
+  label: 'v' | 'a'
+  streamIndex: number
+  /** Filters before the ranges are taken apart. */
+  prepare: string[]
+  splitter: 'split' | 'asplit'
+  /** The filters that take one range out. */
+  take: (range: FrameRange, seekMs: number) => string[]
+  /** The filters that follow once the ranges are joined. */
+  finish: string[]
+}
+
+/** @param soundFilters filters for the joined sound, such as the gain of the class. */
+export function planGraph(
+  recording: AcceptedRecording,
+  index: FrameIndex,
+  ranges: readonly FrameRange[],
+  soundFilters: readonly string[],
+): GraphPlan {
+  const groups = groupRanges(recording, index, ranges)
+  const tracks = [pictureTrack(recording, ranges), ...soundTrack(recording, ranges, soundFilters)]
+  const chains = tracks.flatMap((track) => [
+    ...groups.flatMap((group) => takeRanges(track, group)),
+    `${ranges.map((_, number) => `[${track.label}${number}]`).join('')}${track.finish.join(',')}[${track.label}]`,
+  ])
+  return { seeksMs: groups.map((group) => group.seekMs), filter: chains.join(';') }
+}
+
+function groupRanges(recording: AcceptedRecording, index: FrameIndex, ranges: readonly FrameRange[]): Group[] {
+  const groups: Group[] = []
+  ranges.forEach((range, number) => {
+    const group = groups.at(-1)
+    const last = group?.ranges.at(-1)
+    if (group && last && range.fromMs - last.toMs < SHARED_GAP_MS) group.ranges.push(range)
+    else {
+      const seekMs = seekFor(recording, index, range)
+      groups.push({ input: groups.length, seekMs, firstRange: number, ranges: [range] })
+    }
+  })
+  return groups
+}
+
+/**
+ * Where to open the recording for a range, in whole microseconds as ffmpeg counts. A transport stream has
+ * no table of key frames and seeking lands anywhere near, so one more group of pictures is read and dropped.
+ */
+function seekFor({ probe }: AcceptedRecording, index: FrameIndex, range: FrameRange): number {
+  const wholeMicroseconds = (ms: number) => Math.floor(ms * 1000) / 1000
+  if (!probe.formatNames.includes('mpegts')) return wholeMicroseconds(range.cutFromMs)
+  const keys = index.frames.slice(0, range.firstFrame + 1).filter((frame) => frame.key)
+  return wholeMicroseconds(Math.max(0, (keys.at(-2)?.atMs ?? 0) - 1))
+}
+
+/** One branch a range: `source,split[v0_][v1_]`, then `[v0_]...[v0]`, `[v1_]...[v1]`. */
+function takeRanges(track: Track, group: Group): string[] {
+  const source = `[${group.input}:${track.streamIndex}]`
+  const label = (number: number) => `${track.label}${group.firstRange + number}`
+  const take = (range: FrameRange) => track.take(range, group.seekMs)
+  if (group.ranges.length === 1) {
+    return group.ranges.map((range) => `${source}${[...track.prepare, ...take(range)].join(',')}[${label(0)}]`)
+  }
+  const ends = group.ranges.map((_, number) => `[${label(number)}_]`).join('')
+  return [
+    `${source}${[...track.prepare, `${track.splitter}=${group.ranges.length}`].join(',')}${ends}`,
+    ...group.ranges.map((range, number) => `[${label(number)}_]${take(range).join(',')}[${label(number)}]`),
+  ]
+}
+
+function pictureTrack({ video }: AcceptedRecording, ranges: readonly FrameRange[]): Track {
+  // 4:2:0 needs even sides; the odd last row or column is dropped, nothing is scaled
+  const odd = video.width % 2 === 1 || video.height % 2 === 1
+  return {
+    label: 'v',
+    streamIndex: video.index,
+    prepare: video.interlaced ? ['bwdif=mode=send_frame:deint=all'] : [],
+    splitter: 'split',
+    take: (range, seekMs) => [
+      `trim=start=${seconds(range.cutFromMs - seekMs)}${range.cutToMs === null ? '' : `:end=${seconds(range.cutToMs - seekMs)}`}`,
+      'setpts=PTS-STARTPTS',
+    ],
+    finish: [
+      ...(ranges.length > 1 ? [`concat=n=${ranges.length}:v=1:a=0`, layTimes(ranges)] : []),
+      ...(odd ? ['crop=trunc(iw/2)*2:trunc(ih/2)*2:0:0'] : []),
+      'format=yuv420p',
+    ],
+  }
+}
+
+/**
+ * The concat filter guesses how long the last frame of a part lasts (the mean step), which is wrong for uneven
+ * steps. So times are laid again: each frame follows the one before by its own step; across a joint by the known one.
+ */
+function layTimes(ranges: readonly FrameRange[]): string {
+  let frame = 0
+  const joints = ranges.slice(0, -1).map((range) => {
+    frame += range.lastFrame - range.firstFrame + 1
+    return `+eq(N,${frame})*(round(${seconds(range.toMs - range.lastMs)}/TB)-PTS+PREV_INPTS)`
+  })
+  return `setpts='if(N,PREV_OUTPTS+PTS-PREV_INPTS${joints.join('')},0)'`
+}
+
+/**
+ * Sound from exactly the first frame's time to the end of the last frame. It is placed by its own time stamps:
+ * where it starts late, has holes or ends early, silence is put in, so that it never slides under the picture.
+ */
+function soundTrack({ audio }: AcceptedRecording, ranges: readonly FrameRange[], filters: readonly string[]): Track[] {
+  if (!audio) return []
+  const take = (range: FrameRange, seekMs: number): string[] => {
+    const from = seconds(range.fromMs - seekMs)
+    const length = seconds(range.toMs - range.fromMs)
+    return [
+      `atrim=start=${from}:end=${seconds(range.toMs - seekMs)}`,
+      `asetpts=PTS-round(${from}/TB)`,
+      'aresample=48000:async=1:first_pts=0',
+      `aformat=sample_fmts=fltp:channel_layouts=${audio.channels === 1 ? 'mono' : 'stereo'}`,
+      `apad=whole_dur=${length}`,
+      `atrim=end=${length}`,
+    ]
+  }
+  const joined = [...(ranges.length > 1 ? [`concat=n=${ranges.length}:v=0:a=1`] : []), ...filters]
+  return [
+    {
+      label: 'a',
+      streamIndex: audio.index,
+      prepare: [],
+      splitter: 'asplit',
+      take,
+      finish: joined.length > 0 ? joined : ['anull'],
+    },
+  ]
+}
+
+/** Milliseconds as seconds with microseconds. */
+function seconds(ms: number): string {
+  return (ms / 1000).toFixed(6)
+}

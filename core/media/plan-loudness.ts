@@ -1,0 +1,39 @@
+/** Plans the one gain that all clips of a class share, so that no lesson is louder than the next. */
+import type { Loudness } from '../../shared/manifest.ts'
+import type { MeasuredLoudness } from './read-loudness.ts'
+
+/** -16 LUFS: common practice for streamed speech, no source; EBU R128 itself aims at -23 LUFS for broadcast. */
+export const TARGET_LUFS = -16
+/** Ceiling of the true peak. EBU R128 (2020) allows -1 dBTP; half a decibel is left for the lossy sound codec. */
+export const CEILING_DBTP = -1.5
+/** A class so quiet that it would need more than this is mostly noise. */
+export const MAX_GAIN_DB = 20
+/**
+ * The limiter holds sample peaks; between samples the wave rises further, and so does the sound codec.
+ * This much lower it keeps the true peak of the finished clip at or under the ceiling.
+ */
+const LIMITER_MARGIN_DB = 1
+
+export interface LoudnessPlan {
+  /** What the manifest says. */
+  loudness: Loudness
+  /** Filters for ffmpeg, empty when the sound is left as it is. */
+  filters: string[]
+}
+
+/** The gain for a class, from its measured loudness (null = not measured or silence: left as it is). */
+export function planLoudness(measured: MeasuredLoudness | null): LoudnessPlan {
+  const integratedLufs = measured?.integratedLufs ?? null
+  const truePeakDbtp = measured?.truePeakDbtp ?? null
+  const wanted = integratedLufs === null ? 0 : TARGET_LUFS - integratedLufs
+  const gainDb = Math.round(Math.min(wanted, MAX_GAIN_DB) * 100) / 100
+  const limited = integratedLufs !== null && truePeakDbtp !== null && truePeakDbtp + gainDb > CEILING_DBTP
+  const filters = [...(gainDb === 0 ? [] : [`volume=${gainDb.toFixed(2)}dB`]), ...(limited ? [limiter()] : [])]
+  return { loudness: { integratedLufs, truePeakDbtp, targetLufs: TARGET_LUFS, gainDb, limited }, filters }
+}
+
+/** `level=false`: no make-up gain; `latency=1`: the look-ahead is taken off again, so the sound stays in place. */
+function limiter(): string {
+  const limit = 10 ** ((CEILING_DBTP - LIMITER_MARGIN_DB) / 20)
+  return `alimiter=limit=${limit.toFixed(4)}:level=false:attack=5:release=50:latency=1`
+}
