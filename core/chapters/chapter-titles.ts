@@ -1,0 +1,24 @@
+/** Words that chapters are named with. */
+import type { CueKind } from '../../shared/log-sheet.ts'
+
+export const CHAPTER_TITLES = {
+  /** After the name of an exercise that the class returns to. */
+  again: ' (again)',
+  /** A stretch of the clip from a later part of the class. */
+  laterPart: 'Again, later in the class',
+  /** A clip without cues. */
+  whole: 'The exercise',
+  kinds: {
+    setup: 'Set-up',
+    equipment: 'Set-up',
+    execution: 'Movement',
+    tempo: 'Movement',
+    range: 'Movement',
+    focus: 'Movement',
+    fault: 'Movement',
+    breathing: 'Breathing',
+    caution: 'Take care',
+    easier: 'Easier and harder',
+    harder: 'Easier and harder',
+  } satisfies Record<CueKind, string>,
+} as const
