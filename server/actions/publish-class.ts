@@ -15,6 +15,7 @@ import { buildLesson } from '../../core/library/build-lesson.ts'
 import { mayPublish, type Held } from '../../core/library/may-publish.ts'
 import { slugsOf } from '../../core/library/name-slug.ts'
 import { embedChapters } from '../../core/media/engine/embed-chapters.ts'
+import { hashFile } from '../../core/media/engine/hash-file.ts'
 import { keptRanges } from '../../core/segments/kept-ranges.ts'
 import type { CaptionCue } from '../../shared/captions.ts'
 import type { CheckReport } from '../../shared/check-report.ts'
@@ -26,7 +27,6 @@ import { overlapMs } from '../../shared/time.ts'
 import type { Transcript } from '../../shared/transcript.ts'
 import { writeTextFile } from '../files/text-files.ts'
 import { cutRecording } from './cut-recording.ts'
-import { hashFile } from './hash-file.ts'
 import type { OnProgress } from './progress.ts'
 
 export interface PublishInput {
@@ -59,8 +59,8 @@ export async function publishClass(input: PublishInput): Promise<Published> {
     sheet: { ...sheet, segments: ready },
     outDir: path.join(outDir, 'cut'),
     jobs: input.jobs,
-    ...(input.signal && { signal: input.signal }),
-    ...(input.onProgress && { onProgress: input.onProgress }),
+    signal: input.signal,
+    onProgress: input.onProgress,
   })
   const slugs = slugsOf(sheet.segments.map((segment) => segment.exercise.name))
   const lessons: Lesson[] = []
@@ -111,7 +111,8 @@ async function packLesson(
     chapters,
     outPath: clipFile,
     title: segment.exercise.name,
-    ...(input.signal && { signal: input.signal }),
+    durationMs: clip.durationMs,
+    signal: input.signal,
   })
   if (clip.poster !== null) await copyFile(path.join(outDir, 'cut', clip.poster), path.join(part, 'poster.jpg'))
   await writeTextFile(path.join(part, files.captions), writeVtt(rebaseToClip(cues, clip.spans)))
