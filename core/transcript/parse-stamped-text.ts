@@ -74,7 +74,7 @@ function timeBlocks(blocks: readonly Block[], durationMs: Ms | null): Transcript
     while (next < blocks.length && blocks[next]?.startMs === startMs) next++
     const group = blocks.slice(at, next)
     const endMs = blocks[next]?.startMs ?? lastEnd(group, lines, durationMs)
-    lines.push(...shareTime(group, startMs, endMs))
+    for (const line of shareTime(group, startMs, endMs)) lines.push(line)
     at = next
   }
   return lines
