@@ -18,7 +18,7 @@ export function checkStretch(what: string, { startMs, endMs }: Stretch, duration
 /** A moment must be whole milliseconds within the recording. @throws AppError edit-invalid */
 export function checkMoment(what: string, ms: number, durationMs: number): void {
   if (!Number.isInteger(ms) || ms < 0) {
-    throw refuse(`${what} needs times in whole milliseconds from the start of the recording; ${ms} is none.`)
+    throw refuse(`${what} is given the time ${ms}. Give whole milliseconds from the start of the recording.`)
   }
   if (ms > durationMs) {
     throw refuse(

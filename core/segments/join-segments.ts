@@ -15,7 +15,6 @@ import {
   union,
   withoutPointersAt,
 } from './change-sheet.ts'
-import { holds } from './check-edit.ts'
 
 /**
  * The other segment's marks join this one, and the other is gone.
@@ -92,18 +91,14 @@ function mayBeOne(a: Span, b: Span): boolean {
   )
 }
 
-/** Cut-outs that touch or overlap become one; each keeps its reason. */
+/** Cut-outs that overlap become one with both reasons; those that only touch do so when the reason is the same. */
 function joinCutOuts(cutOuts: readonly CutOut[]): CutOut[] {
   return byStart(cutOuts).reduce<CutOut[]>((list, cut) => {
     const last = list.at(-1)
-    if (!last || cut.startMs >= last.endMs) return [...list, cut]
-    const why = union(
-      [last.why],
-      [cut.why].filter((one) => one !== ''),
-    ).filter((one) => one !== '')
-    const one =
-      holds(last, cut) && last.why === cut.why ? last : { ...cut, ...last, ...hull(last, cut), why: why.join('; ') }
-    return [...list.slice(0, -1), one]
+    const apart = !last || cut.startMs > last.endMs || (cut.startMs === last.endMs && cut.why !== last.why)
+    if (apart) return [...list, cut]
+    const reasons = union([last.why], [cut.why]).filter((why) => why !== '')
+    return [...list.slice(0, -1), { ...cut, ...last, ...hull(last, cut), why: reasons.join('; ') }]
   }, [])
 }
 
