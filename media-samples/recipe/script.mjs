@@ -122,7 +122,7 @@ export const parts = [
       ['For an easier option, press one arm at a time.', 0.9, 'easier'],
       ["Don't arch your back.", 5, 'fault'],
       { to: 'sit' },
-      ['And put the weights under the chair.', 1.35],
+      ['And put the weights back on the stool.', 1.35],
     ],
   },
   {
@@ -162,6 +162,13 @@ export const parts = [
       ['For an easier one, rest your hands on your thighs.', 4, 'easier'],
       { to: 'sit' },
       ['And back to the middle.', 0.9],
+    ],
+  },
+  {
+    id: 'knee-extension-changed',
+    exercise: 'Knee extension',
+    section: 'Sitting',
+    lines: [
       ['Oh, the knee extension, I said ten earlier, make that eight on each leg.', 0.56, 'dose-changed-later'],
       ["You'll thank me tomorrow.", 1.2],
     ],
