@@ -104,7 +104,7 @@ export const MOBILITY = [
   {
     id: 'arm-swing',
     name: 'arm swing',
-    alsoCalled: ['arm hug', 'self hug', 'hug yourself', 'arm crossover'],
+    alsoCalled: ['arm hug', 'arm crossover'],
     positions: ['standing'],
     regions: ['shoulders', 'chest'],
   },

@@ -207,7 +207,7 @@ export const STRETCH = [
   {
     id: 'knees-to-chest',
     name: 'knees to chest',
-    alsoCalled: ['hug the knees', 'double knee to chest', 'knee hug', 'single knee to chest', 'knee to chest stretch'],
+    alsoCalled: ['double knee to chest', 'knee hug', 'single knee to chest', 'knee to chest stretch'],
     positions: ['supine'],
     kit: ['mat'],
     movements: ['stretch', 'spine-flexion', 'deep-hip'],

@@ -112,7 +112,7 @@ function longestName(words: readonly FoldedWord[], at: number): { name: string; 
   const walk = (node: Node, count: number, parts: string[], slip: boolean): void => {
     if (node.id !== null && count > (best?.count ?? 0)) best = { name: parts.join(' '), count, slip }
     const word = words[at + count]
-    if (!word) return
+    if (!word || (count > 0 && word.afterMark)) return
     const next = node.next.get(word.text)
     if (next) walk(next, count + 1, [...parts, word.text], slip)
     const meant = slip ? undefined : RECOGNISER_SLIPS.get(word.text)

@@ -7,19 +7,24 @@ export interface FoldedWord {
   offset: number
   end: number
   plural: boolean
+  /** A mark such as a comma stands before it: no name goes across. */
+  afterMark: boolean
 }
 
 /** The folded words of a text; hesitations ("um") are left out. */
 export function foldWords(text: string): FoldedWord[] {
   const words: FoldedWord[] = []
+  let last = 0
   for (const match of text.toLowerCase().matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*/gu)) {
     const raw = match[0].replace(/['’]/g, '').normalize('NFD').replace(/\p{M}/gu, '')
-    if (FILLERS.has(raw)) continue
     const offset = match.index
     const end = offset + match[0].length
+    if (FILLERS.has(raw)) continue
+    const afterMark = /[.,;:!?…()]/.test(text.slice(last, offset))
+    last = end
     const plural = singular(raw) !== raw
     const parts = COMPOUNDS.get(raw) ?? COMPOUNDS.get(singular(raw)) ?? [singular(raw)]
-    for (const part of parts) words.push({ text: part, offset, end, plural })
+    parts.forEach((part, index) => words.push({ text: part, offset, end, plural, afterMark: afterMark && index === 0 }))
   }
   return words
 }

@@ -1,0 +1,215 @@
+/** Finds where exercises are named, and how surely each naming starts the teaching of one. */
+import type { CatalogueEntry } from '../catalogue/entry.ts'
+import { findEntry, findNames } from '../catalogue/find-entry.ts'
+import { foldWords } from '../catalogue/fold-words.ts'
+import type { Speech } from './read-speech.ts'
+import { plainWords } from './split-speech.ts'
+import {
+  BRINGS_NAME,
+  CLOSES_WITH_NAME,
+  NAME_ENDINGS,
+  NEVER_IN_NAME,
+  OPENING_WORDS,
+  PASSING_AFTER,
+  PASSING_BEFORE,
+  PASSING_SENTENCE,
+  UNKNOWN_NAME,
+} from './words/en/announcing.ts'
+import { anyPhrase } from './words/en/word-groups.ts'
+
+/** One naming of an exercise. Offsets count in the running text. */
+export interface Naming {
+  entry: CatalogueEntry | null
+  /** As spoken. */
+  name: string
+  offset: number
+  end: number
+  sentence: number
+  /** 3 = alone or announced, 2 = opens a sentence or closes its set-up, 1 = announced to come, 0 = in passing. */
+  strength: 0 | 1 | 2 | 3
+  /** The name comes after the set-up ("that's your goblet squat"). */
+  late: boolean
+  /** One of several names in a row: a programme, not a start. */
+  listed: boolean
+}
+
+/** All namings of a class in order. @param kit kit of the class, most likely first. */
+export function findNamings(speech: Speech, kit: readonly string[]): Naming[] {
+  const known = findNames(speech.text, { kit }).map((found) => {
+    const { offset, end } = withModifiers(speech, found.offset, found.offset + found.length)
+    const name = speech.text.slice(offset, end)
+    const entry = offset === found.offset ? found.entry : (findEntry(name, { kit }) ?? found.entry)
+    return rate(speech, { entry, name, offset, end })
+  })
+  const taken = new Set(known.filter((naming) => naming.strength >= 2).map((naming) => naming.sentence))
+  const unknown = findUnknown(speech, taken)
+  return markLists(
+    speech,
+    [...known, ...unknown].sort((a, b) => a.offset - b.offset),
+  )
+}
+
+const BRINGS = anyPhrase(BRINGS_NAME)
+const CLOSES = anyPhrase(CLOSES_WITH_NAME)
+const PASSES_BEFORE = anyPhrase(PASSING_BEFORE)
+const PASSES_AFTER = anyPhrase(PASSING_AFTER)
+const PASSES = anyPhrase(PASSING_SENTENCE)
+const CALLS_TO_GO = anyPhrase([
+  '^(?:go|first|please|again|everyone|everybody|lets go|here we go|off we go|now|then|to start|to finish|one|round)',
+])
+/** Names what is going on: "we'll use this umbrella breathing". */
+const THIS_NAME = anyPhrase(['(?:use|keep|do|doing|repeat|love|like) this$'])
+const STARTS_WORK = anyPhrase([
+  '^(?:stand|sit|lie|kneel|hands?|feet|foot|hold|grab|take|start|place|put|set|get|come|step|bend|reach|lift|lower|push|pull|drive|keep|find|face|lean|turn|arms?|knees?|elbows?|shoulders?|back|bell|bar|band|loop|wrap|so you|so were|its|for this|<num>)',
+])
+
+type Place = Pick<Naming, 'entry' | 'name' | 'offset' | 'end'>
+
+/** Takes the kit and manner words in front of a name into it, where they open the clause: "spanish squats". */
+function withModifiers(speech: Speech, offset: number, end: number): { offset: number; end: number } {
+  const before = /(?:^|[.,;:!?]\s+|\s)((?:[\p{L}-]+ ){1,2})$/u.exec(speech.text.slice(Math.max(0, offset - 40), offset))
+  const words = before?.[1]?.trim().split(' ') ?? []
+  let from = offset
+  for (const word of words.reverse()) {
+    const plain = word.toLowerCase()
+    if (NEVER_IN_NAME.has(plain) || OPENING_WORDS.has(plain) || !MODIFIERS.test(plain)) break
+    from -= word.length + 1
+  }
+  return { offset: from, end }
+}
+
+/** Words that make another exercise of a known one. */
+const MODIFIERS =
+  /^(?:single|double|one|two|seated|standing|kneeling|lying|supine|prone|incline|decline|banded|weighted|assisted|spanish|bulgarian|romanian|lateral|side|reverse|walking|static|paused?|tempo|kettlebell|dumbbell|barbell|band|ring|cable|machine|goblet|alternating|half|full|high|low|wide|narrow|close|front|rear|elevated|deficit|overhead|isometric|eccentric|hanging|bodyweight|supported|sumo|arm|arms|leg|legs|handed|hand|armed|legged|heel|toe|wall|chair|box|bench|bent|straight|knee|hip|ankle|wrist|shoulder|calf|hamstring|quad|glute|chest|triceps?|biceps?|jumping|explosive|slow|deep|mini|plank|bear|crab|thoracic|pelvic|active|passive|[\p{L}]+-[\p{L}]+)$/u
+
+/** How surely a name starts the teaching, from the words around it in its sentence. */
+function rate(speech: Speech, place: Place): Naming {
+  const index = speech.sentenceAt(place.offset)
+  const sentence = speech.sentences[index]
+  const from = sentence?.offset ?? 0
+  const to = Math.max(sentence?.end ?? place.end, place.end)
+  const before = speech.text.slice(from, place.offset)
+  const rawAfter = speech.text.slice(place.end, to)
+  const naming: Naming = { ...place, sentence: index, strength: 0, late: false, listed: false }
+  const words = plainWords(speech.text.slice(from, to))
+  return { ...naming, ...strengthOf(before, rawAfter, words, speech.unpunctuated) }
+}
+
+function strengthOf(
+  rawBefore: string,
+  rawAfter: string,
+  words: string,
+  unpunctuated: boolean,
+): Pick<Naming, 'strength' | 'late'> {
+  const passing = { strength: 0, late: false } as const
+  const before = plainWords(rawBefore)
+  const after = plainWords(rawAfter)
+  const opens = before === '' || before.split(' ').every((word) => OPENING_WORDS.has(word))
+  const ends = after === '' || /^\s*[.,;:!?…—–-]/.test(rawAfter)
+  if (PASSES_AFTER.test(after)) return passing
+  if (BRINGS.test(before) && !PASSES.test(words)) return { strength: 3, late: false }
+  if (opens && /^next\b/.test(after)) return { strength: 1, late: false }
+  if (opens && (after === '' || (ends && before === '') || CALLS_TO_GO.test(after))) return { strength: 3, late: false }
+  if (opens && unpunctuated) return { strength: STARTS_WORK.test(after) || after === '' ? 3 : 2, late: false }
+  if (opens) return { strength: 2, late: false }
+  if (THIS_NAME.test(before)) return { strength: 2, late: true }
+  if (CLOSES.test(before) && ends) return { strength: 2, late: true }
+  if (PASSES.test(words)) return passing
+  const lastClause = plainWords(/[^,;:]*$/.exec(rawBefore)?.[0] ?? '')
+  const opensClause =
+    /[,;:]/.test(rawBefore) && (lastClause === '' || lastClause.split(' ').every((word) => OPENING_WORDS.has(word)))
+  if (opensClause && lastClause !== '' && /^(?:because|next|first|to (?:start|finish|end|begin))/.test(after))
+    return { strength: 2, late: false }
+  if (opensClause && ends) return { strength: 1, late: false }
+  if (PASSES_BEFORE.test(before)) return passing
+  if (unpunctuated && STARTS_WORK.test(after) && !/(?:^| )(?:a|an|the|your)$/.test(lastClause))
+    return { strength: 2, late: false }
+  return passing
+}
+
+/** Names that nobody listed: right behind an announcing phrase, or a short sentence that ends like a name before its set-up. */
+function findUnknown(speech: Speech, taken: ReadonlySet<number>): Naming[] {
+  return speech.sentences.flatMap((sentence, index) => {
+    if (taken.has(index) || PASSES.test(sentence.words)) return []
+    const said = speech.text.slice(sentence.offset, sentence.end)
+    for (const pattern of UNKNOWN_NAME) {
+      const name = pattern.exec(said)?.[1]?.trim()
+      if (name !== undefined && isPossibleName(name) && findNames(name).length === 0)
+        return [unknownAt(speech, index, sentence.offset + said.indexOf(name), name, 3)]
+    }
+    const bare = said
+      .replace(/[.,;:!?…]+$/, '')
+      .replace(/^(?:(?:and|then|so|now|right|okay|ok|next|next up|first|last)[ ,]+)+/i, '')
+    const last = foldWords(bare).at(-1)?.text ?? ''
+    const followed = speech.sentences[index + 1]?.cues.some((cue) => cue.kind === 'setup') === true
+    if (!speech.unpunctuated && followed && NAME_ENDINGS.has(last) && /\s/.test(bare) && isPossibleName(bare)) {
+      return [unknownAt(speech, index, sentence.offset + said.indexOf(bare), bare, 3)]
+    }
+    return []
+  })
+}
+
+function unknownAt(speech: Speech, sentence: number, offset: number, name: string, strength: 2 | 3): Naming {
+  return { entry: null, name, offset, end: offset + name.length, sentence, strength, late: false, listed: false }
+}
+
+function isPossibleName(name: string): boolean {
+  const words = name.toLowerCase().replace(/[’]/g, "'").split(/\s+/)
+  const first = words[0] ?? ''
+  return (
+    words.length <= 4 &&
+    /\p{L}{3}/u.test(name) &&
+    !words.some((word) => NEVER_IN_NAME.has(word)) &&
+    !FIRST_VERBS.test(first)
+  )
+}
+
+/** A sentence that begins so is an instruction, not a name. */
+const FIRST_VERBS =
+  /^(?:lift|lower|push|pull|bend|reach|keep|hold|stand|sit|lie|kneel|place|put|set|grab|step|turn|raise|drop|drive|open|close|squeeze|breathe|feel|press|stay|watch|mind|use|add|change|switch|swap|imagine|think|look|find|shake|walk|tuck|slide|roll|lean|stretch|pause|point|relax|try|stop|start|face|check|remember|hands|feet|knees|elbows|arms|eyes)$/
+
+/** Marks runs of three or more exercises named within a few words of each other, and pairs before anything was taught. */
+function markLists(speech: Speech, namings: readonly Naming[]): Naming[] {
+  const firstTaught =
+    namings.find((naming) => naming.strength === 3 && isTaughtFrom(speech, naming))?.offset ?? Infinity
+  const runs: Naming[][] = []
+  for (const naming of namings) {
+    const run = runs.at(-1)
+    const last = run?.at(-1)
+    const gap = last ? speech.wordsBefore(naming.offset) - speech.wordsBefore(last.end) : Infinity
+    if (run && gap <= LIST_GAP_WORDS) run.push(naming)
+    else runs.push([naming])
+  }
+  return runs.flatMap((run) => {
+    const different = new Set(run.map((naming) => naming.entry?.id ?? naming.name.toLowerCase())).size
+    const early = (run.at(-1)?.offset ?? 0) < firstTaught
+    const isList = different >= 3 || (different === 2 && early && run.every((naming) => naming.strength < 3))
+    return isList ? trimList(speech, run) : run
+  })
+}
+
+const LIST_GAP_WORDS = 9
+
+/** The last name of a list may already be the first exercise: then it is taught right behind. */
+function trimList(speech: Speech, run: readonly Naming[]): Naming[] {
+  return run.map((naming, index) => {
+    const isLast = index === run.length - 1
+    const own = isLast && naming.strength === 3 && isTaughtFrom(speech, naming) && startsSentence(speech, naming)
+    return { ...naming, listed: !own }
+  })
+}
+
+function startsSentence(speech: Speech, naming: Naming): boolean {
+  const sentence = speech.sentences[naming.sentence]
+  const before = sentence ? speech.text.slice(sentence.offset, naming.offset) : ''
+  return plainWords(before)
+    .split(' ')
+    .every((word) => word === '' || OPENING_WORDS.has(word))
+}
+
+/** True when set-up or movement cues follow within the next three sentences. */
+function isTaughtFrom(speech: Speech, naming: Naming): boolean {
+  const next = speech.sentences.slice(naming.sentence, naming.sentence + 4)
+  const cues = next.flatMap((sentence) => sentence.cues).filter((cue) => cue.offset >= naming.end)
+  return cues.filter((cue) => cue.kind === 'setup' || cue.kind === 'execution').length >= 2
+}

@@ -1,0 +1,71 @@
+/** The speech of a class as one running text, cut into sentences that know their place, time and part in the teaching. */
+import type { Ms } from '../../shared/time.ts'
+import type { TranscriptLine } from '../../shared/transcript.ts'
+import { joinLines } from '../transcript/join-lines.ts'
+import type { JoinedText } from '../transcript/join-lines.ts'
+import { findRole } from './find-role.ts'
+import type { Role } from './find-role.ts'
+import { isUnpunctuated, plainWords, splitSentences } from './split-speech.ts'
+import type { Piece } from './split-speech.ts'
+import { tagCues } from './tag-cues.ts'
+import type { TaggedCue } from './tag-cues.ts'
+
+/** One sentence of the running text; offsets of its cues count in the running text. */
+export interface Sentence extends Piece {
+  index: number
+  /** Plain words, as plainWords gives them. */
+  words: string
+  wordCount: number
+  cues: TaggedCue[]
+  role: Role
+}
+
+export interface Speech {
+  text: string
+  joined: JoinedText
+  lines: readonly TranscriptLine[]
+  sentences: Sentence[]
+  unpunctuated: boolean
+  /** Number of words before a character of the text, for distances that ignore long words. */
+  wordsBefore(offset: number): number
+  timeOf(offset: number): Ms
+  /** Index of the sentence that holds a character, else of the one before; 0 at the least. */
+  sentenceAt(offset: number): number
+}
+
+/** Reads the lines of a transcript; at least one line is needed. */
+export function readSpeech(lines: readonly TranscriptLine[]): Speech {
+  const joined = joinLines(lines)
+  const { text } = joined
+  const unpunctuated = isUnpunctuated(text)
+  const sentences = splitSentences(text, unpunctuated).map((piece, index): Sentence => {
+    const said = text.slice(piece.offset, piece.end)
+    const words = plainWords(said)
+    const cues = tagCues(said, { unpunctuated: false }).map((cue) => ({ ...cue, offset: cue.offset + piece.offset }))
+    return { ...piece, index, words, wordCount: words.split(' ').length, cues, role: findRole(words, cues.length > 0) }
+  })
+  const sentenceStarts = sentences.map((sentence) => sentence.offset)
+  const starts = [...text.matchAll(/\S+/g)].map((match) => match.index)
+  return {
+    text,
+    joined,
+    lines,
+    sentences,
+    unpunctuated,
+    wordsBefore: (offset) => countBelow(starts, offset),
+    timeOf: (offset) => joined.at(offset).ms,
+    sentenceAt: (offset) => Math.max(0, countBelow(sentenceStarts, offset + 1) - 1),
+  }
+}
+
+/** How many of the sorted numbers lie below a value. */
+function countBelow(sorted: readonly number[], value: number): number {
+  let low = 0
+  let high = sorted.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((sorted[middle] ?? 0) < value) low = middle + 1
+    else high = middle
+  }
+  return low
+}

@@ -1,0 +1,90 @@
+/** How coaches bring an exercise by its name, and how they only drop one in passing. Plain words, as plainWords gives them. */
+
+/** Small words in front of a name at the start of a sentence. */
+export const OPENING_WORDS: ReadonlySet<string> = new Set(
+  'and then so now right okay ok alright next first firstly second third lastly finally last up well lovely good great the a an our your some these those big slow proper go just with last back here also on one two plus more quick team everyone everybody folks guys ladies'.split(
+    ' ',
+  ),
+)
+
+/** Words that end right in front of a name and bring it for certain. */
+export const BRINGS_NAME = [
+  '(?:next up|next one|next exercise|next move|up next|first up|first exercise|last exercise|last one|last station|final exercise|the next one|exercise number|station number)(?: is| are| will be| well do| we have| weve got| we do)?(?: the| a| an| our| your| some)?$',
+  '(?:station|exercise|drill|move|number|part|block) (?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten|a|b|c)(?: is| are)?(?: the| a| an| our| your| some)?$',
+  '(?:moving on to|move on to|moved on to|move to|on to|over to|go on to|going on to|going into|straight into|straight to|go into|go to|going to do|gonna do|are doing|well do|well try|lets do|lets try|lets go for|lets have|let us do|let us try|start with|started with|starting with|begin with|beginning with|finish with|finishing with|end with|ending with|warm up with|on with|time for|ready for|set up for|get ready for|doing|do some|do a|do the)(?: the| a| an| our| your| some| those| a few| more)?$',
+  '(?:called|calls it|call it|call this|call these|call them|known as|name is|known to some as)(?: the| a| an)?$',
+  '(?:from here|from there|for this one|for this)(?: the| a| an| its| well do| we do)?$',
+  '(?:this one|this|this next one)(?: is| are|s) (?:called |known as |named )?(?:the |a |an |our |your )?$',
+  '^(?:(?:and|then|so|now|right|okay|lets|go|well) )*(?:back (?:down |up |in )?(?:to|for|into)|come (?:down |back |up )?(?:for|into|to)|down (?:for|into)|up (?:for|into)|into)(?: the| a| an| that| our| your| some)?$',
+  '(?:round two|round three|second round|third round|last round|next round|round one|again)(?: is| its)?(?: the)?$',
+]
+
+/** The name comes after the set-up: "that's your goblet squat". */
+export const CLOSES_WITH_NAME = [
+  '^(?:and |so |now |right |okay )*(?:thats|that is|this is|thats it thats|theres|heres|here is|there is|we have)(?: a| an| the| your| our| what we call a| called a| called the| called)?$',
+]
+
+/** Only a mention: in front of a name. */
+export const PASSING_BEFORE = [
+  '(?:not|no|never|dont|wont|isnt|arent|without|instead of|rather than|than|like|as in|for|with|when we do|when we get to|want (?:it|this|that|them) (?:again )?(?:in|for)|in|during|after|before|from|of|think|thinking|imagine|remember|remembering|if|about|did|had|was|were|love|hate|hates|missed|skip|done|stay with|from the|helps|help|yet|any|half)(?: the| a| an| your| our| that| any| those| all| last)?$',
+]
+
+/** Only a mention: right behind a name. */
+export const PASSING_AFTER = [
+  '^(?:were|was|had|felt|isnt|arent|wasnt|for later|later|is coming|are coming|is off|are off|next week|another day|last week|yet|today or|dont|not for|that we did|we did|i do|position|shape)',
+]
+
+/** The sentence tells of something else than what is done now. */
+export const PASSING_SENTENCE = [
+  '(?:were not|we are not|not doing|wont do|were not doing|we wont|off the menu|were going to|last week|next week|next time|yesterday|i used to|i hate|my (?:best|record|favourite)|on the poster|some of you would|somebody asked|someone asked|youll (?:need|want|meet|see|use)|save (?:it|something|some)|saving yourself|helps with|felt easy|see you|looks like|bit like|same as in)',
+  '^(?:if|when|unless|after|before|because|remember|do you|did|have you|who|anyone) ',
+]
+
+/** Another name for the exercise just named: the name comes before or after these. */
+export const ALSO_CALLED = [
+  /(?:^|[.,;]\s*|\s)([\p{L}\d' -]{3,32}?),? (?:some|other|lots of|most|a lot of|many)? ?(?:people|clubs|folks?|coaches|gyms|books|instructors|teachers|places) (?:say|call (?:it|this|them|these)|know (?:it|this|them) as)(?=[.,;]|$)/giu,
+  /(?:some|other|lots of|most|many|a lot)(?: of you)? ?(?:people|clubs|folks?|coaches|gyms)? ?(?:say|call (?:it|this|them|these)|(?:may|might)? ?know (?:it|this|them) as) (?:the |a |an )?([\p{L}\d' -]{3,32}?)(?=[.,;!?]|$)/giu,
+  /(?:also known as|also called|otherwise known as|sometimes called|or, as (?:some|we) (?:say|call it)|we call it|we call this|its other name is) (?:the |a |an )?([\p{L}\d' -]{3,32}?)(?=[.,;!?]|$)/giu,
+]
+
+/** Shapes that other exercises start from: named right behind another exercise they are its set-up. */
+export const START_SHAPES: ReadonlySet<string> = new Set([
+  'plank',
+  'high-plank',
+  'squat',
+  'lunge',
+  'glute-bridge',
+  'bear-hold',
+  'mountain-pose',
+  'split-squat',
+  'side-plank',
+  'downward-dog',
+  'hip-hinge',
+  'dead-hang',
+  'mini-squat',
+  'easy-seat',
+  'hip-flexor-stretch',
+])
+
+/** Nouns at the end of most exercise names, folded: a short sentence that ends so may be a name nobody listed. */
+export const NAME_ENDINGS: ReadonlySet<string> = new Set(
+  'press row curl raise squat lunge stretch hold walk tap lift twist circle kick extension reach pose plank drill sprint jump hop slide roll pull push march swing carry crunch bridge fold bend rotation breathing shuffle stance stand sit throw slam chop fly flye dip thruster snatch clean jerk crawl climber squeeze clam opener rock tilt balance flow pass thrust shrug hinge march kickback pulldown step touch punch'.split(
+    ' ',
+  ),
+)
+
+/** Words that cannot stand inside the name of an exercise nobody listed. */
+export const NEVER_IN_NAME: ReadonlySet<string> = new Set(
+  'i you we they he she it its im youre were theyre is are was be been do does did dont have has had will would can could should if because when where who what why how not no yes that this these those there here my your our their me us them him her okay ok right so now then and or but the to of in at for with from go get got come take give let lets make keep want need going gonna just really very bit lot thing things one ones plan class round rounds minute minutes second seconds break drink water music kit floor rest side sides again more time please everyone everybody thank thanks good nice lovely well day week all next first last up down out off back warm cool finish start ready done set sets rep reps each try feel breathe slow slowly hello hi bye half way'.split(
+    ' ',
+  ),
+)
+
+/** What an unlisted name may follow. Group 1 is the name. Applied to one sentence as written. */
+export const UNKNOWN_NAME = [
+  /\b(?:next up|next exercise|next one|next move|up next|first up|first exercise|last exercise|final exercise)(?: is| are|, is|:|,)?(?: we have| we've got| we do)?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for | where | which )/iu,
+  /\b(?:station|exercise|drill|move|number) (?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)(?: is| are)?[,.:]?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for | where | which )/iu,
+  /\b(?:this|it|this one|this next one|these)(?:'s|’s| is| are|'re)? (?:is )?(?:called|known as)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for | because | where | which )/iu,
+  /\b(?:we|i) call (?:this|it|these|this one)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | because )/iu,
+  /\b(?:moving on to|move on to|on to|over to)(?: the| a| an| our| some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for )/iu,
+]
