@@ -82,20 +82,19 @@ function matchSegments(current: readonly Segment[], fresh: readonly Segment[]): 
 }
 
 /**
- * The segment whose kept spans hold a fresh one's main span, as after people joined two or split one; null = none.
- * A declined segment holds only what bears its name, so that one wrong proposal does not hide a right one.
+ * The segment that holds most of a fresh one's main span, when people have settled that time already: after they joined
+ * two, split one or moved edges. Null = free time.
+ * A declined segment settles only what bears its name, so that one wrong proposal does not hide a right one.
  */
 function coveredBy(fresh: Segment, current: readonly Segment[]): Segment | null {
   const main = fresh.spans[0]
   if (!main) return null
-  return (
-    current.find(
-      (one) =>
-        hasKeptSpans(one) &&
-        (one.state !== 'declined' || sameName(one, fresh)) &&
-        sharedMs(main, one.spans) >= UNDER * lengthMs(main),
-    ) ?? null
-  )
+  const shares = current
+    .filter((one) => hasKeptSpans(one) && (one.state !== 'declined' || sameName(one, fresh)))
+    .map((segment) => ({ segment, ms: sharedMs(main, segment.spans) }))
+  const together = shares.reduce((sum, share) => sum + share.ms, 0)
+  if (together === 0 || together < UNDER * lengthMs(main)) return null
+  return shares.reduce((best, share) => (share.ms > best.ms ? share : best)).segment
 }
 
 /** 0 = not the same; else up to 1 for the time shared, and 1 more for the name. */

@@ -3,7 +3,7 @@
  * as it is; proposals nobody touched give way to the fresh ones.
  */
 import type { Cue, LogSheet, Mark, Prescription, Segment } from '../../shared/log-sheet.ts'
-import { cameFromDraft, freeId, insertByTime, isDecided, redirect } from './change-sheet.ts'
+import { cameFromDraft, freeId, insertByTime, isDecided, redirect, union } from './change-sheet.ts'
 import { findHomes, turnPointers } from './match-segments.ts'
 import { mergeCautions, mergeCues, NO_MARKS, routeMarks } from './merge-marks.ts'
 import type { Incoming } from './merge-marks.ts'
@@ -75,15 +75,23 @@ function mergeDose(current: Segment, fresh: Segment): Prescription | null {
   return current.prescription && isDecided(current.prescription) ? current.prescription : fresh.prescription
 }
 
+/** Fields of the class that each draft of it prints anew. */
+const DRAFTED_FIELDS: readonly (keyof LogSheet)[] = ['sections', 'mentioned']
+
 function mergeFields(current: LogSheet, fresh: LogSheet): LogSheet {
   const set = current.setByPerson ?? []
-  const drafted = current.segments.some(cameFromDraft)
-  const fromFresh = Object.entries(fresh).filter(([name]) => {
-    if (set.includes(name)) return false
-    if (drafted && (name === 'sections' || name === 'mentioned')) return true
-    return saysNothing((current as Record<string, unknown>)[name])
-  })
-  return { ...current, ...(Object.fromEntries(fromFresh) as Partial<LogSheet>) }
+  const says = (name: string): boolean => !saysNothing((current as Record<string, unknown>)[name])
+  // In a sheet that no draft made, sections are a person's own; noted here, since it holds drafted segments from now on.
+  const handMade = current.segments.some(cameFromDraft) ? [] : DRAFTED_FIELDS.filter(says)
+  const own = union(set, handMade)
+  const fromFresh = Object.entries(fresh).filter(
+    ([name]) => !own.includes(name) && (!says(name) || DRAFTED_FIELDS.some((field) => field === name)),
+  )
+  return {
+    ...current,
+    ...(Object.fromEntries(fromFresh) as Partial<LogSheet>),
+    ...(own.length > set.length && { setByPerson: own }),
+  }
 }
 
 function saysNothing(value: unknown): boolean {
