@@ -140,6 +140,7 @@ function takeRegion(timing: string): { timing: string; regionId: string | null }
 }
 
 function parseCueText(raw: string, times: ParsedTimings, onError: (message: string) => void): VttNode[] | null {
+  if (!/[<&]/.test(raw)) return raw === '' ? [] : [{ type: 'text', value: raw }]
   try {
     const text = decodeReferences(raw)
     const parser = new webvtt.WebVTTCueTextParser(text, onError, undefined, ESCAPES)

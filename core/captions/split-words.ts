@@ -19,6 +19,8 @@ const COST = {
   /** All of the longest time over: in exact times, and in rough ones. */
   tooLong: 60,
   tooLongRough: 2,
+  /** Share of the cost of the line ends inside the caption. */
+  lineEnds: 0.5,
 } as const
 
 /** A pause that parts captions whatever the words say, and one that makes a good break. */
@@ -29,17 +31,21 @@ const SHORT_PAUSE_MS = 300
 export function splitWords(run: SpeakerRun, profile: CaptionProfile): CaptionWord[][] {
   const { words } = run
   const after = words.map((word, index) => costAfter(word, words[index + 1]))
+  const lengths = words.map((word) => word.text.length)
   // best[n] = lowest cost of the first n words; from[n] = where their last caption starts.
   const best = new Float64Array(words.length + 1).fill(Infinity)
   const from = new Uint32Array(words.length + 1)
   best[0] = 0
   for (let start = 0; start < words.length; start++) {
     const before = best[start] ?? Infinity
-    for (const { end, cost } of captionsFrom(start, run, after, profile)) {
-      if (before + cost < (best[end] ?? Infinity)) {
-        best[end] = before + cost
-        from[end] = start
-      }
+    for (const { end, cost, lines } of captionsFrom(start, run, after, profile)) {
+      const known = best[end] ?? Infinity
+      // The line ends cost most to weigh, so they come last.
+      if (before + cost >= known) continue
+      const total = before + cost + lineEnds(start, end, after, lengths, profile, lines) * COST.lineEnds
+      if (total >= known) continue
+      best[end] = total
+      from[end] = start
     }
   }
   const groups: CaptionWord[][] = []
@@ -63,8 +69,8 @@ function captionsFrom(
   { words, exact }: SpeakerRun,
   after: readonly number[],
   profile: CaptionProfile,
-): { end: number; cost: number }[] {
-  const found: { end: number; cost: number }[] = []
+): { end: number; cost: number; lines: number }[] {
+  const found: { end: number; cost: number; lines: number }[] = []
   let lines = 1
   let lineLength = 0
   let length = -1
@@ -88,6 +94,7 @@ function captionsFrom(
     const partly = endCost !== BREAK.sentence || (start > 0 && after[start - 1] !== BREAK.sentence)
     found.push({
       end: at + 1,
+      lines,
       cost:
         COST.caption +
         endCost +
@@ -99,6 +106,42 @@ function captionsFrom(
     if (lineLength > profile.lineLength) break
   }
   return found
+}
+
+/** The least that the line ends inside a caption cost, for as few lines as it needs. */
+function lineEnds(
+  start: number,
+  end: number,
+  after: readonly number[],
+  lengths: readonly number[],
+  profile: CaptionProfile,
+  lines: number,
+): number {
+  if (lines === 1) return 0
+  let best: number = BREAK.numberAndUnit
+  let length = -1
+  for (let at = start; at < end - 1; at++) {
+    length += (lengths[at] ?? 0) + 1
+    if (length > profile.lineLength) break
+    const here = after[at] ?? 0
+    if (here < best && fits(at + 1, end, lengths, profile, lines - 1)) {
+      best = Math.min(best, here + lineEnds(at + 1, end, after, lengths, profile, lines - 1))
+    }
+  }
+  return best
+}
+
+/** True when the words fill no more than so many lines. */
+function fits(start: number, end: number, lengths: readonly number[], profile: CaptionProfile, lines: number): boolean {
+  let used = 1
+  let length = -1
+  for (let at = start; at < end; at++) {
+    length += (lengths[at] ?? 0) + 1
+    if (length <= profile.lineLength) continue
+    used++
+    length = lengths[at] ?? 0
+  }
+  return used <= lines && length <= profile.lineLength
 }
 
 function timeCost(shownMs: number, spokenMs: number, words: number, exact: boolean): number {
