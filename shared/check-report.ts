@@ -11,6 +11,8 @@ export const Finding = loose({
   ruleId: z.string(),
   severity: Severity,
   segmentId: said(z.string()),
+  /** The hazard that a finding about a caution is about; absent or null for all others. */
+  hazard: z.string().nullish(),
   startMs: said(Ms),
   endMs: said(Ms),
   message: z.string(),

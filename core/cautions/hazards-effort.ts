@@ -1,0 +1,152 @@
+/** Required cautions that follow from how hard and where the work is. */
+import type { Hazard } from './hazards.ts'
+
+type Row = Omit<Hazard, 'slug'>
+
+export const EFFORT_HAZARDS = {
+  'impact-landing': {
+    name: 'Landing',
+    when: [
+      {
+        because: 'the feet land again and again',
+        movements: ['jump'],
+        positions: ['standing', 'single-leg'],
+        unless: [
+          { signs: ['running-class'], names: ['skip', 'skipping', 'butt kick', 'ankling', 'a drill', 'b drill'] },
+          { positions: ['hanging'] },
+        ],
+      },
+    ],
+    offer: 'Land softly with bent knees. If your knees, shins or pelvic floor do not like it, step instead of jumping.',
+    concerns: 'everyone; joints that complain, pelvic floor trouble',
+    source: 'guidance of a strength and conditioning association, second-hand',
+    grade: 'X',
+    level: 'must',
+  },
+  'overexertion-stop': {
+    name: 'Stop at warning signs',
+    when: [
+      {
+        because: 'the work is as hard as it goes',
+        signs: ['all-out'],
+        movements: ['jump', 'run', 'row-machine', 'ballistic', 'carry'],
+        unless: [{ names: ['stride', 'drill', 'skip', 'wall'] }],
+      },
+      {
+        because: 'hard intervals leave little rest',
+        schemes: ['circuit', 'interval', 'amrap'],
+        movements: ['jump', 'run', 'row-machine'],
+        unless: [{ signs: ['warm-up'] }, { names: ['easy', 'paddle', 'walk', 'stride', 'skip', 'drill'] }],
+      },
+      {
+        because: 'as many as possible is as hard as it goes',
+        schemes: ['amrap'],
+        unless: [{ movements: ['stretch', 'breathing'] }],
+      },
+      {
+        because: 'the work is as hard as it goes',
+        names: [
+          'sprint',
+          'burpee',
+          'rowing interval',
+          'metre repeat',
+          'five hundred',
+          '500',
+          'hill rep',
+          'hill repeat',
+          'battle rope',
+          'shuttle run',
+          'running interval',
+        ],
+        unless: [{ names: ['sprint start', 'sprint drill', 'wall sprint'] }],
+      },
+      {
+        because: 'the class works to its limit',
+        toMax: true,
+        movements: ['jump', 'run', 'row-machine', 'swing-kit', 'ballistic'],
+      },
+    ],
+    offer:
+      'Stop and rest if you feel faint, sick, have chest pain or cannot get a word out. If it does not pass quickly, get help.',
+    concerns: 'everyone',
+    source: 'handbooks of ACSM and AHA (from memory)',
+    grade: 'G',
+    level: 'must',
+  },
+  'warm-first': {
+    name: 'Warm up first',
+    when: [
+      {
+        because: 'fast running needs warm legs',
+        movements: ['run'],
+        names: [
+          'sprint',
+          'stride',
+          'strider',
+          'pick up',
+          'hill rep',
+          'hill repeat',
+          'flying',
+          'acceleration',
+          'running interval',
+          'fast run',
+          'tempo run',
+          'build up',
+          '200',
+          '400',
+          'two hundred',
+          'four hundred',
+          'fartlek',
+          'shuttle run',
+        ],
+        unless: [{ names: ['wall'] }],
+      },
+      {
+        because: 'fast running needs warm legs',
+        movements: ['run'],
+        signs: ['fast', 'all-out'],
+        also: { positions: ['standing'] },
+        unless: [
+          { movements: ['jump'] },
+          { names: ['fast feet', 'skip', 'climber', 'easy', 'high knee', 'drill', 'ankling', 'carioca', 'shuffle'] },
+          { kit: ['rowing machine'] },
+        ],
+      },
+    ],
+    offer: 'Do this only when you are well warmed up, and build up the speed over the first few.',
+    concerns: 'everyone',
+    source: 'Garber et al., Med Sci Sports Exerc 43(7):1334-1359, 2011 (gradual build-up); the rest common practice',
+    grade: 'G',
+    level: 'must',
+  },
+  'surface-check': {
+    name: 'Ground underfoot',
+    when: [
+      {
+        because: 'the class moves over open ground',
+        movements: ['run', 'jump', 'carry'],
+        signs: ['outdoors', 'running-class'],
+        unless: [
+          { signs: ['indoors'] },
+          { kit: ['treadmill', 'wall', 'rowing machine'] },
+          { positions: ['seated', 'supine'] },
+        ],
+      },
+      {
+        because: 'the class moves over open ground',
+        names: ['walking lunge', 'lunge walk', 'march', 'shuffle', 'carioca', 'walk', 'skip', 'drill'],
+        signs: ['outdoors', 'running-class'],
+        unless: [
+          { signs: ['indoors'] },
+          { kit: ['treadmill', 'wall', 'rowing machine'] },
+          { positions: ['seated', 'supine'] },
+        ],
+      },
+    ],
+    offer: 'Look over the ground first: dry, level, no holes, roots or kerbs on your way.',
+    concerns: 'everyone',
+    source: 'common practice, no source',
+    grade: 'P',
+    level: 'must',
+  },
+} as const satisfies Record<string, Row>

@@ -1,0 +1,125 @@
+/** Required cautions that follow from the kit. */
+import type { Hazard } from './hazards.ts'
+
+type Row = Omit<Hazard, 'slug'>
+
+export const KIT_HAZARDS = {
+  'anchor-check': {
+    name: 'Check the anchor',
+    when: [
+      { because: 'the body hangs its weight on straps or rings', kit: ['rings'] },
+      { because: 'the band is pulled from an anchor', kit: ['band'], also: { kit: ['anchor'] } },
+      { because: 'the band is pulled from an anchor', kit: ['band'], signs: ['anchored'] },
+      {
+        because: 'the band is pulled from an anchor',
+        kit: ['band'],
+        names: [
+          'face pull',
+          'pulldown',
+          'pull down',
+          'pushdown',
+          'press out',
+          'pallof',
+          'wood chop',
+          'woodchop',
+          'anchored',
+          'standing row',
+        ],
+      },
+    ],
+    offer:
+      'Before you start, check that the anchor holds: give it a firm tug, and see that a door is shut and opens away from you.',
+    concerns: 'everyone',
+    source: 'common practice, no source',
+    grade: 'P',
+    level: 'must',
+  },
+  'band-recoil': {
+    name: 'Band snapping back',
+    when: [
+      { because: 'the band runs under or round the foot', kit: ['band'], signs: ['band-at-foot'] },
+      { because: 'the band is pulled towards the face', kit: ['band'], signs: ['towards-face'] },
+      { because: 'the band is pulled towards the face', kit: ['band'], names: ['face pull'] },
+      {
+        because: 'the band usually runs under or round the foot here',
+        kit: ['band'],
+        names: [
+          'band squat',
+          'band deadlift',
+          'band good morning',
+          'band curl',
+          'biceps curl',
+          'seated band row',
+          'seated row',
+          'leg press',
+          'band lateral raise',
+          'band shoulder press',
+          'overhead press',
+          'upright row',
+          'ankle inversion',
+          'ankle eversion',
+        ],
+        unless: [{ signs: ['anchored'] }],
+      },
+    ],
+    offer:
+      'Look the band over for nicks, set it firmly under the middle of your foot, keep your face out of its line and let it back slowly.',
+    concerns: 'everyone',
+    source: 'common practice, no source',
+    grade: 'P',
+    level: 'must',
+  },
+  'clear-space': {
+    name: 'Clear space',
+    when: [
+      {
+        because: 'a weight is swung',
+        movements: ['swing-kit'],
+        unless: [
+          { names: ['arm swing', 'leg swing', 'arms and swing', 'body swing', 'halo'] },
+          { movements: ['row-machine'] },
+          { positions: ['hanging'] },
+        ],
+      },
+      { because: 'a weight is swung', names: ['mace', 'club swing', 'battle rope slam', 'indian club'] },
+    ],
+    offer: 'Look around first: nobody and nothing in front of you or behind you within a few steps.',
+    concerns: 'everyone near',
+    source: 'common practice, no source',
+    grade: 'P',
+    level: 'must',
+  },
+  'spotter-or-safeties': {
+    name: 'Spotter or safety bars',
+    when: [
+      { because: 'the bar can pin whoever fails in the squat', movements: ['squat'], kit: ['barbell'] },
+      {
+        because: 'the bar can pin whoever fails on the bench',
+        movements: ['load-over-face'],
+        kit: ['barbell'],
+      },
+      { because: 'the bar can pin whoever fails on the bench', names: ['bench press'], kit: ['barbell'] },
+    ],
+    offer:
+      'Set the safety bars to the right height, or have someone who knows how stand by. Practise with an empty bar how to get out.',
+    concerns: 'everyone',
+    source: 'handbooks of ACSM and NSCA (from memory)',
+    grade: 'X',
+    level: 'must',
+  },
+  'safe-dismount': {
+    name: 'Coming down safely',
+    when: [
+      { because: 'the body hangs or is held off the floor', positions: ['hanging'] },
+      {
+        because: 'the body is held off the floor',
+        names: ['bar dip', 'ring dip', 'parallel bar', 'l sit', 'muscle up', 'ring support', 'handstand', 'lever'],
+      },
+    ],
+    offer: 'Come down in control: feet to the floor or a box first, then let go. Do not drop.',
+    concerns: 'everyone',
+    source: 'common practice, no source',
+    grade: 'P',
+    level: 'must',
+  },
+} as const satisfies Record<string, Row>

@@ -1,0 +1,78 @@
+/** Reads the signs of an exercise and of a class from their words. */
+import { findEntry } from '../catalogue/find-entry.ts'
+import type { Cue, LogSheet, Prescription, Segment } from '../../shared/log-sheet.ts'
+import { plainSentences, readPhrase } from './words/match-phrase.ts'
+import type { Phrase } from './words/match-phrase.ts'
+import { BREATHING_CUED, CLASS_KINDS, CLASS_SIGN_WORDS, SIGN_WORDS } from './words/en/sign-words.ts'
+import type { Sign, SignWords } from './words/en/sign-words.ts'
+
+const OPTIONS: readonly string[] = ['easier', 'harder', 'equipment']
+
+/** The signs of one segment: what its cues, its name and the words of its dose say. Declined marks say nothing. */
+export function segmentSignsOf(segment: Segment): ReadonlySet<Sign> {
+  const cues = segment.cues.filter((cue) => cue.state !== 'declined')
+  const dose = doseWords(segment)
+  const found = new Set<Sign>()
+  for (const { sign, ...words } of SIGN_WORDS) {
+    if (isSaid(wordsFor(words, cues, dose), words.says)) found.add(sign)
+  }
+  if (cues.some((cue) => cue.kind === 'breathing')) found.add(BREATHING_CUED)
+  return found
+}
+
+/** The signs of the whole class: where it is, and whether it is of one kind. */
+export function classSignsOf(sheet: LogSheet): ReadonlySet<Sign> {
+  const titles = [sheet.title, ...sheet.sections.map((section) => section.title)].join('. ')
+  const cautions = sheet.classCautions.map((caution) => caution.text)
+  const cues = sheet.segments.flatMap((segment) => segment.cues.map((cue) => cue.text))
+  const all = plainSentences([titles, ...cautions, ...cues].join('. '))
+  const signs = new Set<Sign>()
+  for (const { sign, says } of CLASS_SIGN_WORDS) if (saysOne(all, says)) signs.add(sign)
+  const entries = sheet.segments.map((segment) => findEntry(segment.exercise.name))
+  for (const { sign, says, movement } of CLASS_KINDS) {
+    const of = entries.filter((entry) => entry?.movements.includes(movement)).length
+    if (isSaid(titles, says) || (of >= 3 && of * 3 >= entries.length)) signs.add(sign)
+  }
+  return signs
+}
+
+/** True when the text says one of the phrases and does not say it with a "don't" in front. */
+export function isSaid(text: string, phrases: readonly string[]): boolean {
+  return saysOne(plainSentences(text), phrases)
+}
+
+function saysOne(sentences: readonly string[], phrases: readonly string[]): boolean {
+  return sentences.some((sentence) => phrases.some((phrase) => built(phrase)(sentence)))
+}
+
+type Words = Omit<SignWords, 'sign'>
+
+function wordsFor({ kinds, from = 'cues' }: Words, cues: readonly Cue[], dose: string): string {
+  const said = cues
+    .filter((cue) => (kinds ? kinds.includes(cue.kind) : !OPTIONS.includes(cue.kind)))
+    .map((cue) => cue.text)
+  return [...(from === 'dose' ? [] : said), ...(from === 'cues' ? [] : [dose])].join('. ')
+}
+
+function doseWords(segment: Segment): string {
+  const dose = segment.prescription?.state === 'declined' ? null : segment.prescription
+  return [segment.exercise.name, ...segment.exercise.alsoCalled, ...(dose === null ? [] : wordsOf(dose))].join('. ')
+}
+
+function wordsOf(dose: Prescription): string[] {
+  const own = [dose.load, dose.effort, ...dose.said.map((quote) => quote.text)]
+  return own.flatMap((text) => text ?? [])
+}
+
+/** "don't", "not", "never" up to two words before a phrase turn it round. */
+const NEGATED = /(?: (?:dont|not|never|no|without|avoid|stop)(?: [^ ]+){0,2})$/
+
+const kept = new Map<string, Phrase>()
+
+function built(pattern: string): Phrase {
+  const known = kept.get(pattern)
+  if (known) return known
+  const phrase = readPhrase(pattern, {}, NEGATED)
+  kept.set(pattern, phrase)
+  return phrase
+}

@@ -1,0 +1,173 @@
+/**
+ * Signs: what a class says of an exercise that its name does not tell, in the phrase language of `../match-phrase.ts`.
+ * Source: the trade's everyday English, written for this product.
+ */
+import type { CueKind } from '../../../../shared/log-sheet.ts'
+
+export interface SignWords {
+  sign: string
+  /** Kinds of cue that can say it; absent = any but the easier, harder and equipment options. */
+  kinds?: readonly CueKind[]
+  /** Where it is read: in the cues (usual), in the name and the words of the dose, or in both. */
+  from?: 'cues' | 'dose' | 'both'
+  says: readonly string[]
+}
+
+export const SIGN_WORDS = [
+  {
+    sign: 'hands-behind-head',
+    says: [
+      'hands|hand|fingers|fingertips .. behind|back_of ... head|neck|ears',
+      'hands|fingers|fingertips .. by|to|at|on|beside ... ears|temples',
+      'hands|fingers .. laced|interlaced|clasped .. behind',
+      'cradle|support|hold .. head .. in|with .. hands',
+    ],
+  },
+  {
+    sign: 'hands-not-behind-head',
+    says: [
+      'arms|hands .. crossed|across .. chest',
+      'cross .. arms',
+      'hands|palms|arms .. on|to|towards|up .. thighs|knees',
+      'hands|hand .. under|beneath ... back|bum',
+      'arms|hands .. by|at|beside .. sides|hips',
+    ],
+  },
+  {
+    sign: 'breath-hold-cued',
+    kinds: ['breathing', 'execution', 'setup', 'tempo', 'focus'],
+    says: [
+      'hold|holding|trap .. your_breath|the_breath|that_breath|the_air|your_air|breath_in|breath_out',
+      'hold .. it .. in',
+      'hold .. empty',
+      'breathe_in|inhale|big_breath|deep_breath|breath_in|sniff_in .. hold_it|and_hold|then_hold',
+      'breath|breathe_in|inhale|air|gulp ... brace|bracing',
+      'brace .. and .. hold .. it',
+    ],
+  },
+  {
+    sign: 'anchored',
+    says: [
+      'anchor|anchored|door_anchor|anchor_point',
+      'band|tube|it|loop .. round|around|through|over|to|on ... post|pole|door|handle|rail|banister|hook|tree|frame|table_leg|bed_leg|radiator|rack|something_solid|something_sturdy|upright',
+      'shut .. door',
+      'band .. in .. door',
+    ],
+  },
+  {
+    sign: 'band-at-foot',
+    says: [
+      'stand|standing|step .. on|onto .. band|tube|middle|it',
+      'band|tube|it|loop .. under|round|around|beneath ... foot|feet|arch|arches|sole|soles|shoe|shoes|instep|toes',
+      'foot|feet .. on|in|through .. band|loop|middle_of',
+      'band .. trapped|pinned .. foot|feet',
+    ],
+  },
+  {
+    sign: 'towards-face',
+    says: ['pull|pulling|bring|draw ... towards|to|at|past ... face|nose|forehead|eyes|ears|chin|cheeks'],
+  },
+  {
+    sign: 'all-out',
+    kinds: ['execution', 'tempo'],
+    from: 'both',
+    says: [
+      'all_out|flat_out|full_gas|full_tilt|full_pelt|max_effort|maximum_effort|maximal|everything_you|everything_left|everything_that|nothing_left|give_it_everything|empty_the_tank|as_hard_as|as_fast_as|hundred_percent|100_percent|ten_out_of_ten|sprint|sprints|sprinting',
+    ],
+  },
+  {
+    sign: 'fast',
+    from: 'dose',
+    says: [
+      'fast|faster|fastest|quick|quicker|speed|sprint|sprints|sprinting|race_pace|flat_out|all_out|hard|top_speed|full_speed|percent',
+    ],
+  },
+  {
+    sign: 'heavy',
+    from: 'both',
+    kinds: ['setup', 'execution', 'equipment'],
+    says: ['heavy|heaviest|one_rep_max|rep_max|working_weight|top_set|near_max|near_maximal', 'as .. heavy|much .. as'],
+  },
+  {
+    sign: 'to-failure',
+    kinds: ['execution', 'tempo'],
+    from: 'both',
+    says: [
+      'to_failure|until_failure|amrap|burnout|burn_out|as_many_as|last_rep_you|till_you_drop',
+      'until .. cannot|cant .. another|one_more|any_more',
+    ],
+  },
+  { sign: 'barefoot', from: 'both', says: ['barefoot|bare_feet|shoes_off'] },
+  { sign: 'warm-up', from: 'dose', says: ['warm_up|warming_up|cool_down|cooling_down|nothing_on_it'] },
+  { sign: 'eyes-closed', from: 'both', says: ['close .. eyes', 'eyes .. closed|shut'] },
+  { sign: 'slow-lowering', from: 'both', says: ['negatives|eccentric|eccentrics', 'lower .. slowly ... seconds'] },
+  {
+    sign: 'resisted',
+    says: ['against .. resistance|band|hands|hand|wall', 'push .. into|against .. hands|hand|wall|ball|chair'],
+  },
+  { sign: 'feet-over-head', says: ['upside_down|head_down|decline|head .. hang|hangs'] },
+  { sign: 'seated', kinds: ['setup'], says: ['sit|sitting|seated .. on|in|at|tall|forward'] },
+  {
+    sign: 'on-back',
+    kinds: ['setup'],
+    says: ['on|onto .. your_back|the_back|backs', 'lie|lying .. back|flat|face_up'],
+  },
+  {
+    sign: 'on-front',
+    kinds: ['setup'],
+    says: ['on|onto .. your_front|your_belly|your_tummy|your_stomach', 'face_down'],
+  },
+  { sign: 'on-side', kinds: ['setup'], says: ['on|onto .. your|one|left|right|the .. side', 'lie|lying .. side'] },
+  {
+    sign: 'on-all-fours',
+    kinds: ['setup'],
+    says: ['all_fours|hands_and_knees', 'hands .. under .. shoulders & knees'],
+  },
+  {
+    sign: 'one-knee-down',
+    kinds: ['setup'],
+    says: ['half_kneeling|half_kneel', 'one|back|front .. knee .. down|floor'],
+  },
+  {
+    sign: 'on-one-leg',
+    kinds: ['setup', 'execution'],
+    says: ['on .. one|standing .. leg|foot', 'stand|standing|balance|balancing .. on .. one|left|right'],
+  },
+  { sign: 'jumps', kinds: ['setup', 'execution'], says: ['jump|jumps|jumping|hop|hops|hopping|leap|bound|bounding'] },
+  {
+    sign: 'no-load',
+    kinds: ['setup'],
+    from: 'both',
+    says: ['no .. weight|weights|load|bell|kit', 'body_weight|bodyweight .. only', 'empty .. hands'],
+  },
+  {
+    sign: 'hot-room',
+    from: 'both',
+    says: ['hot_room|heated_room|hot_yoga|hot_class|hot_flow|sauna|in .. heat|thirty_eight_degrees'],
+  },
+] as const satisfies readonly SignWords[]
+
+/** Signs of the whole class, from its title, sections and every cue. */
+export const CLASS_SIGN_WORDS = [
+  {
+    sign: 'outdoors',
+    says: [
+      'outdoors|out_doors|outdoor|grass|pavement|running_track|the_track|athletics_track|playing_field|the_park|trail|towpath|kerb|footpath|tarmac',
+    ],
+  },
+  { sign: 'indoors', says: ['treadmill|treadmills|sports_hall|studio|living_room|indoors|indoor'] },
+] as const
+
+/** Classes of one kind, told by their title or by what most of their exercises are. */
+export const CLASS_KINDS = [
+  { sign: 'running-class', says: ['running|run_club|runners|run_drills'], movement: 'run' },
+  { sign: 'rowing-class', says: ['rower|rowing|rowing_machine|ergo|erg|erging'], movement: 'row-machine' },
+] as const
+
+/** A cue of the kind breathing is there, whatever it says. */
+export const BREATHING_CUED = 'breathing-cued'
+
+type SignOf<List extends readonly { sign: string }[]> = List[number]['sign']
+
+export type Sign =
+  SignOf<typeof SIGN_WORDS> | SignOf<typeof CLASS_SIGN_WORDS> | SignOf<typeof CLASS_KINDS> | typeof BREATHING_CUED
