@@ -33,9 +33,7 @@ export function parseLogSheet(value: unknown): LogSheet {
     throw new AppError(
       'sheet-field',
       `The log sheet has ${details.length === 1 ? 'a wrong field' : `${details.length} wrong fields`}. Correct what is named below.`,
-      {
-        details,
-      },
+      { details },
     )
   }
   checkIds(result.data)
@@ -54,18 +52,33 @@ function parseJson(text: string): unknown {
     throw new AppError(
       'sheet-not-json',
       `The log sheet is not JSON: ${(cause as Error).message}. Give the file that "repslate draft" printed.`,
-      {
-        cause,
-      },
+      { cause },
     )
   }
 }
 
+/** Edits find segments and cues by id, so each segment's and, within a segment, each cue's must be its own. */
 function checkIds(sheet: LogSheet): void {
+  const details = [
+    ...twice(sheet.segments).map((at) => `segments.${at}.id: another segment has the id "${sheet.segments[at]?.id}"`),
+    ...sheet.segments.flatMap(({ cues }, index) =>
+      twice(cues).map((at) => `segments.${index}.cues.${at}.id: another cue has the id "${cues[at]?.id}"`),
+    ),
+  ]
+  if (details.length === 0) return
+  throw new AppError(
+    'sheet-field',
+    'Some ids of the log sheet are used twice. Give each segment and each cue named below one of its own.',
+    { details },
+  )
+}
+
+/** Where in the list an id stands that was there before. */
+function twice(list: readonly { id: string }[]): number[] {
   const seen = new Set<string>()
-  for (const { id } of sheet.segments) {
-    if (seen.has(id))
-      throw new AppError('sheet-field', `Two segments have the id "${id}". Give each segment an id of its own.`)
+  return list.flatMap(({ id }, at) => {
+    if (seen.has(id)) return [at]
     seen.add(id)
-  }
+    return []
+  })
 }
