@@ -28,8 +28,8 @@ export interface FoundExercises {
   teachings: Teaching[]
   /** Named, never taught. */
   mentioned: string[]
-  /** Names said in a row, as in a programme: they may carry doses. */
-  listed: Naming[]
+  /** Every naming: those said in a row, as in a programme, may carry doses. */
+  namings: Naming[]
 }
 
 /** Finds the exercises of a class. @param kit kit of the class, most likely first. */
@@ -38,7 +38,7 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
   const starts = chooseStarts(speech, namings)
   const spans = placeSpans(speech, starts)
   const teachings = gather(speech, spans, namings)
-  return { teachings, mentioned: findMentioned(namings, teachings), listed: namings.filter((naming) => naming.listed) }
+  return { teachings, mentioned: findMentioned(namings, teachings), namings }
 }
 
 /** A naming that starts a stretch of teaching. */

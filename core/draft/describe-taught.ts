@@ -1,0 +1,55 @@
+/** Says what the catalogue and the words tell about a taught exercise: its names, kit, position and neighbours. */
+import type { Segment } from '../../shared/log-sheet.ts'
+import { entryById } from '../catalogue/catalogue.ts'
+import type { CatalogueEntry } from '../catalogue/entry.ts'
+import { findEntry } from '../catalogue/find-entry.ts'
+import type { Teaching } from './find-exercises.ts'
+import { findKit } from './find-kit.ts'
+
+export type Description = Pick<Segment, 'exercise' | 'equipment' | 'position' | 'easier' | 'harder'>
+
+/** The description of one exercise. @param said its words @param classKit kit of the whole class */
+export function describeExercise(teaching: Teaching, said: string, classKit: readonly string[]): Description {
+  const ownKit = findKit(said, 1)
+  const entry = findEntry(teaching.name, { kit: [...ownKit, ...classKit] }) ?? teaching.entry
+  const known = entry?.kit ?? []
+  const equipment = [
+    ...new Set([...known.filter((piece) => ownKit.includes(piece) || classKit.includes(piece)), ...heldKit(ownKit)]),
+  ]
+  return {
+    exercise: { name: sentenceCase(teaching.name), alsoCalled: teaching.alsoCalled, catalogueId: entry?.id ?? null },
+    equipment,
+    position: entry?.positions[0] ?? null,
+    easier: neighbours(entry?.easier ?? []),
+    harder: neighbours(entry?.harder ?? []),
+  }
+}
+
+/** Kit that the words show in use; a wall or a cushion is often only an option. */
+function heldKit(kit: readonly string[]): string[] {
+  const held = [
+    'kettlebell',
+    'dumbbell',
+    'barbell',
+    'band',
+    'rings',
+    'rowing machine',
+    'chair',
+    'step',
+    'bench',
+    'ball',
+  ]
+  return kit.filter((piece) => held.includes(piece))
+}
+
+function neighbours(ids: readonly string[]): Segment['easier'] {
+  return ids.flatMap((id) => {
+    const entry: CatalogueEntry | null = entryById(id)
+    return entry ? [{ text: entry.name }] : []
+  })
+}
+
+/** The spoken name with a capital letter. */
+export function sentenceCase(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1)
+}

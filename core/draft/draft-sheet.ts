@@ -1,0 +1,121 @@
+/** Drafts the log sheet of a class from what was said: exercises, doses, cues and cautions, all as proposals with their words. */
+import { LOG_SHEET_FORMAT, LOG_SHEET_VERSION, LogSheet, Segment } from '../../shared/log-sheet.ts'
+import type { Audience, Cue } from '../../shared/log-sheet.ts'
+import type { Ms } from '../../shared/time.ts'
+import type { ClassPlan, Transcript } from '../../shared/transcript.ts'
+import { attachDoses } from './attach-doses.ts'
+import type { AttachedDose } from './attach-doses.ts'
+import { describeExercise } from './describe-taught.ts'
+import { draftPlan } from './draft-plan.ts'
+import { findClassCautions, findSpokenCautions } from './find-cautions.ts'
+import { findExercises } from './find-exercises.ts'
+import type { Teaching, TextSpan } from './find-exercises.ts'
+import { findKit } from './find-kit.ts'
+import { findSlips } from './find-slips.ts'
+import { nameSections } from './name-sections.ts'
+import { placeCues } from './place-cues.ts'
+import { readSpeech } from './read-speech.ts'
+import type { Speech } from './read-speech.ts'
+
+export interface DraftInput {
+  transcript: Transcript | ClassPlan
+  audience?: readonly Audience[]
+  title?: string
+  /** Length of the recording where it is known; else the transcript's. */
+  durationMs?: Ms | null
+  source?: LogSheet['source']
+}
+
+/**
+ * The draft of a class. The same input gives the same sheet. Every mark has origin `draft`, state `proposed`, a confidence
+ * and the id of the rule that made it; every quote is an exact part of one transcript line.
+ */
+export function draftSheet(input: DraftInput): LogSheet {
+  const { transcript } = input
+  const durationMs = input.durationMs ?? (transcript.kind === 'timed' ? transcript.durationMs : 0)
+  const head = {
+    format: LOG_SHEET_FORMAT,
+    version: LOG_SHEET_VERSION,
+    title: input.title ?? (transcript.kind === 'plan' ? (transcript.title ?? '') : ''),
+    language: transcript.kind === 'timed' ? (transcript.language ?? 'en') : 'en',
+    durationMs,
+    source: input.source ?? null,
+    audience: [...(input.audience ?? [])],
+  } as const
+  if (transcript.kind === 'plan') return LogSheet.parse({ ...head, segments: draftPlan(transcript) })
+  if (transcript.lines.length === 0) return LogSheet.parse(head)
+
+  const speech = readSpeech(transcript.lines)
+  const kit = findKit(speech.text)
+  const { teachings, mentioned, namings } = findExercises(speech, kit)
+  const doses = attachDoses(speech, teachings, namings)
+  const nextCueId = counter('cue')
+  const segments = teachings.map((teaching, index) =>
+    buildSegment(speech, teaching, doses[index], { id: segmentId(index), kit, durationMs, nextCueId }),
+  )
+  const taught = segments.flatMap(({ exercise, spans: [main] }) =>
+    main ? [{ name: exercise.name, startMs: main.startMs, endMs: main.endMs }] : [],
+  )
+  return LogSheet.parse({
+    ...head,
+    sections: nameSections(taught, durationMs),
+    segments,
+    classCautions: findClassCautions(
+      speech,
+      teachings.flatMap(({ spans }) => spans),
+    ),
+    mentioned,
+  })
+}
+
+interface SegmentSetting {
+  id: string
+  kit: readonly string[]
+  durationMs: Ms
+  nextCueId: () => string
+}
+
+function buildSegment(
+  speech: Speech,
+  teaching: Teaching,
+  attached: AttachedDose | undefined,
+  setting: SegmentSetting,
+): Segment {
+  const [main, ...returns] = teaching.spans.map((span) => timesOf(speech, span, setting.durationMs))
+  const spans = [...(main ? [{ ...main, inClip: true }] : []), ...returns.map((span) => ({ ...span, inClip: false }))]
+  const cues: Cue[] = placeCues(speech, teaching.spans).map((cue) => ({ ...cue, id: setting.nextCueId() }))
+  const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
+  return Segment.parse({
+    id: setting.id,
+    origin: 'draft',
+    state: 'proposed',
+    confidence: teaching.confidence,
+    ruleId: teaching.ruleId,
+    ...describeExercise(teaching, said, setting.kit),
+    spans,
+    cutOuts: teaching.spans.slice(0, 1).flatMap((span) => findSlips(speech, span)),
+    prescription: attached?.dose ? { ...attached.dose, groupWith: attached.groupWith.map(segmentId) } : null,
+    cues,
+    cautions: findSpokenCautions(speech, teaching.spans),
+  })
+}
+
+function timesOf(speech: Speech, span: TextSpan, durationMs: Ms): { startMs: Ms; endMs: Ms } {
+  const startMs = speech.timeOf(span.offset)
+  const endMs = Math.max(startMs, speech.timeOf(span.end))
+  return durationMs > 0
+    ? { startMs: Math.min(startMs, durationMs), endMs: Math.min(endMs, durationMs) }
+    : { startMs, endMs }
+}
+
+function segmentId(index: number): string {
+  return `seg-${String(index + 1)}`
+}
+
+function counter(prefix: string): () => string {
+  let count = 0
+  return () => {
+    count += 1
+    return `${prefix}-${String(count)}`
+  }
+}

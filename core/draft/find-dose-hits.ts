@@ -1,0 +1,65 @@
+/** Finds every dose said in a class, with its place, its words, and what speaks for or against taking it. */
+import type { Prescription, Quote } from '../../shared/log-sheet.ts'
+import { findDoses } from '../dose/read-dose.ts'
+import { quoteAt } from '../transcript/place-quote.ts'
+import type { Speech } from './read-speech.ts'
+import { plainWords } from './split-speech.ts'
+import { CORRECTIONS, NO_DOSE_HERE, NO_DOSE_PHRASES } from './words/en/dose-words.ts'
+import { anyPhrase } from './words/en/word-groups.ts'
+
+/** A dose said. Offsets count in the running text. */
+export interface DoseHit {
+  dose: Prescription
+  quote: Quote
+  offset: number
+  end: number
+  sentence: number
+  /** "Make that eight", "I said ten earlier": it replaces what was said before. */
+  corrects: boolean
+}
+
+/** All doses of a class in order; numbers in stories, options and chat are left out. */
+export function findDoseHits(speech: Speech): DoseHit[] {
+  let lineStart = 0
+  return speech.lines.flatMap((line) => {
+    const start = lineStart
+    lineStart += line.text.length + 1
+    return findDoses(line.text).flatMap(({ dose, offset, length }): DoseHit[] => {
+      const at = start + offset
+      const index = speech.sentenceAt(at)
+      const sentence = speech.sentences[index]
+      const said = line.text.slice(offset, offset + length)
+      const around = sentence ? plainWords(speech.text.slice(sentence.offset, sentence.end)) : plainWords(said)
+      if (!saysAmount(dose) || isDecoy(plainWords(said), around, speech, index)) return []
+      const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
+      const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
+      return [{ dose, quote: quoteAt(line, offset, length), offset: at, end: at + length, sentence: index, corrects }]
+    })
+  })
+}
+
+const DECOY = anyPhrase(NO_DOSE_HERE)
+const NEVER = anyPhrase(NO_DOSE_PHRASES)
+const CORRECTS = anyPhrase(CORRECTIONS)
+
+function isDecoy(said: string, around: string, speech: Speech, index: number): boolean {
+  if (NEVER.test(said) || DECOY.test(around)) return true
+  const sentence = speech.sentences[index]
+  const kinds = sentence?.cues.map((cue) => cue.kind) ?? []
+  return kinds.length > 0 && kinds.every((kind) => kind === 'easier' || kind === 'harder')
+}
+
+/** True when a dose holds anything that a lesson shows as its dose. */
+export function saysAmount(dose: Prescription): boolean {
+  return [
+    dose.sets,
+    dose.reps,
+    dose.workSeconds,
+    dose.holdSeconds,
+    dose.distanceM,
+    dose.restSeconds,
+    dose.tempo,
+    dose.repScheme,
+    dose.intervalSeconds,
+  ].some((value) => value !== null)
+}

@@ -1,0 +1,87 @@
+/** Builds the one dose of an exercise from everything said about it: later words fill gaps, corrections replace. */
+import { buildPrescription } from '../../shared/log-sheet.ts'
+import type { Prescription } from '../../shared/log-sheet.ts'
+import type { DoseHit } from './find-dose-hits.ts'
+
+/** Fields that say how much work is done; at most one kind of work stands in a dose, a hold inside a rep apart. */
+const AMOUNTS = ['reps', 'workSeconds', 'holdSeconds', 'distanceM', 'repScheme'] as const
+const OTHERS = [
+  'sets',
+  'restSeconds',
+  'restBetween',
+  'tempo',
+  'intervalSeconds',
+  'load',
+  'effort',
+  'frequency',
+  'progression',
+] as const
+
+/** The dose of all hits in order, or null when none says an amount. @param still held still rather than repeated */
+export function mergeDoses(hits: readonly DoseHit[], still: boolean): Prescription | null {
+  let merged: Prescription | null = null
+  const used: DoseHit[] = []
+  for (const hit of hits) {
+    const next: Prescription = merged ? addHit(merged, hit) : hit.dose
+    if (!merged || JSON.stringify(next) !== JSON.stringify(merged)) used.push(hit)
+    merged = next
+  }
+  if (!merged || !hasWork(merged)) return null
+  const said = [...used].sort((a, b) => weight(b) - weight(a)).map((hit) => hit.quote)
+  const dose = still ? asHold(merged) : merged
+  const sure = dose.unsure ? 0.5 : 0.8
+  return buildPrescription({ ...dose, said, origin: 'draft', state: 'proposed', confidence: sure, ruleId: 'dose-said' })
+}
+
+/** True when the dose says how much: sets alone or a rest alone is none. */
+export function hasWork(dose: Prescription): boolean {
+  return (
+    AMOUNTS.some((field) => dose[field] !== null) ||
+    dose.open !== null ||
+    dose.then.length > 0 ||
+    dose.byLevel.length > 0
+  )
+}
+
+function addHit(dose: Prescription, hit: DoseHit): Prescription {
+  const next: Prescription = { ...dose, byLevel: [...dose.byLevel], then: [...dose.then] }
+  const fresh = hit.dose
+  const replaces = hit.corrects && AMOUNTS.some((field) => fresh[field] !== null && dose[field] !== null)
+  if (replaces) for (const field of AMOUNTS) if (fresh[field] !== null) Object.assign(next, { [field]: fresh[field] })
+  const hadWork = AMOUNTS.some((field) => dose[field] !== null)
+  for (const field of AMOUNTS) {
+    const fits =
+      !hadWork || field === 'holdSeconds' || (field === 'reps' && dose.reps === null && dose.holdSeconds !== null)
+    if (next[field] === null && fresh[field] !== null && fits) Object.assign(next, { [field]: fresh[field] })
+  }
+  if (!hadWork && fresh.reps !== null) next.repUnit = fresh.repUnit
+  if (next.holdSeconds !== null && fresh.holdSeconds !== null) next.holdPer ??= fresh.holdPer
+  for (const field of OTHERS) {
+    if (fresh[field] !== null && (next[field] === null || hit.corrects)) Object.assign(next, { [field]: fresh[field] })
+  }
+  if (next.scheme === 'straight') next.scheme = fresh.scheme
+  next.perSide ||= fresh.perSide && !isTempoOnly(fresh)
+  next.approx ||= fresh.approx
+  next.open ??= fresh.open
+  if (next.byLevel.length === 0) next.byLevel = [...fresh.byLevel]
+  if (next.then.length === 0 && !hadWork) next.then = [...fresh.then]
+  next.why = [...new Set([...dose.why, ...fresh.why])]
+  return next
+}
+
+function isTempoOnly(dose: Prescription): boolean {
+  return dose.tempo !== null && !hasWork(dose)
+}
+
+/** A still shape is held, so its seconds are a hold. */
+function asHold(dose: Prescription): Prescription {
+  if (dose.workSeconds === null || dose.holdSeconds !== null) return dose
+  return { ...dose, workSeconds: null, holdSeconds: dose.workSeconds, holdPer: 'set' }
+}
+
+/** How much a phrase says: the fields it fills. */
+function weight(hit: DoseHit): number {
+  const amounts = AMOUNTS.filter((field) => hit.dose[field] !== null).length
+  const others = OTHERS.filter((field) => hit.dose[field] !== null).length
+  return amounts * 3 + others + (hit.dose.perSide ? 1 : 0) + (hit.corrects ? 2 : 0)
+}

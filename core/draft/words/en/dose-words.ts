@@ -1,0 +1,24 @@
+/** Words around a number that decide whether it is the dose of this class. Plain words, as plainWords gives them. */
+
+/** What was said before no longer holds. */
+export const CORRECTIONS = [
+  'make (?:that|it|them|those)|no sorry|sorry|actually|i said|i meant|i mean|instead of|lets say|change that|change of mind|rather|ill be kind|today only|we(?:ll| will) (?:only|just) do|only do|lied|this round',
+]
+
+/** A sentence with these tells of other people, other days or the class itself. */
+export const NO_DOSE_HERE = [
+  '(?:i|he|she|they|my \\w+|somebody|someone|some people|people) (?:\\w+ )?(?:does|did|do|used to|managed|once|started|rowed|had|has|ran|could|can do|sleep|slept)(?: |$)',
+  '(?:last|next) (?:week|time|year|month)|yesterday|years? ago|years? old|weeks? pregnant|my (?:best|record|first)|the record|personal best|tomorrow|before bed',
+  '(?:whole|this) (?:thing|class|session|workout)|(?:about|got|just|only|take|takes|in) (?:\\w+ ){0,2}minutes (?:together|today|left|long|of (?:technique|strength|work|fun|stretching|mobility))|minutes together|minutes (?:gone|left|to go)|(?:we have|weve got) (?:\\w+ ){0,2}minutes|squeezed into|a minute of me',
+  '(?:fine|ok|okay|plenty|enough) if (?:youre|you are|its|thats)|if youre new|if you can only|if (?:thats|that is|its) too',
+  'not (?:down|up) here longer|no longer than|never more than|heart rates?|out of ten|look at|metres? (?:ahead|in front|away)',
+]
+
+/** The phrase itself is none, whatever stands around it. */
+export const NO_DOSE_PHRASES = [
+  '^(?:one|two|a couple) (?:of )?(?:these|those|them|that|this|more)$',
+  '^(?:a|one|half a) (?:minute|second|moment)$',
+  '^do (?:one|two|three|four)$',
+  '^(?:up|down|in|out) (?:in )?(?:one|two|three)$',
+  '^(?:one|two|three|four) (?:sides|legs|arms|hands|feet)',
+]
