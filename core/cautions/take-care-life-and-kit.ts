@@ -91,7 +91,7 @@ export const TAKE_CARE_LIFE_AND_KIT = [
     id: 'K30',
     trigger: 'sit-up, double leg lower, full plank',
     when: [
-      { names: ['sit up', 'double leg', 'full plank', 'leg lower', 'leg lowering'] },
+      { names: ['sit up', 'double leg lower', 'double leg stretch', 'full plank', 'leg lower', 'leg lowering'] },
       { movements: ['leg-lowering'], unless: [{ names: ['heel slide', 'straight leg raise', 'toe tap'] }] },
     ],
     text: 'If the middle of the belly domes, go back to the easier version.',

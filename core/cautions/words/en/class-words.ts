@@ -44,7 +44,7 @@ export const POSITION_SAYINGS: readonly (readonly [string, Position])[] = [
   ['head below heart', 'head-below-heart'],
 ]
 
-/** What set-up words say of the position, for exercises that nothing else tells of. */
+/** What words of set-up and movement say of the position, for exercises that nothing else tells of. */
 export const SETUP_POSITIONS: readonly (readonly [Sign, Position])[] = [
   ['seated', 'seated'],
   ['on-back', 'supine'],
@@ -53,4 +53,5 @@ export const SETUP_POSITIONS: readonly (readonly [Sign, Position])[] = [
   ['on-all-fours', 'all-fours'],
   ['one-knee-down', 'half-kneeling'],
   ['on-one-leg', 'single-leg'],
+  ['jumps', 'standing'],
 ]

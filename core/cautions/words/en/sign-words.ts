@@ -143,7 +143,7 @@ export const SIGN_WORDS = [
   {
     sign: 'hot-room',
     from: 'both',
-    says: ['hot_room|heated_room|hot_yoga|hot_class|hot_flow|sauna|in .. heat|thirty_eight_degrees'],
+    says: ['hot_room|heated_room|hot_yoga|hot_class|hot_flow|sauna|thirty_eight_degrees', 'in .. this|the .. heat'],
   },
 ] as const satisfies readonly SignWords[]
 

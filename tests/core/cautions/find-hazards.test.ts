@@ -1,0 +1,63 @@
+// What the words of a sentence cover.
+import { describe, expect, it } from 'vitest'
+import { hazardsIn, isClassWide, warnsOfHeldBreath } from '../../../core/cautions/find-hazards.ts'
+import { SAID } from './said-of-hazards.ts'
+
+const COVERED = Object.entries(SAID).flatMap(([hazard, { covers }]) => covers.map((text) => ({ hazard, text })))
+const MISSED = Object.entries(SAID).flatMap(([hazard, { misses }]) => misses.map((text) => ({ hazard, text })))
+
+describe('hazardsIn', () => {
+  it.each(['', '   ', '...', '🙂', 'um er you know'])('finds nothing in %j', (text) => {
+    expect(hazardsIn(text)).toEqual([])
+  })
+
+  it.each(MISSED)('not $hazard: $text', ({ hazard, text }) => {
+    expect(hazardsIn(text)).not.toContain(hazard)
+  })
+
+  it.each(COVERED)('$hazard: $text', ({ hazard, text }) => {
+    expect(hazardsIn(text)).toContain(hazard)
+  })
+
+  it.each(COVERED)('the same without capitals and stops: $text', ({ hazard, text }) => {
+    expect(hazardsIn(text.toLowerCase().replace(/[^a-z0-9' ]/g, ' '))).toContain(hazard)
+  })
+
+  it('reads over fillers and doubled words', () => {
+    expect(hazardsIn("don't you know don't um hold your your breath")).toContain('breath-hold')
+  })
+
+  it('does not join two sentences', () => {
+    expect(hazardsIn('Relax your shoulders. Pinch of salt.')).not.toContain('overhead-shoulder')
+  })
+
+  it('stays linear: a long text without a stop', () => {
+    const words = 'and lift and lower and keep the knees and the back and the head and breathe '.repeat(2000)
+    expect(hazardsIn(words)).not.toContain('bone-health')
+  })
+})
+
+describe('warnsOfHeldBreath', () => {
+  it.each([
+    ["Don't hold your breath.", true],
+    ['Keep breathing all through.', true],
+    ['Blow out as you stand up.', false],
+    ['Big breath in, hold it, brace.', false],
+  ])('%s: %s', (text, warns) => {
+    expect(warnsOfHeldBreath(text)).toBe(warns)
+  })
+})
+
+describe('isClassWide', () => {
+  it.each([
+    ['Before every exercise, give those straps a tug.', true],
+    ['all the way through this class keep a chair next to you', true],
+    ['If any of these hurt, stop.', true],
+    ['Whenever you stand up today, wait a moment.', true],
+    ['If your shoulder pinches, make the circle smaller.', false],
+    ['Keep the knee over the toes.', false],
+    ['', false],
+  ])('%s: %s', (text, wide) => {
+    expect(isClassWide(text)).toBe(wide)
+  })
+})
