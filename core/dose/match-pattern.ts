@@ -1,0 +1,124 @@
+/**
+ * A small pattern language over pieces of speech, so that what coaches say stands in tables a person can read.
+ *
+ *   word  a|b       this word, or one of these       a?   may be missing
+ *   <name>          one of the phrases of a list      [ a b ]   may be missing as a whole
+ *   N T D ...       an amount by its tag (see read-amounts.ts); {sets:N} keeps it under a name
+ *   ~a|b            not preceded by one of these; an underscore joins words: hang_on|wait
+ *   ..  ...         up to three words; up to seven words or amounts
+ *   ,               a comma or another mark inside a sentence; ^ and $ = where a clause begins and ends
+ *   !a|b   =a|b     not followed by, followed by, one of these (which stay outside the match)
+ */
+export interface Piece {
+  /** What patterns see: a word, a mark, or a capital letter for an amount. */
+  tag: string
+  start: number
+  end: number
+  min?: number | null
+  max?: number | null
+  /** A list such as 10-8-6. */
+  values?: readonly (number | null)[]
+  /** What one unit is in seconds or metres, for "two minutes, no, three". */
+  scale?: number
+  approx?: boolean
+  /** The inside of a quoted note. */
+  text?: string
+  /** What the recogniser wrote where a slip was mended. */
+  heard?: string
+}
+
+export interface Match {
+  /** Piece numbers; to is exclusive. */
+  from: number
+  to: number
+  kept: Readonly<Record<string, Piece>>
+}
+
+export type Pattern = RegExp
+/** The lists that patterns name in <angle brackets>: phrases in the words of the pieces. */
+export type Lists = Readonly<Record<string, readonly string[]>>
+
+const CLAUSE_START = '(?<=^| [,.;:()?·])'
+const CLAUSE_END = '(?=$| [,.;:()?·]| (?:and|then|but|so|or|because|with)(?= ))'
+const INNER_MARK = '(?: [,;:()-])'
+
+/** Compiles one pattern; an unknown list name is a fault of the tables and throws. */
+export function compilePattern(pattern: string, lists: Lists): Pattern {
+  const source = pattern
+    .trim()
+    .split(/\s+/)
+    .map((element) => elementSource(element, lists))
+  return new RegExp(source.join(''), 'dgu')
+}
+
+/** Every place where the pattern fits, left to right, without overlaps. */
+export function findMatches(pieces: readonly Piece[], pattern: Pattern): Match[] {
+  const { line, pieceAt } = lineOf(pieces)
+  const matches: Match[] = []
+  for (const match of line.matchAll(pattern)) {
+    const from = pieceAt.get(match.index)
+    const end = match.index + match[0].length
+    const to = end === line.length ? pieces.length : pieceAt.get(end)
+    if (from === undefined || to === undefined || to <= from) continue
+    matches.push({ from, to, kept: keptOf(match, pieces, pieceAt) })
+  }
+  return matches
+}
+
+/** The pieces as one line for patterns, each with a space before it, and which piece stands at which place. */
+function lineOf(pieces: readonly Piece[]): { line: string; pieceAt: Map<number, number> } {
+  const pieceAt = new Map<number, number>()
+  let line = ''
+  pieces.forEach((piece, index) => {
+    pieceAt.set(line.length, index)
+    line += ` ${piece.tag}`
+  })
+  return { line, pieceAt }
+}
+
+function keptOf(
+  match: RegExpMatchArray,
+  pieces: readonly Piece[],
+  pieceAt: ReadonlyMap<number, number>,
+): Record<string, Piece> {
+  const kept: Record<string, Piece> = {}
+  for (const [name, place] of Object.entries(match.indices?.groups ?? {})) {
+    // A group that took no part has no place, whatever its type says.
+    const index = (place as [number, number] | undefined) && pieceAt.get(place[0])
+    const piece = index === undefined ? undefined : pieces[index]
+    if (piece) kept[name] = piece
+  }
+  return kept
+}
+
+function elementSource(element: string, lists: Lists): string {
+  if (element === '^') return CLAUSE_START
+  if (element === '$') return CLAUSE_END
+  if (element === '[') return '(?:'
+  if (element === ']') return ')?'
+  if (element === '..') return '(?: \\p{Ll}+){0,3}?'
+  if (element === '...') return '(?: [\\p{L}%·#-]+){0,7}?'
+  if (element === ',') return INNER_MARK
+  if (element === ',?') return `${INNER_MARK}?`
+  if (element.startsWith('!')) return `(?!${choice(element.slice(1), lists)})`
+  if (element.startsWith('~')) return `(?<!${choice(element.slice(1), lists).replace('(?= |$)', '')})`
+  if (element.startsWith('=')) return `(?=${choice(element.slice(1), lists)})`
+  const optional = element.length > 1 && element.endsWith('?')
+  const body = optional ? element.slice(0, -1) : element
+  const kept = /^\{(\w+):(.+)\}$/.exec(body)
+  const source = kept ? `(?<${kept[1] ?? ''}>${choice(kept[2] ?? '', lists)})` : choice(body, lists)
+  return optional ? `(?:${source})?` : source
+}
+
+function choice(body: string, lists: Lists): string {
+  const phrases = body.split('|').flatMap((part) => (/^<.+>$/.test(part) ? listed(part.slice(1, -1), lists) : [part]))
+  const sources = phrases.map((phrase) => ` ${phrase.replaceAll('_', ' ').replaceAll(/[.*+?^$()[\]\\/]/g, '\\$&')}`)
+  return `(?:${sources.join('|')})(?= |$)`
+}
+
+function listed(name: string, lists: Lists): readonly string[] {
+  const list = lists[name]
+  if (!list) throw new RangeError(`No list of phrases is called <${name}>.`)
+  // Longer phrases first, so that "other side" is not cut short by "other".
+  return [...list].sort((a, b) => b.length - a.length)
+}

@@ -1,0 +1,74 @@
+/** Tells lists of repetitions ("ten, eight and six") from counting aloud ("three, two, one"). */
+import type { Piece } from './match-pattern.ts'
+
+const SEPARATOR = /^(?:,|-|\/|then|and)$/
+const COUNTED = /^(?:sets|reps|rounds|times|breaths|seconds|minutes|lengths|strokes|goes)$/
+
+/** The pieces with every run of three or more single numbers joined to L (a list) or C (counting). */
+export function listPieces(pieces: readonly Piece[]): Piece[] {
+  const result: Piece[] = []
+  for (let at = 0; at < pieces.length;) {
+    const run = runAt(pieces, at)
+    const isNamed = pieces[at - 2]?.tag === 'by' && pieces[at - 1]?.tag === 'sets'
+    const joined = run && joinedRun(run.numbers, pieces[at + run.length], run.isBare, isNamed)
+    const piece = pieces[at]
+    if (!piece) break
+    result.push(joined ?? piece)
+    at += joined && run ? run.length : 1
+  }
+  return result
+}
+
+interface Run {
+  numbers: Piece[]
+  /** How many pieces it spans. */
+  length: number
+  /** No marks or words between the numbers. */
+  isBare: boolean
+}
+
+function runAt(pieces: readonly Piece[], at: number): Run | null {
+  const first = pieces[at]
+  if (!first || !isSingle(first)) return null
+  const numbers = [first]
+  let length = 1
+  let isBare = true
+  for (;;) {
+    let skip = 0
+    while (skip < 2 && SEPARATOR.test(pieces[at + length + skip]?.tag ?? '')) skip++
+    const next = pieces[at + length + skip]
+    if (!next || !isSingle(next)) break
+    if (skip > 0) isBare = false
+    numbers.push(next)
+    length += skip + 1
+  }
+  return { numbers, length, isBare }
+}
+
+function isSingle(piece: Piece): boolean {
+  return piece.tag === 'N' && piece.min === piece.max && piece.approx !== true
+}
+
+function joinedRun(
+  numbers: readonly Piece[],
+  next: Piece | undefined,
+  isBare: boolean,
+  isNamed: boolean,
+): Piece | null {
+  const first = numbers[0]
+  const last = numbers.at(-1)
+  if (!first || !last) return null
+  const values = numbers.map((piece) => piece.min ?? 0)
+  const steps = values.slice(1).map((value, index) => value - (values[index] ?? 0))
+  const place = { start: first.start, end: last.end }
+  if (isNamed) return { tag: 'L', values, ...place }
+  if (numbers.length < 2) return null
+  if (numbers.length === 2) {
+    // "two, three sets": an unsaid "or".
+    const isRange = steps[0] === 1 && COUNTED.test(next?.tag ?? '')
+    return isRange ? { tag: 'N', min: values[0] ?? null, max: values[1] ?? null, ...place } : null
+  }
+  if (steps.every((step) => step === 1) || steps.every((step) => step === -1)) return { tag: 'C', values, ...place }
+  // "two zero two zero" is a spoken tempo, not a list: its numbers stay apart.
+  return isBare ? null : { tag: 'L', values, ...place }
+}

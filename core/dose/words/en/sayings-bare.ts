@@ -1,0 +1,40 @@
+/** What is left when all else is read: levels, changes of mind, and numbers and times that stand alone. */
+import type { Saying } from './sayings.ts'
+
+/** How a coach names those for whom a dose is meant. `everyone` is the main dose. */
+const LEVELS = {
+  beginners:
+    'beginners|beginner|newcomers|new_to_this|if_you_are_new|if_youre_new|if_you_are_newer|if_you_are_starting|if_youre_starting|if_you_are_starting_out|if_youre_starting_out|if_you_are_a_beginner|if_youre_a_beginner|if_this_is_new|if_this_is_your_first_time|if_its_your_first_time|if_you_are_new_to_this|if_youre_new_to_this|first_timers|level_one',
+  intermediate: 'intermediate|intermediates|level_two',
+  advanced:
+    'advanced|advanced_people|if_you_are_advanced|if_youre_advanced|if_youre_brave|if_you_are_brave|if_you_want_more|if_you_want_a_challenge|if_youre_feeling_strong|if_you_are_feeling_strong|if_you_feel_strong|if_you_are_strong|if_youre_strong|if_you_are_fit|if_youre_experienced|if_you_are_experienced|stronger_people|level_three|if_youve_got_it|if_you_have_got_it|if_you_can',
+  everyone: 'everyone_else|everybody_else|the_rest_of_you|the_rest|otherwise|all_others|the_others|everyone|everybody',
+} as const
+
+/** Words that stand between the one and the other. */
+const LINK = 'do|go_for|take|try|for|it_is|is|you_do|make_it|get|stick_to|stay_at|can_do|people|folk'
+
+export const BARE_SAYINGS: readonly Saying[] = [
+  ...Object.entries(LEVELS).flatMap(([level, phrases]): Saying[] => [
+    { says: `or|and|,? {same:N} .. ${phrases} $`, level, after: true },
+    { says: `${phrases} ,|:? ${LINK}? ${LINK}? {same:N} =sets|reps|x`, level },
+    { says: `${phrases} ,|:? ${LINK}? ${LINK}? {same:N} $`, level },
+    { says: `for? ${phrases}`, level, ...(level === 'everyone' ? {} : { after: true as const }) },
+  ]),
+  { says: '<fix> ,? <fix>? ,? <fix>? ,? {same:N} $' },
+  { says: '{reps:N} each|every|per times' },
+  { says: '{reps:N} each $', means: { perSide: true }, doubt: '“Each” was read as each side.' },
+  { says: '{work:T} each', means: { perSide: true }, weak: true, doubt: '“Each” was read as each side.' },
+  { says: '<do> {reps:N} $' },
+  { says: '<do> {reps:N} good|slow|full|clean|controlled|nice|smooth|steady|big|really .. ,|$|.' },
+  { says: '{reps:N} is plenty|enough|fine|loads' },
+  { says: '~in|at|number|on|than|the|of {reps:N} =·', weak: true },
+  { says: '^ {reps:N} $', weak: true },
+  {
+    says: '~in|takes|take|took|have|got|had|after|before|within|than|by|at|under|over|the|about|next|first|last|until|till|every|spent|spend|lasts|been|was|is {work:T}',
+  },
+  { says: 'for about? {work:T}' },
+  { says: '~in|at|by|than|about|another|the|last|first|next|next|was|is {dist:D}' },
+  { says: 'for about? {dist:D}' },
+  { says: '{work:T} $', weak: true },
+]

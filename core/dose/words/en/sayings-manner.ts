@@ -1,0 +1,163 @@
+/** How heavy, how hard, how often, how to progress, on which side, for whom, and doses left open on purpose. */
+import type { Saying } from './sayings.ts'
+
+export const PROGRESS_SAYINGS: readonly Saying[] = [
+  // notes in quotes, as our own writing puts them
+  { says: 'load {load:Q}' },
+  { says: 'effort {effort:Q}' },
+  { says: 'frequency {frequency:Q}' },
+  { says: 'progression {progression:Q}' },
+  { says: 'open {open:Q}' },
+  { says: '^ approx $', means: { approx: true } },
+  { says: '( ? )', doubt: 'Marked as unsure.' },
+  // a start and a target
+  {
+    says: 'start|begin|starting|beginning at|with|from|on|off .. {work:T} .. to|towards {workTo:T}',
+    words: 'progression',
+  },
+  {
+    says: 'start|begin|starting|beginning at|with|from|on|off .. {reps:N} .. to|towards {repsTo:N} reps?',
+    words: 'progression',
+  },
+  {
+    says: 'start|begin|starting|beginning at|with|from|on|off .. {work:T} .. build|work|go {workTo:T}',
+    words: 'progression',
+  },
+  {
+    says: 'start|begin|starting|beginning at|with|from|on|off .. {reps:N} .. build|work|go {repsTo:N} reps?',
+    words: 'progression',
+  },
+  {
+    says: 'build|building|work|working|progress|progressing|move|towards up? to|towards {workTo:T}',
+    words: 'progression',
+  },
+  {
+    says: 'build|building|work|working|progress|progressing|towards {workUp:T}',
+    only: 'open below',
+    words: 'progression',
+  },
+  { says: 'build|building|progress|progressing|working towards|to {repsTo:N} reps|breaths|$', words: 'progression' },
+  {
+    says: 'build|building|work|working|progress|progressing .. {repsUp:N} reps?',
+    only: 'open below',
+    words: 'progression',
+  },
+  { says: 'build|work|progress .. {setsUp:N} sets', only: 'open below', words: 'progression' },
+  // steps from week to week
+  {
+    says: 'add|adding|plus|put_on .. N|a|one|some reps|breaths .. each|every|per|a week|session|time|day|fortnight .. until|till|up you? reach|get_to|hit|are_at|can_do|to {repsTo:N} reps?',
+    words: 'progression',
+    clause: true,
+  },
+  {
+    says: 'add|adding|plus|put_on .. N|T|D|a|one|some|little|bit .. each|every|per|a week|session|time|day|workout|fortnight|month',
+    words: 'progression',
+    clause: true,
+  },
+  { says: 'each|every week|session|time|workout .. add|increase|go_up|try ...', words: 'progression', clause: true },
+  {
+    says: 'when|once ... add|increase|go_up|move_up|move_on|progress|go_heavier|heavier|add_weight',
+    words: 'progression',
+    clause: true,
+  },
+  { says: 'go|move|step up|heavier .. in|the? weight|load|band', words: 'progression', clause: true },
+  { says: 'increase the|your? weight|load|reps|time|distance', words: 'progression', clause: true },
+  {
+    says: 'N more sets|reps|breaths than last|yesterday week|time|session?',
+    words: 'progression',
+    doubt: 'Last time’s number is not said.',
+  },
+  {
+    says: 'more|another sets|reps|T than last week|time|session',
+    words: 'progression',
+    doubt: 'Last time’s number is not said.',
+  },
+  { says: 'add .. weight|load|kilos', words: 'progression', clause: true },
+  // open on purpose
+  { says: 'as long|often as feels|is|you|it|your|they ...', words: 'open' },
+  { says: 'as long|many|often as ... feels|like|want|need|comfortable|good|fancy|right|enjoy ..', words: 'open' },
+  { says: 'as much|many as feels ...', words: 'open' },
+  { says: 'as much|many as you like|want|need|fancy|feel|enjoy ..', words: 'open' },
+  {
+    says: 'until|till it|that|things|you|the|they|your .. eases|lets_go|softens|releases|feel|feels|settles|settle|goes|lengthens|ready|enough ..',
+    words: 'open',
+  },
+  { says: 'until|till it lets_go', words: 'open' },
+  { says: 'at|in your own pace|time|breath|speed', words: 'open' },
+  { says: 'for as long as ...', words: 'open' },
+  { says: 'for a while|bit', words: 'open', doubt: 'No number was said.' },
+  { says: 'however|whatever long|many ...', words: 'open' },
+]
+
+export const MANNER_SAYINGS: readonly Saying[] = [
+  // the last set, and going to the end
+  { says: 'last|final sets to|until failure', means: { effort: 'last set to failure' } },
+  { says: 'last|final sets .. failure|amrap|max|all_out', means: { effort: 'last set to failure' } },
+  {
+    says: 'until|till|when you cant|cannot|can_not|no_longer|can_no_longer|fail .. reps|form|one|more|another|technique ..',
+    means: { reps: 'max', effort: 'until form fails' },
+  },
+  {
+    says: 'until|till .. form|technique breaks|goes|fails|slips|drops ..',
+    means: { reps: 'max', effort: 'until form fails' },
+  },
+  // effort
+  { says: 'rpe of|at|around|:|about? {rpe:N} out_of_ten?' },
+  { says: '{rpe:N} rpe' },
+  { says: '{rpe:N} out of {ten:N} effort?', only: 'out of ten' },
+  { says: 'effort|intensity .. {rpe:N} / {ten:N}', only: 'out of ten' },
+  { says: '{rpe:N} / {ten:N} effort|intensity?', only: 'out of ten' },
+  { says: 'effort|intensity|rate of|at|around|level? {rpe:N} $' },
+  { says: 'rir of|at|around|:? {reserve:N}' },
+  { says: '{reserve:N} rir' },
+  { says: '{reserve:N} <tank>' },
+  { says: '{reserve:N} reps? <tank>' },
+  { says: 'leave|leaving|keep|keeping|with {reserve:N} .. in|left $' },
+  { says: '{borg:N} on the N|borg scale' },
+  { says: 'borg scale? of|at|:? {borg:N}' },
+  { says: '{borg:N} borg' },
+  { says: 'zone {zone:N}' },
+  { says: 'talk but not sing', means: { effort: 'moderate' } },
+  { says: 'moderate ,? .. talk .. not sing', means: { effort: 'moderate' } },
+  {
+    says: 'easy|gentle|light|moderate|steady|hard|high|low|vigorous|strong|comfortable|conversational effort|pace|intensity',
+    words: 'effort',
+  },
+  { says: 'all_out|flat_out', means: { effort: 'all out' } },
+  { says: 'max|maximum|maximal effort', means: { effort: 'all out' } },
+  { says: '^ moderate|vigorous $', words: 'effort', weak: true },
+  { says: 'for time $', means: { effort: 'for time' } },
+  // load
+  { says: '@|at|with|around? about? {percent:N} % <max>?' },
+  { says: '@|at|with|using? a|an? pair|two|set of {pairKg:N} kg ..  dumbbells|kettlebells|bells|weights|hands?' },
+  { says: '@|at|with|using? a|an? pair|two|set of {pairLb:N} lb .. dumbbells|kettlebells|bells|weights|hands?' },
+  {
+    says: '@|at|with|using|holding? a|an|the|your? {kg:N} kg .. dumbbell|dumbbells|kettlebell|kettlebells|bell|weight|weights|plate|bar|barbell|ball|vest|each?',
+  },
+  {
+    says: '@|at|with|using|holding? a|an|the|your? {lb:N} lb .. dumbbell|dumbbells|kettlebell|kettlebells|bell|weight|weights|plate|bar|barbell|ball|vest|each?',
+  },
+  { says: 'bodyweight|body_weight only?', means: { load: 'bodyweight' } },
+  { says: 'no weight|weights', means: { load: 'bodyweight' } },
+  { says: 'with|a|the? {colour:<colour>} band|resistance_band|loop' },
+  { says: 'rate|stroke_rate|rating of|at|:? {rate:N}' },
+  { says: '{rate:N} strokes a|per minute' },
+  // how often
+  { says: '{perWeek:N} times|days|sessions|x|mornings|evenings <week>' },
+  { says: 'on {perWeek:N} days <week>?' },
+  { says: '{perDay:N} times|x|sessions <day>' },
+  { says: 'never|not N days in_a_row|running', weak: true },
+  { says: 'every other|second day', means: { frequency: 'every other day' } },
+  { says: 'on? alternate days', means: { frequency: 'every other day' } },
+  { says: 'most|almost_every days|day|of_the_week', means: { frequency: 'most days' } },
+  { says: 'every|each single? day', means: { frequency: 'every day' } },
+  { says: 'daily', means: { frequency: 'every day' } },
+  { says: 'every|each morning', means: { frequency: 'every morning' } },
+  { says: 'every|each night|evening', means: { frequency: 'every evening' } },
+  // sides
+  { says: 'for? <per> <limb>', means: { perSide: true } },
+  { says: 'a side|leg|arm', means: { perSide: true } },
+  { says: '<swap>', means: { perSide: true } },
+  { says: 'do|for|on? both|either|each side|sides', means: { perSide: true } },
+  { says: '<alternating>', means: { alternating: true } },
+]

@@ -1,0 +1,60 @@
+/** Tempo and rest. Tempo is lowering - pause - lifting - pause, whatever the order it is said in. */
+import type { Saying } from './sayings.ts'
+
+/** "between sets", "after each round": what the rest parts. */
+const BETWEEN =
+  'between|after|in_between|before each|every|the|your|all|next? {between:sets|reps|sides|legs|rounds|stations|exercises|laps|ones|efforts|intervals}'
+
+/** Times are seconds where the coach leaves the unit out. */
+export const TEMPO_SAYINGS: readonly Saying[] = [
+  { says: 'tempo of|is|at|:? {tempo:M|L|C}' },
+  { says: '@ {tempo:M|L}' },
+  { says: '{tempo:M|L|C} tempo' },
+  { says: '{tempo:M}', weak: true },
+  { says: 'tempo of|is|at|:? {down:N} {pause:N} {up:N} {top:N}' },
+  { says: 'tempo of|is|at|:? {down:N} {pause:N} {up:N}' },
+  { says: '{down:N} {pause:N} {up:N} {top:N} tempo' },
+  { says: '{down:N} {pause:N} {up:N} tempo' },
+  // square and other breathing by the count: in, hold, out, hold
+  {
+    says: 'in|inhale for? {down:N|T} ,|.? hold|pause .. for? {pause:N|T} ,|.? and? breathe? out|exhale for? {up:N|T} ,|.? hold|pause .. for? {top:N|T}',
+  },
+  { says: 'in|inhale for? {down:N|T} ,|.? hold|pause .. for? {pause:N|T} ,|.? and? breathe? out|exhale for? {up:N|T}' },
+  { says: 'breathe? in|inhale for {down:N|T} ,|and? and? breathe? out|exhale for {up:N|T}' },
+  // lowering
+  { says: '{down:N|T} .. on|for the way down' },
+  { says: 'on|for the way down ,|for|take|in? for|take? {down:N|T}' },
+  { says: '{down:N|T} second|count? slow|slowly? <down>' },
+  { says: '<lower> ..  for|in|over|to {down:N|T} !reps|<moves>' },
+  { says: '<lower> {down:N|T} !reps|sets|x|breaths|<moves>' },
+  { says: 'take {down:N|T} .. to <lower>' },
+  // lifting
+  { says: '{up:N|T} .. on|for the way up' },
+  { says: 'on|for the way up ,|for|take|in? for|take? {up:N|T}' },
+  { says: '{up:N|T} second|count? <up> !with' },
+  { says: '<lift> .. for|in|over {up:N|T} !reps|<moves>' },
+  { says: 'up {up:N|T} !reps|sets|<moves>' },
+  { says: 'take {up:N|T} .. to <lift>' },
+  { says: '<burst>', means: { phases: { up: 'X' } }, weak: true },
+  {
+    says: '{pace:T} all_the_way|both_ways|each_way',
+    doubt: 'The time may be for one way or for the whole repetition; ask for the tempo.',
+  },
+]
+
+export const REST_SAYINGS: readonly Saying[] = [
+  { says: `rest|break|breather|recovery|recover|off .. for|of|is|:|=? {rest:T|N} of? rest? ${BETWEEN}` },
+  { says: `{rest:T|N} .. rest|break|breather|recovery|off|pause ,? ${BETWEEN}` },
+  { says: `{rest:T} ${BETWEEN}` },
+  { says: `rest|break ${BETWEEN} ,|is|of|for? {rest:T|N}` },
+  { says: `${BETWEEN} ,|is|of|for|rest|take? rest|take|have? for? {rest:T} rest|off?` },
+  { says: 'rest|recover|recovery|break|breather .. for|of|is|:|=? {rest:T}' },
+  { says: 'rest|recover|recovery for|of|is|:|=? {rest:N} seconds? !reps|sets|x|<moves>' },
+  { says: '{rest:T} of? off|rest|break|breather|recovery|recover|resting' },
+  { says: '{rest:T} to rest|recover' },
+  { says: '{rest:N} off|rest', only: 'tens' },
+  { says: 'take {rest:T} off|out|rest|break' },
+  { says: '{rest:T} between|in_between' },
+  { says: 'between|in_between ,? {rest:T}' },
+  { says: BETWEEN, weak: true },
+]

@@ -1,0 +1,132 @@
+/** Sets, repetitions, breaths, distances, times and holds. */
+import type { Saying } from './sayings.ts'
+
+const SETS =
+  'sets|rounds|lots|goes|circuits|laps|times_through|times_round|times_around|series|bouts|efforts|blocks|runs_through'
+
+/** A hold inside each repetition is said with a pause, a squeeze, or the end of the movement; other holds are per set. */
+export const HOLD_SAYINGS: readonly Saying[] = [
+  { says: 'hold {hold:T} each|per|every reps', means: { holdPer: 'rep', isHoldPerSaid: true } },
+  { says: 'hold {hold:T} per sets', means: { holdPer: 'set', isHoldPerSaid: true } },
+  // contract-relax
+  {
+    says: 'contract|push|squeeze|tense|press|resist .. for? {hold:T|N} ,|and|then? and|then? relax|release|rest|let_go .. for? {rest:T|N}',
+    means: { holdPer: 'rep', restBetween: 'reps' },
+  },
+  // in each repetition
+  { says: '<pause> .. {hold:T} !down|up', means: { holdPer: 'rep' } },
+  { says: '<pause> .. for {hold:N} !reps|breaths', means: { holdPer: 'rep' } },
+  { says: '<pause> {hold:N} $', means: { holdPer: 'rep' } },
+  { says: '{hold:T} <pause> .. at|in|on? the? <end>?', means: { holdPer: 'rep' } },
+  { says: '{hold:N} second <pause>', means: { holdPer: 'rep' } },
+  { says: '<hold> the <end> .. for? {hold:T|N}', means: { holdPer: 'rep' } },
+  { says: '<hold> .. at|in the <end> .. for {hold:T|N}', means: { holdPer: 'rep' } },
+  { says: '<hold> .. for? {hold:T} at|in the <end>', means: { holdPer: 'rep' } },
+  { says: '{hold:T} hold|holds at|in the <end>', means: { holdPer: 'rep' } },
+  { says: '<hold> each|every one|reps|time|lift|of? .. for? {hold:T|N} !breaths', means: { holdPer: 'rep' } },
+  { says: 'at the <end> ,? hold|pause|squeeze|stay|wait .. for? {hold:T|N}', means: { holdPer: 'rep' } },
+  { says: 'at the <end> ,? {hold:T} hold|pause|squeeze', means: { holdPer: 'rep' } },
+  { says: '<hold> .. for {hold:T} ,|and|then? and|then? repeat {reps:N} times', means: { holdPer: 'rep' } },
+  { says: '^ count {hold:N} $', means: { holdPer: 'rep' }, weak: true },
+  // per set
+  { says: '{sets:N} x|by|times {hold:T} hold|holds|iso|isometric|static', means: { holdPer: 'set' } },
+  {
+    says: `isometric|iso|static hold|holds? ,|:? {sets:N} x|by|times|${SETS} of|x|at? {hold:T|N}`,
+    means: { holdPer: 'set' },
+  },
+  { says: '{sets:N} holds|stretches of|for|x|at|, {hold:T|N}', means: { holdPer: 'set' } },
+  { says: '{sets:N} {hold:T} holds|hold', means: { holdPer: 'set' } },
+  { says: `{sets:N} ${SETS} of|x {hold:T} holds|hold`, means: { holdPer: 'set' } },
+  { says: 'hold|holds ,|:? {sets:N} x|by|times {hold:T}', means: { holdPer: 'set' } },
+  { says: '<hold> ... for {hold:T}', means: { holdPer: 'set' } },
+  { says: '<hold> .. for {hold:N} !reps|breaths|sets|<moves>', means: { holdPer: 'set' } },
+  { says: '<hold> .. {hold:T}', means: { holdPer: 'set' } },
+  { says: '<hold> {hold:N} $', means: { holdPer: 'set' } },
+  { says: '{hold:T} hold|holds|isometric|iso|stretch|static', means: { holdPer: 'set' } },
+  { says: 'stretch|stretches|plank|isometric|iso ,|:|for? .. for? {hold:T}', means: { holdPer: 'set' } },
+  { says: '{hold:T} in|of the? plank|stretch|isometric', means: { holdPer: 'set' } },
+]
+
+/** Breaths, strokes, cycles and lengths, before holds: "hold for five breaths" counts breaths. */
+export const UNIT_SAYINGS: readonly Saying[] = ['cycles', 'breaths', 'strokes', 'lengths'].flatMap((unit): Saying[] => [
+  { says: `{sets:N} ${SETS} of|x|at|with|,|:|for? {${unit}:N} .. ${unit}` },
+  { says: `{sets:N} x {${unit}:N} .. ${unit}` },
+  { says: `{${unit}:N} .. ${unit} x|by|for|times|,? {sets:N} sets|rounds|times` },
+  { says: `{${unit}:N} .. ${unit} x|times {sets:N}` },
+  { says: `<hold>|breathe|stay|take|for|here .. for? {${unit}:N} .. ${unit}` },
+  { says: `{${unit}:N} .. ${unit}` },
+])
+
+/** The same number on one side and then on the other. */
+export const SIDE_SAYINGS: readonly Saying[] = [
+  { says: `{sets:N} ${SETS} <per> <limb> of|x|,? {reps:N} reps?`, means: { perSide: true } },
+  { says: '{sides:N} total|in_total|altogether ,? {reps:N} <per>|a <limb>', means: { perSide: true } },
+  {
+    says: '{reps:N} .. on|to|with? the|your|one? right|left|side|way|first|clockwise|forward|forwards|leg|arm|direction .. ,|then|and? then|and? {sides:N} .. on|to|with? the|your? left|right|other|second|anticlockwise|backward|backwards|back|counterclockwise side|way|leg|arm|one|direction?',
+    only: 'same on both sides',
+    means: { perSide: true },
+  },
+  {
+    says: '{work:T} .. on|to|with? the|your|one? right|left|side|way|first|leg|arm .. ,|then|and? then|and? {sides:T} .. on|to|with? the|your? left|right|other|second side|way|leg|arm|one?',
+    only: 'same on both sides',
+    means: { perSide: true },
+  },
+  {
+    says: 'right|left .. {reps:N} ,|then|and? then|and? left|right .. {sides:N}',
+    only: 'same on both sides',
+    means: { perSide: true },
+  },
+  {
+    says: '{sets:N} sets|reps .. weaker|bad|weak|tighter|stiff|affected|operated|sore side|leg|arm',
+    doubt: 'One side gets more than the other; write this out.',
+  },
+]
+
+export const COUNT_SAYINGS: readonly Saying[] = [
+  // lists of sets and what is done in each
+  { says: `{sets:N} ${SETS} of|x|at|with|for|,|:? {work:T}` },
+  { says: `{sets:N} ${SETS} of|x|at|with|for|,|:? {dist:D}` },
+  { says: `{sets:N} ${SETS} of|x|at|with|,|:|by|for {reps:N} .. reps|<moves>` },
+  { says: `{sets:N} ${SETS} of|x|at|with|for|by {reps:N}` },
+  { says: `{sets:N} ${SETS} .. of {reps:N} .. reps|<moves>?` },
+  { says: `{sets:N} ${SETS} {reps:N} reps ,? {rest:T} $`, doubt: 'The time at the end was read as rest.' },
+  { says: `{sets:N} ${SETS} ,|:? {reps:N} .. reps|<moves>` },
+  { says: `{sets:N} ${SETS} ,|:? {reps:N} $` },
+  { says: '{sets:N} x|times|by|at {work:T}' },
+  { says: '{sets:N} x|times|by|at {dist:D}' },
+  { says: '{sets:N} x|times max|maximum reps?', means: { reps: 'max' } },
+  { says: '{sets:N} x {reps:N} reps ,? {rest:T} $', doubt: 'The time at the end was read as rest.' },
+  { says: '{sets:N} x {reps:N} reps|<moves>' },
+  { says: '{reps:N} reps x|by|for|times|, {sets:N} sets|rounds|times?' },
+  { says: '{work:T} x|by|for|times|, {sets:N} sets|rounds|times|goes|of_them|of_those?' },
+  { says: '{dist:D} x|by|for|times {sets:N} sets|rounds|times?' },
+  { says: '{bareSets:N} x {bareReps:N}' },
+  { says: '{bareSets:N} by {bareReps:N}' },
+  { says: '{sets:N} {plural:P}' },
+  { says: 'sets of {reps:N} reps?' },
+  { says: '{sets:N} x|times =·' },
+  { says: 'sets of {work:T}' },
+  { says: '{sets:N} sets|rounds|goes|series|bouts|circuits|times_through|times_round|times_around|runs_through|laps' },
+  { says: 'go|come round|around|through .. {sets:N} times' },
+  { says: 'through|round|around {sets:N} times' },
+  { says: '{sets:N} in_total|altogether sets|rounds' },
+  { says: 'for {sets:N} sets|rounds' },
+  // what is counted
+  { says: '{reps:N} .. reps' },
+  { says: '{reps:N} full ,|then|and', weak: true },
+  { says: '{reps:N} .. <moves>' },
+  { says: '{reps:N} <of>' },
+  { says: '{reps:N} to|till|until failure' },
+  { says: '{reps:N} ,? not # ,? reps' },
+  { says: '{seconds:N} ,? not # ,? seconds' },
+  // how often
+  { says: 'repeat .. {repeats:N} times' },
+  { says: 'x|times {times:N} $' },
+  { says: 'again for {sets:N} $' },
+  { says: '{times:N} times' },
+  { says: 'do|and|we .. that again', weak: true },
+  { says: 'work {work:T}' },
+  { says: 'over {dist:D}' },
+  { says: '<failure>', means: { reps: 'max' } },
+  { says: 'max reps?', means: { reps: 'max' } },
+]
