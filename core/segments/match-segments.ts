@@ -97,13 +97,14 @@ function coveredBy(fresh: Segment, current: readonly Segment[]): Segment | null 
   return shares.reduce((best, share) => (share.ms > best.ms ? share : best)).segment
 }
 
-/** 0 = not the same; else up to 1 for the time shared, and 1 more for the name. */
+/** 0 = not the same; else up to 1 for the time shared and 1 more for the name; the very same main span goes before all. */
 function matchScore(current: Segment, fresh: Segment): number {
   const named = sameName(current, fresh)
   const main = fresh.spans[0]
   const other = current.spans[0]
   if (!main || !other) return named ? 1 : 0
   const shared = overlapMs(main, other) / Math.max(1, lengthMs(main) + lengthMs(other) - overlapMs(main, other))
+  if (shared === 1) return named ? 3 : 2
   if (named && sharedMs(main, current.spans) > 0) return 1 + shared
   return shared >= SAME_TEACHING ? shared : 0
 }

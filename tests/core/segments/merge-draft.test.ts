@@ -188,9 +188,12 @@ describe('drafting again', () => {
 })
 
 describe('drafting again, on any sheets', () => {
+  /** The sheet as a draft prints it: all proposed, cues in order of time, no two exercises at one time. */
   const asDraft = (sheet: LogSheet): LogSheet => {
     const propose = <Marked extends Mark>(mark: Marked): Marked => ({ ...mark, ...PROPOSED })
-    const segments = sheet.segments.map((one) => ({
+    const start = (one: Segment) => one.spans[0]?.startMs
+    const apart = sheet.segments.filter((one, at, all) => all.findIndex((other) => start(other) === start(one)) === at)
+    const segments = apart.map((one) => ({
       ...propose(one),
       setByPerson: [],
       prescription: one.prescription && propose(one.prescription),
