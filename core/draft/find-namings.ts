@@ -105,7 +105,7 @@ function strengthOf(
   const before = plainWords(rawBefore)
   const after = plainWords(rawAfter)
   const opens = before === '' || before.split(' ').every((word) => OPENING_WORDS.has(word))
-  const ends = after === '' || /^\s*[.,;:!?…—–-]/.test(rawAfter)
+  const ends = after === '' || /^\s*[.,;:!?…—–-]/.test(rawAfter) || rawAfter.startsWith('\n')
   if (PASSES_AFTER.test(after)) return passing
   if (BRINGS.test(before) && !PASSES.test(words)) return { strength: 3, late: false }
   if (opens && /^next\b/.test(after)) return { strength: 1, late: false }

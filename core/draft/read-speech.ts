@@ -5,6 +5,7 @@ import { joinLines } from '../transcript/join-lines.ts'
 import type { JoinedText } from '../transcript/join-lines.ts'
 import { findRole } from './find-role.ts'
 import type { Role } from './find-role.ts'
+import { restoreBreaks } from './restore-breaks.ts'
 import { isUnpunctuated, plainWords, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
 import { tagCues } from './tag-cues.ts'
@@ -21,6 +22,7 @@ export interface Sentence extends Piece {
 }
 
 export interface Speech {
+  /** As said; without punctuation, line breaks stand where sentences probably end. */
   text: string
   joined: JoinedText
   lines: readonly TranscriptLine[]
@@ -36,12 +38,12 @@ export interface Speech {
 /** Reads the lines of a transcript; at least one line is needed. */
 export function readSpeech(lines: readonly TranscriptLine[]): Speech {
   const joined = joinLines(lines)
-  const { text } = joined
-  const unpunctuated = isUnpunctuated(text)
-  const sentences = splitSentences(text, unpunctuated).map((piece, index): Sentence => {
+  const unpunctuated = isUnpunctuated(joined.text)
+  const text = unpunctuated ? restoreBreaks(joined.text) : joined.text
+  const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)
-    const cues = tagCues(said, { unpunctuated: false }).map((cue) => ({ ...cue, offset: cue.offset + piece.offset }))
+    const cues = tagCues(said).map((cue) => ({ ...cue, offset: cue.offset + piece.offset }))
     return { ...piece, index, words, wordCount: words.split(' ').length, cues, role: findRole(words, cues.length > 0) }
   })
   const sentenceStarts = sentences.map((sentence) => sentence.offset)

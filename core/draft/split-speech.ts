@@ -1,5 +1,4 @@
-/** Cuts speech into sentences and clauses; where nobody wrote punctuation, at the words that usually open a new thought. */
-import { CLAUSE_OPENERS, NEVER_BEFORE_OPENER } from './words/en/openers.ts'
+/** Cuts speech into sentences and clauses, and brings its words into the plain form that the phrase lists are written in. */
 
 /** A piece of a text by its character offsets, end not included. */
 export interface Piece {
@@ -15,9 +14,8 @@ export function isUnpunctuated(text: string): boolean {
 }
 
 /** The sentences of a text, without the space around them. */
-export function splitSentences(text: string, unpunctuated = isUnpunctuated(text)): Piece[] {
-  const ends = unpunctuated ? openerBreaks(text) : markBreaks(text, /[.!?…]+["'”’)]*(?=\s|$)|\n/g)
-  return piecesBetween(text, ends)
+export function splitSentences(text: string): Piece[] {
+  return piecesBetween(text, markBreaks(text, /[.!?…]+["'”’)]*(?=\s|$)|\n/g))
 }
 
 /** The clauses of a sentence: between commas, dashes, colons, and before "and then", "but", "or". */
@@ -46,26 +44,6 @@ export function plainWords(text: string): string {
 
 function markBreaks(text: string, marks: RegExp): number[] {
   return [...text.matchAll(marks)].map((match) => match.index + match[0].length)
-}
-
-/** Before each opener that does not hang on the word in front of it; never twice within three words. */
-function openerBreaks(text: string): number[] {
-  const breaks: number[] = []
-  const words = [...text.matchAll(/\S+/g)]
-  let since = 0
-  words.forEach((word, index) => {
-    const said = word[0].toLowerCase().replace(/[^a-z0-9']/g, '')
-    const before = words[index - 1]?.[0].toLowerCase().replace(/[^a-z0-9']/g, '') ?? ''
-    const ended = /[.!?…,]$/.test(words[index - 1]?.[0] ?? '')
-    since += 1
-    if (index === 0) return
-    const opens = CLAUSE_OPENERS.has(said) && !NEVER_BEFORE_OPENER.has(before) && since > 2
-    if (ended || opens) {
-      breaks.push(word.index)
-      since = 0
-    }
-  })
-  return breaks
 }
 
 function piecesBetween(text: string, ends: readonly number[]): Piece[] {

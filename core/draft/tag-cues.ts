@@ -1,7 +1,8 @@
 /** Tags the cues in something said: clause by clause, in exact words, leaving out counting, praise, purpose and chat. */
 import { CUE_KINDS } from '../../shared/log-sheet.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
-import { plainWords, splitClauses, splitSentences } from './split-speech.ts'
+import { restoreBreaks } from './restore-breaks.ts'
+import { isUnpunctuated, plainWords, splitClauses, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
 import { CUE_WORDS } from './words/en/cue-words.ts'
 import { CHAT, DOSE_ONLY, EMPTY_CLAUSES, PRAISE, PURPOSE, RETRACTED, TRANSITIONS } from './words/en/not-cue-words.ts'
@@ -19,12 +20,12 @@ export interface TaggedCue {
 export interface CueContext {
   /** True before the movement of an exercise has been told: positions are then set-up rather than form. */
   early?: boolean
-  unpunctuated?: boolean
 }
 
 /** The cues of a text in the order said. One stretch of words may carry two kinds. */
 export function tagCues(text: string, context: CueContext = {}): TaggedCue[] {
-  return splitSentences(text, context.unpunctuated).flatMap((sentence) => tagSentence(text, sentence, context))
+  const said = isUnpunctuated(text) ? restoreBreaks(text) : text
+  return splitSentences(said).flatMap((sentence) => tagSentence(said, sentence, context))
 }
 
 /** Points for a phrase of each strength; a kind counts from `ENOUGH` on. */
@@ -165,7 +166,10 @@ function cuesOf(text: string, verdict: Verdict): TaggedCue[] {
   const lead =
     /^(?:(?:and|so|okay|ok|right|now|then|but)[ ,]+)*/i.exec(text.slice(verdict.offset, verdict.end))?.[0].length ?? 0
   const offset = verdict.end - verdict.offset - lead > 3 ? verdict.offset + lead : verdict.offset
-  const said = text.slice(offset, verdict.end).replace(/[.,;:!?…]+$/, '')
+  const said = text
+    .slice(offset, verdict.end)
+    .replaceAll('\n', ' ')
+    .replace(/[.,;:!?…]+$/, '')
   return verdict.kinds.map((kind) => ({
     kind,
     text: said,

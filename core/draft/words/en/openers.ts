@@ -21,3 +21,28 @@ export const NEVER_BEFORE_OPENER: ReadonlySet<string> = new Set(
     "another like than through against about up i'd you'd we'll i'll you're it's that's there's because which who bit little opposite front back left right top bottom"
   ).split(' '),
 )
+
+/** Words right in front of a name that bring it, where no punctuation does. */
+export const NAME_OPENERS: ReadonlySet<string> = new Set(
+  'okay ok right so now then next first lastly finally up station drill exercise one two three four five six seven lovely good great alright last'.split(
+    ' ',
+  ),
+)
+
+export const ARTICLES: ReadonlySet<string> = new Set(['the', 'a', 'an', 'our', 'your', 'some'])
+
+/** After these a name is only mentioned. */
+export const NEVER_BEFORE_NAME: ReadonlySet<string> = new Set(
+  (
+    "of in for with from without like than not no don't never isn't is was were are be think when if as do does did doing done want at on to into that this these those about " +
+    'love hate miss skip skipping during after before by any each every half both other same my his her their or it it’s its he she they you we i stay call called just one'
+  ).split(' '),
+)
+
+/** Words that open the teaching right behind a name. */
+export const WORK_OPENERS: ReadonlySet<string> = new Set(
+  (
+    'stand sit lie kneel start hands hand feet foot hold grab take place put set get come step bend reach lift lower push pull drive keep find face lean turn arms arm knees elbows shoulders back bell bar band loop wrap ' +
+    "so you we it's its that's if don't first go and three four five six eight ten twelve now the this on both one two heels toes legs lying sitting standing from big tall soft breathe in out as okay right slide squeeze press roll tuck open hook loop anchor same again other please some"
+  ).split(' '),
+)

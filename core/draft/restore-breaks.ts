@@ -1,0 +1,80 @@
+/** Puts line breaks where sentences probably end into speech that has no punctuation; every character keeps its place. */
+import { matchNames } from '../catalogue/find-entry.ts'
+import type { FoundName } from '../catalogue/find-entry.ts'
+import { foldWords } from '../catalogue/fold-words.ts'
+import {
+  ARTICLES,
+  CLAUSE_OPENERS,
+  NAME_OPENERS,
+  NEVER_BEFORE_NAME,
+  NEVER_BEFORE_OPENER,
+  WORK_OPENERS,
+} from './words/en/openers.ts'
+
+interface Word {
+  text: string
+  offset: number
+  end: number
+}
+
+/** The text with some of its spaces turned into line breaks: around names that stand alone, and before words that open a thought. */
+export function restoreBreaks(text: string): string {
+  const words = [...text.matchAll(/\S+/g)].map((match): Word => ({
+    text: match[0].toLowerCase().replace(/[^a-z0-9']/g, ''),
+    offset: match.index,
+    end: match.index + match[0].length,
+  }))
+  const breaks = new Set<number>()
+  const inName = new Set<number>()
+  const indexAt = new Map(words.map((word, index) => [word.offset, index]))
+  for (const found of matchNames(text, foldWords(text))) {
+    const first = indexAt.get(found.offset)
+    const place = first === undefined ? null : placeName(words, first, found)
+    if (!place) continue
+    breaks.add(place.from)
+    breaks.add(place.to)
+    for (let index = place.from + 1; index < place.to; index++) inName.add(index)
+  }
+  let since = 0
+  words.forEach((word, index) => {
+    const before = words[index - 1]?.text ?? ''
+    if (breaks.has(index)) since = 0
+    else if (!inName.has(index) && since >= 3 && CLAUSE_OPENERS.has(word.text) && !NEVER_BEFORE_OPENER.has(before)) {
+      breaks.add(index)
+      since = 0
+    }
+    since += 1
+  })
+  const out = text.split('')
+  for (const index of breaks) {
+    const at = (words[index]?.offset ?? 0) - 1
+    if (at > 0) out[at] = '\n'
+  }
+  return out.join('')
+}
+
+/** The word indexes from and behind which a name stands alone, or null where it is only a part of a thought. */
+function placeName(words: readonly Word[], first: number, found: FoundName): { from: number; to: number } | null {
+  let last = first
+  while (words[last + 1] && (words[last + 1]?.offset ?? 0) < found.offset + found.length) last += 1
+  const next = words[last + 1]?.text ?? ''
+  const from = ARTICLES.has(words[first - 1]?.text ?? '') ? first - 1 : first
+  const before = words[from - 1]?.text ?? ''
+  if (NEVER_BEFORE_NAME.has(before)) return null
+  const isOpened = NAME_OPENERS.has(before)
+  const isFollowed = next === '' || WORK_OPENERS.has(next)
+  const plural = /[^s]s$/.test(words[last]?.text ?? '')
+  const sure =
+    found.kind === 'own'
+      ? (isFollowed || isOpened) && !found.slip
+      : isFollowed && (isOpened || (plural && from === first))
+  if (!sure) return null
+  return { from: isOpened ? openersFrom(words, from) : from, to: last + 1 }
+}
+
+/** Takes the small opening words ("okay so", "next up") along with the name. */
+function openersFrom(words: readonly Word[], from: number): number {
+  let first = from
+  while (first > 0 && from - first < 3 && NAME_OPENERS.has(words[first - 1]?.text ?? '')) first -= 1
+  return first
+}
