@@ -39,24 +39,21 @@ function exerciseStretches(segment: Segment): Titled[] {
   return stretches
 }
 
-/** Where two overlap, the earlier ends when the later starts; of two that start together the shorter stays first. */
+/** Where two overlap, the earlier ends when the later starts; of two that start together the shorter goes first. */
 function makeDisjoint(stretches: readonly Titled[]): Titled[] {
-  const sorted = [...stretches].sort((a, b) => a.startMs - b.startMs || a.endMs - b.endMs)
+  const byStart = (a: Titled, b: Titled) => a.startMs - b.startMs || a.endMs - b.endMs
+  const waiting = stretches.filter((stretch) => stretch.endMs > stretch.startMs).sort(byStart)
   const result: Titled[] = []
-  for (const stretch of sorted) {
-    const last = result.at(-1)
-    if (last && last.startMs === stretch.startMs) {
-      if (stretch.endMs > last.endMs) result.push({ ...stretch, startMs: last.endMs })
-    } else {
-      if (last) last.endMs = Math.min(last.endMs, stretch.startMs)
-      result.push({ ...stretch })
+  for (let first = waiting.shift(); first; first = waiting.shift()) {
+    const together = waiting.filter((stretch) => stretch.startMs === first?.startMs)
+    waiting.splice(0, together.length)
+    for (const { title, endMs } of together) {
+      if (endMs > first.endMs) waiting.push({ title, startMs: first.endMs, endMs })
     }
+    waiting.sort(byStart)
+    result.push({ ...first, endMs: Math.min(first.endMs, waiting[0]?.startMs ?? Infinity) })
   }
   return result
-    .filter((stretch) => stretch.endMs > stretch.startMs)
-    .sort((a, b) => a.startMs - b.startMs)
-    .map((stretch, index, all) => ({ ...stretch, endMs: Math.min(stretch.endMs, all[index + 1]?.startMs ?? Infinity) }))
-    .filter((stretch) => stretch.endMs > stretch.startMs)
 }
 
 /** Sections apart from each other, their edges moved out of the exercises they would cut, to the nearer side. */

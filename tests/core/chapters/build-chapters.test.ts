@@ -84,6 +84,11 @@ describe('buildClassChapters', () => {
       ['Squat 0-10', 'Plank 10-20'],
     ],
     [
+      'two that start together, and one inside the first',
+      sheet([segment('Squat', [[0, 10]]), segment('Circuit', [[0, 20]]), segment('Plank', [[5, 8]])]),
+      ['Squat 0-5', 'Plank 5-8', 'Circuit 10-20'],
+    ],
+    [
       'exercises inside sections',
       sheet(
         [segment('Squat', [[5, 10]]), segment('Plank', [[30, 40]])],
