@@ -14,20 +14,24 @@ export const MEANS_NOTHING_ALONE: Rule = {
   find: ({ lessons }) => lessons.flatMap(({ segment }) => wordsOf(segment)),
 }
 
+/** One finding a cue; a clause that carries two kinds is two cues and still one finding. */
 function wordsOf(segment: Segment): Found[] {
-  const found = segment.cues
-    .filter((cue) => cue.state !== 'declined' && isKept(segment, cue.startMs))
-    .flatMap((cue) =>
-      EMPTY_WORDS.flatMap(({ says, tell }) => [...cue.text.matchAll(says)].map(([words]) => ({ cue, words, tell }))),
-    )
-  const first = found.filter(
-    ({ cue, words }, index) =>
-      index === found.findIndex((other) => other.words === words && other.cue.startMs === cue.startMs),
-  )
-  return first.map(({ cue, words, tell }) => ({
-    severity: 'warn',
-    segmentId: segment.id,
-    at: { startMs: cue.startMs, endMs: cue.endMs },
-    message: `${titleOf(segment)}: ${quoted(words)} at ${formatClock(cue.startMs)} means nothing in a clip of its own. ${tell}`,
-  }))
+  const kept = segment.cues.filter((cue) => cue.state !== 'declined' && isKept(segment, cue.startMs))
+  const once = kept.filter((cue, index) => index === kept.findIndex((one) => one.startMs === cue.startMs))
+  return once.flatMap(({ text, startMs, endMs }) => {
+    const empty = emptyWordsIn(text)
+    if (empty === null) return []
+    const message = `${quoted(empty.words)} at ${formatClock(startMs)} means nothing in a clip of its own. ${empty.tell}`
+    return [
+      { severity: 'warn', segmentId: segment.id, at: { startMs, endMs }, message: `${titleOf(segment)}: ${message}` },
+    ]
+  })
+}
+
+function emptyWordsIn(text: string): { words: string; tell: string } | null {
+  for (const { says, tell } of EMPTY_WORDS) {
+    const words = says.exec(text)?.[0]
+    if (words !== undefined) return { words, tell }
+  }
+  return null
 }

@@ -4,6 +4,7 @@ import type { CoveredLesson } from '../../cautions/cover-cautions.ts'
 import { placeOf, titleOf } from '../rule.ts'
 import type { Found, Rule } from '../rule.ts'
 import { hasWork, isOpen, isSaid } from '../weigh-dose.ts'
+import { BOTH_SIDE_WORDS } from '../words/en/side-words.ts'
 
 export const DOSE_INCOMPLETE: Rule = {
   id: 'dose-incomplete',
@@ -41,14 +42,11 @@ function hold({ holdSeconds, holdPer, reps, repScheme }: Prescription): Question
   return [{ severity: 'warn', text: 'the dose holds each rep but does not say how many. Add the reps.' }]
 }
 
-function side({ perSide, said }: Prescription, { traits }: CoveredLesson): Question[] {
-  if (
-    !traits.sided ||
-    perSide ||
-    said.some((quote) => /alternat|in total|each way|swap|switch|change/i.test(quote.text))
-  ) {
-    return []
-  }
+/** No question where the words of the dose or of the class bring in the other side. */
+function side({ perSide, said }: Prescription, { traits, segment }: CoveredLesson): Question[] {
+  const cues = segment.cues.filter((cue) => cue.state !== 'declined')
+  const words = [...said, ...cues].map(({ text }) => text.toLowerCase()).join('. ')
+  if (!traits.sided || perSide || BOTH_SIDE_WORDS.test(words)) return []
   return [{ severity: 'warn', text: 'it is done side by side; say whether the dose is for each side or in total.' }]
 }
 

@@ -7,4 +7,4 @@ export const RIGHT_WORDS =
   /\bright (?:arm|hand|leg|foot|knee|hip|side|elbow|shoulder|heel|toes?|thigh|ankle|wrist|ear|one)\b|\b(?:the|your|on) right\b/
 /** Words that bring in the other side without naming it. */
 export const BOTH_SIDE_WORDS =
-  /\b(?:other (?:side|leg|arm|hand|foot|one|way)|both (?:sides|legs|arms|hands)|each (?:side|leg|arm)|either side|swap|switch|change (?:sides|legs|arms|hands|over)|alternat\w*|opposite)\b/
+  /\b(?:other (?:side|leg|arm|hand|foot|one|way)|both (?:sides|legs|arms|hands)|each (?:side|leg|arm)|either side|swap|switch|change (?:sides|legs|arms|hands|over)|alternat\w*|opposite|in total)\b/
