@@ -26,7 +26,7 @@ export function attachDoses(
   const own = teachings.map((): DoseHit[] => [])
   const shared: DoseHit[] = []
   for (const hit of hits) {
-    const owners = ownersOf(speech, hit, teachings, namings)
+    const owners = isForRound(speech, hit, groups) ? [] : ownersOf(speech, hit, teachings, namings)
     if (owners.length === 0) shared.push(hit)
     for (const owner of owners) own[owner]?.push(hit)
   }
@@ -40,9 +40,31 @@ export function attachDoses(
       common,
       told,
     )
-    if (!dose || !group) return { dose, groupWith: [] }
+    if (!dose || !group) return { dose: dose && withSides(speech, teaching, dose), groupWith: [] }
     return { dose: { ...dose, scheme: group.scheme }, groupWith: members }
   })
+}
+
+/** "This round we go twenty five on, five off" while a circuit runs: meant for all its stations. */
+function isForRound(speech: Speech, hit: DoseHit, groups: readonly Group[]): boolean {
+  const sentence = speech.sentences[hit.sentence]
+  const said = sentence ? speech.text.slice(sentence.offset, sentence.end) : ''
+  const isInterval = hit.dose.workSeconds !== null && hit.dose.restSeconds !== null && hit.dose.reps === null
+  return (
+    isInterval &&
+    /\brounds?\b/i.test(said) &&
+    groups.some((group) => group.scheme === 'circuit' && group.offset < hit.offset)
+  )
+}
+
+/** One-sided work that goes on to the other side is dosed per side. */
+function withSides(speech: Speech, teaching: Teaching, dose: Prescription): Prescription {
+  const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
+  const both =
+    /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the)\b/i.test(
+      said,
+    )
+  return dose.perSide || !both || teaching.entry?.sided !== true ? dose : { ...dose, perSide: true }
 }
 
 interface Group {

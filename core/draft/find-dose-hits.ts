@@ -30,7 +30,7 @@ export function findDoseHits(speech: Speech): DoseHit[] {
       const sentence = speech.sentences[index]
       const said = line.text.slice(offset, offset + length)
       const around = sentence ? plainWords(speech.text.slice(sentence.offset, sentence.end)) : plainWords(said)
-      if (!saysAmount(dose) || isDecoy(plainWords(said), around, speech, index)) return []
+      if (!saysAmount(dose) || isDecoy(dose, plainWords(said), around, speech, index)) return []
       const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
       const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
       return [{ dose, quote: quoteAt(line, offset, length), offset: at, end: at + length, sentence: index, corrects }]
@@ -42,11 +42,19 @@ const DECOY = anyPhrase(NO_DOSE_HERE)
 const NEVER = anyPhrase(NO_DOSE_PHRASES)
 const CORRECTS = anyPhrase(CORRECTIONS)
 
-function isDecoy(said: string, around: string, speech: Speech, index: number): boolean {
-  if (NEVER.test(said) || DECOY.test(around)) return true
+function isDecoy(dose: Prescription, said: string, around: string, speech: Speech, index: number): boolean {
+  if (NEVER.test(said) || DECOY.test(around) || isBeyondBelief(dose)) return true
+  if (dose.byLevel.length > 0) return false
   const sentence = speech.sentences[index]
   const kinds = sentence?.cues.map((cue) => cue.kind) ?? []
   return kinds.length > 0 && kinds.every((kind) => kind === 'easier' || kind === 'harder')
+}
+
+/** More than anybody does in a class: a record, a story or a number misread. */
+function isBeyondBelief(dose: Prescription): boolean {
+  const reps = dose.reps === null || dose.reps === 'max' ? 0 : (dose.reps.min ?? dose.reps.max ?? 0)
+  const isWholeClass = (dose.workSeconds?.min ?? 0) >= 300 && dose.frequency !== null
+  return reps > 150 || (dose.sets?.min ?? 0) > 20 || (dose.restSeconds?.min ?? 0) > 900 || isWholeClass
 }
 
 /** True when a dose holds anything that a lesson shows as its dose. */

@@ -141,22 +141,24 @@ function placeSpans(speech: Speech, starts: readonly Start[]): PlacedSpan[] {
 
 /** Index of the sentence where the teaching begins: the set-up may come before the name. */
 function beginOf(speech: Speech, naming: Naming, previous: Naming | undefined): number {
+  let begin = naming.sentence
+  if (!naming.late && !naming.bare) return begin
   const floor = previous ? previous.sentence + 1 : 0
   const most = naming.late ? LATE_SENTENCES : SETUP_SENTENCES
-  let begin = naming.sentence
   for (let index = naming.sentence - 1; index >= floor && naming.sentence - index <= most; index--) {
     const sentence = speech.sentences[index]
-    if (!sentence || sentence.role === 'end' || (sentence.role === 'chat' && !naming.late)) break
+    if (!sentence || sentence.role === 'end' || sentence.role === 'chat') break
+    const kinds = sentence.cues.map((cue) => cue.kind)
+    const setsUp = kinds.includes('setup')
+    if (!naming.late && (sentence.role === 'work' || kinds.some((kind) => !BEFORE_NAME.has(kind)))) break
     const opens = sentence.role === 'move' || isPositionChange(sentence.words)
-    const afterBreak = isBreak(speech, index - 1)
-    const setsUp = sentence.cues.some((cue) => cue.kind === 'setup')
-    if (opens || (afterBreak && (setsUp || naming.late))) begin = index
-    if (naming.late && setsUp) begin = index
-    if (!naming.late && sentence.role === 'work') break
+    if (opens || (setsUp && (naming.late || isBreak(speech, index - 1)))) begin = index
   }
   return begin
 }
 
+/** What may be told before the name of an exercise. */
+const BEFORE_NAME: ReadonlySet<string> = new Set(['setup', 'execution', 'equipment', 'focus', 'easier'])
 const SETUP_SENTENCES = 4
 const LATE_SENTENCES = 14
 
@@ -184,12 +186,20 @@ function lastTaught(speech: Speech, begin: number, limit: number): number {
       lost = 0
     } else if (sentence.role === 'end') {
       last = index
+      if (cuesFrom(speech, index + 1, limit) < 2) break
     } else {
       lost += sentence.wordCount
       if (lost > TALK_WORDS) break
     }
   }
   return last
+}
+
+/** Cues heard from a sentence on, up to a limit. */
+function cuesFrom(speech: Speech, from: number, limit: number): number {
+  return speech.sentences
+    .slice(from, Math.min(limit, from + 12))
+    .reduce((sum, sentence) => sum + sentence.cues.length, 0)
 }
 
 /** So many words of nothing but talk end an exercise. */

@@ -29,6 +29,8 @@ export interface Naming {
   strength: 0 | 1 | 2 | 3
   /** The name comes after the set-up ("that's your goblet squat"). */
   late: boolean
+  /** Nothing stands in front of the name in its sentence, so that its set-up may have come before. */
+  bare: boolean
   /** One of several names in a row: a programme, not a start. */
   listed: boolean
 }
@@ -59,6 +61,10 @@ const CALLS_TO_GO = anyPhrase([
 ])
 /** Names what is going on: "we'll use this umbrella breathing". */
 const THIS_NAME = anyPhrase(['(?:use|keep|do|doing|repeat|love|like) this$'])
+/** Goes to a place or takes kit for what is named: "pick up your weights for the biceps curl". */
+const FOR_NAME = anyPhrase([
+  '^(?:(?:and|so|now|right|okay|then|next|lets|can you|id like you to|i want you to|everybody|everyone|please) )*(?:pick|grab|get|take|keep|come|go|walk|move|stand|sit|lie|kneel|roll|turn|find|set|hold|bring|put|step|head|back|down|up|onto|over|hands|feet|swap|change)(?: \\w+)* for(?: the| a| an| our| your| some)?$',
+])
 const STARTS_WORK = anyPhrase([
   '^(?:stand|sit|lie|kneel|hands?|feet|foot|hold|grab|take|start|place|put|set|get|come|step|bend|reach|lift|lower|push|pull|drive|keep|find|face|lean|turn|arms?|knees?|elbows?|shoulders?|back|bell|bar|band|loop|wrap|so you|so were|its|for this|<num>)',
 ])
@@ -90,7 +96,14 @@ function rate(speech: Speech, place: Place): Naming {
   const to = Math.max(sentence?.end ?? place.end, place.end)
   const before = speech.text.slice(from, place.offset)
   const rawAfter = speech.text.slice(place.end, to)
-  const naming: Naming = { ...place, sentence: index, strength: 0, late: false, listed: false }
+  const naming: Naming = {
+    ...place,
+    sentence: index,
+    strength: 0,
+    late: false,
+    bare: plainWords(before) === '',
+    listed: false,
+  }
   const words = plainWords(speech.text.slice(from, to))
   return { ...naming, ...strengthOf(before, rawAfter, words, speech.unpunctuated) }
 }
@@ -107,7 +120,9 @@ function strengthOf(
   const opens = before === '' || before.split(' ').every((word) => OPENING_WORDS.has(word))
   const ends = after === '' || /^\s*[.,;:!?…—–-]/.test(rawAfter) || rawAfter.startsWith('\n')
   if (PASSES_AFTER.test(after)) return passing
-  if (BRINGS.test(before) && !PASSES.test(words)) return { strength: 3, late: false }
+  const lastClause = plainWords(/[^,;:]*$/.exec(rawBefore)?.[0] ?? '')
+  const brings = BRINGS.test(before) || (lastClause !== '' && BRINGS.test(lastClause))
+  if (brings && !PASSES.test(words)) return { strength: 3, late: false }
   if (opens && /^next\b/.test(after)) return { strength: 1, late: false }
   if (opens && (after === '' || (ends && before === '') || CALLS_TO_GO.test(after))) return { strength: 3, late: false }
   if (opens && unpunctuated) return { strength: STARTS_WORK.test(after) || after === '' ? 3 : 2, late: false }
@@ -115,7 +130,7 @@ function strengthOf(
   if (THIS_NAME.test(before)) return { strength: 2, late: true }
   if (CLOSES.test(before) && ends) return { strength: 2, late: true }
   if (PASSES.test(words)) return passing
-  const lastClause = plainWords(/[^,;:]*$/.exec(rawBefore)?.[0] ?? '')
+  if (ends && FOR_NAME.test(before)) return { strength: 3, late: false }
   const opensClause =
     /[,;:]/.test(rawBefore) && (lastClause === '' || lastClause.split(' ').every((word) => OPENING_WORDS.has(word)))
   if (opensClause && lastClause !== '' && /^(?:because|next|first|to (?:start|finish|end|begin))/.test(after))
@@ -150,7 +165,17 @@ function findUnknown(speech: Speech, taken: ReadonlySet<number>): Naming[] {
 }
 
 function unknownAt(speech: Speech, sentence: number, offset: number, name: string, strength: 2 | 3): Naming {
-  return { entry: null, name, offset, end: offset + name.length, sentence, strength, late: false, listed: false }
+  return {
+    entry: null,
+    name,
+    offset,
+    end: offset + name.length,
+    sentence,
+    strength,
+    late: false,
+    bare: false,
+    listed: false,
+  }
 }
 
 function isPossibleName(name: string): boolean {

@@ -28,7 +28,7 @@ export function mergeDoses(hits: readonly DoseHit[], still: boolean): Prescripti
   }
   if (!merged || !hasWork(merged)) return null
   const said = [...used].sort((a, b) => weight(b) - weight(a)).map((hit) => hit.quote)
-  const dose = still ? asHold(merged) : merged
+  const dose = asLadder(still ? asHold(merged) : merged)
   const sure = dose.unsure ? 0.5 : 0.8
   return buildPrescription({ ...dose, said, origin: 'draft', state: 'proposed', confidence: sure, ruleId: 'dose-said' })
 }
@@ -45,7 +45,7 @@ export function hasWork(dose: Prescription): boolean {
 
 function addHit(dose: Prescription, hit: DoseHit): Prescription {
   const next: Prescription = { ...dose, byLevel: [...dose.byLevel], then: [...dose.then] }
-  const fresh = hit.dose
+  const fresh = asTimes(dose, hit)
   const replaces = hit.corrects && AMOUNTS.some((field) => fresh[field] !== null && dose[field] !== null)
   if (replaces) for (const field of AMOUNTS) if (fresh[field] !== null) Object.assign(next, { [field]: fresh[field] })
   const hadWork = AMOUNTS.some((field) => dose[field] !== null)
@@ -67,6 +67,25 @@ function addHit(dose: Prescription, hit: DoseHit): Prescription {
   if (next.then.length === 0 && !hadWork) next.then = [...fresh.then]
   next.why = [...new Set([...dose.why, ...fresh.why])]
   return next
+}
+
+/** "Twice" or "three times" behind a hold or a timed piece counts its sets. */
+function asTimes(dose: Prescription, hit: DoseHit): Prescription {
+  const { reps, sets } = hit.dose
+  const isTimes = /\b(?:once|twice|thrice|times|goes|rounds?)\b/i.test(hit.quote.text)
+  const counted =
+    dose.holdSeconds !== null || dose.workSeconds !== null || dose.distanceM !== null || dose.reps !== null
+  if (!isTimes || !counted || reps === null || reps === 'max' || sets !== null) return hit.dose
+  return { ...hit.dose, sets: reps, reps: null }
+}
+
+/** A ladder said step by step ("one each side, then two, then three") as one scheme. */
+function asLadder(dose: Prescription): Prescription {
+  const steps = [dose, ...dose.then].flatMap(({ reps }) =>
+    reps !== null && reps !== 'max' && reps.min !== null ? [reps.min] : [],
+  )
+  if (dose.scheme !== 'ladder' || dose.then.length === 0 || steps.length !== dose.then.length + 1) return dose
+  return { ...dose, reps: { min: Math.min(...steps), max: Math.max(...steps) }, repScheme: steps, then: [] }
 }
 
 function isTempoOnly(dose: Prescription): boolean {

@@ -75,7 +75,7 @@ export const NAME_ENDINGS: ReadonlySet<string> = new Set(
 
 /** Words that cannot stand inside the name of an exercise nobody listed. */
 export const NEVER_IN_NAME: ReadonlySet<string> = new Set(
-  'i you we they he she it its im youre were theyre is are was be been do does did dont have has had will would can could should if because when where who what why how not no yes that this these those there here my your our their me us them him her okay ok right so now then and or but the to of in at for with from go get got come take give let lets make keep want need going gonna just really very bit lot thing things one ones plan class round rounds minute minutes second seconds break drink water music kit floor rest side sides again more time please everyone everybody thank thanks good nice lovely well day week all next first last up down out off back warm cool finish start ready done set sets rep reps each try feel breathe slow slowly hello hi bye half way'.split(
+  'i you we they he she it its im youre were theyre is are was be been do does did dont have has had will would can could should if because when where who what why how not no yes that this these those there here my your our their me us them him her okay ok right so now then and or but the to of in at for with from go get got come take give let lets make keep want need going gonna just really very bit lot thing things one ones plan class round rounds minute minutes second seconds break drink water music kit floor rest side sides again more time please everyone everybody thank thanks good nice lovely well day week all next first last up down out off back warm cool finish start ready done set sets rep reps each try feel breathe slow slowly hello hi bye half way wall floor chair chairs mat band bands weights seat back front belly tummy fours standing sitting knees feet hands pair circuit finisher workout session couple few'.split(
     ' ',
   ),
 )
@@ -86,5 +86,5 @@ export const UNKNOWN_NAME = [
   /\b(?:station|exercise|drill|move|number) (?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)(?: is| are)?[,.:]?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for | where | which )/iu,
   /\b(?:this|it|this one|this next one|these)(?:'s|’s| is| are|'re)? (?:is )?(?:called|known as)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for | because | where | which )/iu,
   /\b(?:we|i) call (?:this|it|these|this one)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | because )/iu,
-  /\b(?:moving on to|move on to|on to|over to)(?: the| a| an| our| some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for )/iu,
+  /\b(?:moving on to|move on to|move to)(?: the| a| an| our| some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for )/iu,
 ]
