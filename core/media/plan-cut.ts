@@ -98,21 +98,24 @@ function buildCommand(
   loudness: LoudnessPlan,
 ): CutCommand {
   const graph = planGraph(recording, index, ranges, loudness.filters)
+  const timescale = trackTimescale(recording)
   const sound = recording.audio ? ['-map', '[a]', '-c:a', 'aac', '-b:a', '160k', '-ar', '48000'] : ['-an']
   const output = [
     ['-map', '[v]', '-c:v', 'libx264', '-preset', 'veryfast', '-crf', '20', '-pix_fmt', 'yuv420p'],
-    // the frames' own times, in the graph's time base: a camera's uneven steps stay as they are
-    ['-fps_mode', 'passthrough', '-enc_time_base', '-1', '-video_track_timescale', String(trackTimescale(recording))],
+    // each frame keeps its own time: a camera's uneven steps stay. The encoder is told the clock, for its own guess
+    // after a filter graph is one tick a frame
+    ['-fps_mode', 'passthrough', '-enc_time_base', `1/${timescale}`, '-video_track_timescale', String(timescale)],
     ['-force_key_frames', 'expr:gte(t,n_forced*2)'],
     sound,
     ['-sn', '-dn', '-map_metadata', '-1', '-map_chapters', '-1', '-fflags', '+bitexact'],
     ['-movflags', '+faststart', '-f', 'mp4'],
   ].flat()
-  return {
-    inputs: graph.seeksMs.map((ms) => ({ options: ['-ss', (ms / 1000).toFixed(6)] })),
-    filter: graph.filter,
-    output,
-  }
+  return { inputs: graph.seeksMs.map((ms) => ({ options: seekOption(recording, ms) })), filter: graph.filter, output }
+}
+
+/** ffmpeg counts -ss from the earliest stream's start, which may lie before the start of our clock. */
+function seekOption({ probe }: AcceptedRecording, seekMs: Ms): string[] {
+  return ['-ss', (seekMs / 1000 + probe.clockStartSeconds - probe.startSeconds).toFixed(6)]
 }
 
 /** Ticks a second of the clip's picture track: the recording's own, times a whole number, so that no time is rounded. */

@@ -13,6 +13,9 @@ export interface GraphPlan {
 /** Ranges nearer than this share one input: decoding the gap costs less than opening the recording again. */
 const SHARED_GAP_MS = 10_000
 
+/** Holes from this length are filled with silence: one lost AAC packet is 1024 samples, 21 ms at 48 kHz. */
+const LOST_SOUND_SECONDS = 0.02
+
 /** The ranges that one opened input serves. */
 interface Group {
   input: number
@@ -137,9 +140,11 @@ function soundTrack({ audio }: AcceptedRecording, ranges: readonly FrameRange[],
     return [
       `atrim=start=${from}:end=${seconds(range.toMs - seekMs)}`,
       `asetpts=PTS-round(${from}/TB)`,
-      'aresample=48000:async=1:first_pts=0',
+      `aresample=48000:async=1:min_hard_comp=${LOST_SOUND_SECONDS}:first_pts=0`,
       `aformat=sample_fmts=fltp:channel_layouts=${audio.channels === 1 ? 'mono' : 'stereo'}`,
+      // padding of a range that has no sound at all carries no time, so samples are counted instead
       `apad=whole_dur=${length}`,
+      'asetpts=N/SR/TB',
       `atrim=end=${length}`,
     ]
   }

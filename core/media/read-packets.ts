@@ -37,10 +37,10 @@ interface Packet {
  * Reads `ffprobe -show_entries packet=pts,duration,flags -of csv=p=0` of one stream, in decode order.
  * Left out: packets the container hides (flag D), packets before the first key frame and frames shown before it,
  * which cannot be decoded.
- * @param startSeconds the container's start, from the probe: our clock starts there.
+ * @param clockStartSeconds from the probe: where our clock starts on the container's.
  */
-export function readPackets(csvText: string, timeBase: Fraction, startSeconds: number): FrameIndex {
-  const toMs = (ticks: number) => (ticks * timeBase.num * 1000) / timeBase.den - startSeconds * 1000
+export function readPackets(csvText: string, timeBase: Fraction, clockStartSeconds: number): FrameIndex {
+  const toMs = (ticks: number) => (ticks * timeBase.num * 1000) / timeBase.den - clockStartSeconds * 1000
   const packets = parsePackets(csvText)
   const timed = decodable(packets).filter((packet) => packet.ticks !== null && !packet.flags.includes('D'))
   const frames = timed.map(({ ticks, flags }) => ({ atMs: toMs(ticks ?? 0), key: flags.includes('K') }))

@@ -38,8 +38,13 @@ export interface AudioStream {
 export interface Probe {
   /** ffprobe's names of the container; several for one family, as `mov`, `mp4`. */
   formatNames: string[]
-  /** Seconds of the container's own clock at which its earliest stream starts; our clock starts there. */
+  /** Seconds of the container's own clock at which its earliest stream starts; may be negative. */
   startSeconds: number
+  /**
+   * Seconds of the container's own clock at which ours starts: the same, but not before 0. (Sound coded as Opus starts
+   * a few ms early to warm its decoder up; players start at 0.)
+   */
+  clockStartSeconds: number
   durationMs: Ms | null
   sizeBytes: number
   /** The picture: the default one, else the first; a cover picture is none. */
@@ -61,9 +66,11 @@ export function readProbe(jsonText: string): Probe | null {
   if (!top || !format) return null
   const streams = Array.isArray(top['streams']) ? top['streams'].map((stream) => asFields(stream) ?? {}) : []
   const kinds = streams.map(streamKind)
+  const startSeconds = number(format['start_time']) ?? 0
   return {
     formatNames: text(format['format_name']).split(',').filter(Boolean),
-    startSeconds: number(format['start_time']) ?? 0,
+    startSeconds,
+    clockStartSeconds: Math.max(0, startSeconds),
     durationMs: milliseconds(format['duration']),
     sizeBytes: number(format['size']) ?? 0,
     video: choose(streams, kinds, 'video', readVideo),

@@ -132,7 +132,7 @@ async function findWrong({ found, recording, signal }: CutContext, plan: ClipPla
   try {
     const probe = await probeFile(found, path, signal)
     const { video } = probe
-    const index = video && (await indexFrames(found, path, { ...video, startSeconds: 0 }, signal))
+    const index = video && (await indexFrames(found, path, { ...video, clockStartSeconds: 0 }, signal))
     return checkClip(plan, probe, index, recording.audio !== null)
   } catch (error) {
     if (signal?.aborted) throw error

@@ -26,12 +26,12 @@ export async function openRecording(
   const probe = await probeFile(found, path, options.signal)
   const accepted = acceptRecording(probe, { silent: options.silent === true })
   const { video, audio } = accepted
-  const { startSeconds } = probe
-  const index = await indexFrames(found, path, { ...video, startSeconds }, options.signal)
+  const { clockStartSeconds } = probe
+  const index = await indexFrames(found, path, { ...video, clockStartSeconds }, options.signal)
   // only where the picture's own length is not told must the sound say where the recording ends
   const sound =
     audio && video.durationMs === null
-      ? await indexFrames(found, path, { ...audio, startSeconds }, options.signal)
+      ? await indexFrames(found, path, { ...audio, clockStartSeconds }, options.signal)
       : null
   acceptFrames(accepted, index, sound?.endMs ?? null)
   return { ...accepted, path, index, durationMs: Math.round(Math.max(index.endMs, probe.durationMs ?? 0)) }

@@ -1,7 +1,8 @@
 /** Looks into a recording or clip with ffprobe: container, streams, the time of every frame. Nothing is decoded. */
-import { stat } from 'node:fs/promises'
+import { open, stat } from 'node:fs/promises'
 import { AppError } from '../../../shared/errors.ts'
 import { explainFailure } from '../explain-failure.ts'
+import { HEAD_BYTES, looksLikeRecording } from '../read-file-head.ts'
 import { PACKET_FIELDS, readPackets } from '../read-packets.ts'
 import type { FrameIndex } from '../read-packets.ts'
 import { readProbe } from '../read-probe.ts'
@@ -23,9 +24,11 @@ export async function probeFile(found: Ffmpeg, path: string, signal?: AbortSigna
   await checkFile(path)
   const args = ['-v', 'error', ...RECORDING_GUARDS, '-show_format', '-show_streams', '-of', 'json', fileName(path)]
   const result = await runProcess(found.ffprobe, args, { ...PROBE_LIMITS, signal })
+  // by its name alone ffprobe takes any text for a damaged MP4
+  if (result.exitCode !== 0 && result.stopped === null && !(await beginsRight(path))) throw noRecording()
   checkResult(result, 'Reading the recording')
   const probe = readProbe(result.stdout)
-  if (!probe) throw new AppError('recording-format', 'The file is no recording that can be read.')
+  if (!probe) throw noRecording()
   return probe
 }
 
@@ -36,14 +39,14 @@ export async function probeFile(found: Ffmpeg, path: string, signal?: AbortSigna
 export async function indexFrames(
   found: Ffmpeg,
   path: string,
-  stream: { index: number; timeBase: Fraction; startSeconds: number },
+  stream: { index: number; timeBase: Fraction; clockStartSeconds: number },
   signal?: AbortSignal,
 ): Promise<FrameIndex> {
   const what = ['-select_streams', String(stream.index), '-show_entries', PACKET_FIELDS, '-of', 'csv=p=0']
   const args = ['-v', 'error', ...RECORDING_GUARDS, ...what, fileName(path)]
   const result = await runProcess(found.ffprobe, args, { ...INDEX_LIMITS, signal })
   checkResult(result, 'Reading the frames of the recording')
-  return readPackets(result.stdout, stream.timeBase, stream.startSeconds)
+  return readPackets(result.stdout, stream.timeBase, stream.clockStartSeconds)
 }
 
 async function checkFile(path: string): Promise<void> {
@@ -52,6 +55,20 @@ async function checkFile(path: string): Promise<void> {
   })
   if (!file.isFile()) throw new AppError('recording-format', `"${path}" is no file. Give the recording itself.`)
   if (file.size === 0) throw new AppError('recording-empty', `"${path}" is empty. Copy the recording again.`)
+}
+
+async function beginsRight(path: string): Promise<boolean> {
+  const file = await open(path)
+  try {
+    const { buffer, bytesRead } = await file.read(new Uint8Array(HEAD_BYTES), 0, HEAD_BYTES, 0)
+    return looksLikeRecording(buffer.subarray(0, bytesRead))
+  } finally {
+    await file.close()
+  }
+}
+
+function noRecording(): AppError {
+  return new AppError('recording-format', 'The file is no MP4, MOV, MKV, WebM or TS recording. Give one of these.')
 }
 
 function checkResult(result: ProcessResult, doing: string): void {
