@@ -30,6 +30,20 @@ export const ERRORS = {
   'recording-broken': { exit: 2, means: 'The recording is cut short or damaged.' },
   'recording-no-picture': { exit: 2, means: 'The recording has no picture.' },
   'recording-no-sound': { exit: 2, means: 'The recording has no sound.' },
+  // store
+  'not-allowed': { exit: 2, means: 'The person may not do this.' },
+  'row-missing': { exit: 2, means: 'What was asked for is not in the store.' },
+  'row-exists': { exit: 2, means: 'The store holds such a thing already, and there can be only one.' },
+  'row-changed': { exit: 2, means: 'Someone else changed the same thing meanwhile.' },
+  'sheet-conflict': { exit: 2, means: 'The sheet has moved on, and an edit made on an older one no longer fits.' },
+  'edit-reused': { exit: 2, means: 'Two different edits carry the same opId.' },
+  'job-lost': { exit: 3, means: 'A job was taken from the worker that reports on it.' },
+  'store-text': { exit: 2, means: 'A text holds a character that the store cannot keep.' },
+  'store-open': { exit: 3, means: 'The store cannot be opened.' },
+  'store-newer': { exit: 3, means: 'The store was written by a newer version of this program.' },
+  'store-damaged': { exit: 3, means: 'A row of the store cannot be read.' },
+  'store-busy': { exit: 3, means: 'Another process kept the store locked for too long.' },
+  'store-backup': { exit: 3, means: 'A backup of the store cannot be written.' },
   // engine
   'ffmpeg-missing': { exit: 3, means: 'No usable ffmpeg and ffprobe was found.' },
   'ffmpeg-too-old': { exit: 3, means: 'ffmpeg is older than 5.1.' },
@@ -41,7 +55,6 @@ export const ERRORS = {
   'disk-full': { exit: 3, means: 'The disk is full.' },
   'clip-wrong': { exit: 3, means: 'A cut clip is not what the plan says.' },
   'browser-missing': { exit: 3, means: 'No Chromium or Chrome was found for the tests.' },
-  'setup-failed': { exit: 3, means: 'A step of the set-up failed.' },
   internal: { exit: 3, means: 'A fault of this program.' },
 } as const satisfies Record<string, { exit: 2 | 3; means: string }>
 

@@ -39,7 +39,7 @@ describe('draft', () => {
     expect(code).toBe(0)
     expect(sheet.durationMs).toBe(90_000)
     expect(sheet.audience).toEqual(['beginners'])
-    expect(sheet.segments.map((segment) => segment.exercise.name)).toEqual(['goblet squat', 'glute bridge'])
+    expect(sheet.segments.map((segment) => segment.exercise.name)).toEqual(['Goblet squat', 'Glute bridge'])
     expect(sheet.segments.every((segment) => segment.origin === 'draft' && segment.state === 'proposed')).toBe(true)
   })
 
