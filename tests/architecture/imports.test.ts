@@ -26,6 +26,14 @@ const RULES: Rule[] = [
   { folder: 'server/files', mayImport: ['shared'], packages: [], node: true },
   { folder: 'server/setup', mayImport: ['shared', 'core'], packages: [], node: true },
   {
+    folder: 'server/store',
+    mayImport: ['shared', 'core', 'server/store/migrations'],
+    packages: ['kysely', 'libsql', 'pg', 'zod'],
+    node: true,
+  },
+  // History is frozen: a migration leans on nothing that can change.
+  { folder: 'server/store/migrations', mayImport: [], packages: ['kysely'], node: false },
+  {
     folder: 'server/cli',
     mayImport: ['shared', 'core', 'server/actions', 'server/files', 'server/setup'],
     packages: ['commander'],
@@ -85,6 +93,8 @@ describe('imports', () => {
     ['shared/x.ts', "import { a } from '../core/journey.ts'"],
     ['server/actions/x.ts', "import { main } from '../cli/main.ts'"],
     ['core/checks/x.ts', "import express from 'express'"],
+    ['server/store/x.ts', "import { main } from '../actions/publish-class.ts'"],
+    ['server/store/migrations/0001-x.ts', "import type { Edit } from '../../../shared/edit.ts'"],
     ['core/checks/x.ts', "const fs = await import('node:fs')"],
   ])('catch a planted fault in %s', (file, code) => {
     expect(importsOf(code).map((specifier) => fault(file, specifier))).toEqual([expect.any(String)])

@@ -25,6 +25,7 @@ export default defineConfig({
       project('architecture', ['architecture'], 60_000),
       project('unit', ['core', 'shared', 'server'], 20_000),
       project('conformance', ['conformance'], 60_000),
+      project('contract', ['contract'], 60_000),
       project('media', ['media'], 240_000),
       project('journey', ['journey'], 240_000, true),
       project('crash', ['crash'], 240_000, true),
