@@ -166,12 +166,17 @@ export const EditRecord = loose({
 })
 export type EditRecord = z.infer<typeof EditRecord>
 
-/** Reads an edit from a parsed value. @throws AppError edit-invalid (details name each field). */
+/**
+ * Reads an edit that a person sends, from a parsed value. A restore is refused: only undo writes one.
+ * @throws AppError edit-invalid (details name each field).
+ */
 export function parseEdit(value: unknown): Edit {
   const result = Edit.safeParse(value)
-  if (result.success) return result.data
-  const details = result.error.issues.map((issue) => `${issue.path.map(String).join('.') || '(top)'}: ${issue.message}`)
+  if (result.success && result.data.op !== 'restore') return result.data
+  const details = result.error?.issues.map(
+    (issue) => `${issue.path.map(String).join('.') || '(top)'}: ${issue.message}`,
+  )
   throw new AppError('edit-invalid', 'The edit cannot be read. Correct what is named below and send it again.', {
-    details,
+    details: details ?? ['op: a restore is written by undo only'],
   })
 }

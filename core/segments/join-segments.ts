@@ -42,7 +42,7 @@ export function joinSegments(sheet: LogSheet, { segmentId, otherId }: EditOf<'jo
     view: segment.view ?? other.view,
     mirrored: segment.mirrored ?? other.mirrored,
     sideShown: joinSides(segment, other),
-    prescription: segment.prescription ?? other.prescription,
+    prescription: joinDoses(segment, other),
     cues: joinCues(segment.cues, other.cues),
     cautions: joinCautions(segment.cautions, other.cautions),
     easier: [...segment.easier, ...other.easier],
@@ -64,6 +64,12 @@ function otherNames(segment: Segment, other: Segment): string[] {
 function joinSides(segment: Segment, other: Segment): Segment['sideShown'] {
   if (segment.sideShown === null || other.sideShown === null) return segment.sideShown ?? other.sideShown
   return segment.sideShown === other.sideShown ? segment.sideShown : 'both'
+}
+
+/** This one's dose; the other's when this one has none or a declined one. */
+function joinDoses({ prescription: own }: Segment, { prescription: others }: Segment): Segment['prescription'] {
+  if (own === null || (own.state === 'declined' && others !== null && others.state !== 'declined')) return others
+  return own
 }
 
 function joinSpans(own: readonly Span[], others: readonly Span[]): Span[] {

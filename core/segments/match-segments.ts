@@ -55,9 +55,9 @@ export function turnPointers(segment: Segment, ids: ReadonlyMap<string, string>)
   }
 }
 
-/** True when people agreed to where the segment lies. */
-export function hasKeptSpans(segment: Segment): boolean {
-  return isDecided(segment) || segment.setByPerson.includes('spans')
+/** True when people agreed to what the segment is and where it lies, or changed any of it; its dose has a mark of its own. */
+export function isSettled(segment: Segment): boolean {
+  return isDecided(segment) || segment.setByPerson.some((name) => name !== 'prescription')
 }
 
 /** Pairs each fresh segment with at most one of the sheet, the best pairs first. @returns fresh id -> id on the sheet. */
@@ -90,7 +90,7 @@ function coveredBy(fresh: Segment, current: readonly Segment[]): Segment | null 
   const main = fresh.spans[0]
   if (!main) return null
   const shares = current
-    .filter((one) => hasKeptSpans(one) && (one.state !== 'declined' || sameName(one, fresh)))
+    .filter((one) => isSettled(one) && (one.state !== 'declined' || sameName(one, fresh)))
     .map((segment) => ({ segment, ms: sharedMs(main, segment.spans) }))
   const together = shares.reduce((sum, share) => sum + share.ms, 0)
   if (together === 0 || together < UNDER * lengthMs(main)) return null

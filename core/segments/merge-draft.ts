@@ -3,18 +3,18 @@
  * as it is; proposals nobody touched give way to the fresh ones.
  */
 import type { Cue, LogSheet, Mark, Prescription, Segment } from '../../shared/log-sheet.ts'
-import { cameFromDraft, freeId, insertByTime, isDecided, redirect, union } from './change-sheet.ts'
-import { findHomes, turnPointers } from './match-segments.ts'
+import { cameFromDraft, everyDose, freeId, insertByTime, isDecided, redirect, union } from './change-sheet.ts'
+import { findHomes, isSettled, turnPointers } from './match-segments.ts'
 import { mergeCautions, mergeCues, NO_MARKS, routeMarks } from './merge-marks.ts'
 import type { Incoming } from './merge-marks.ts'
 
 /**
  * Merges a fresh draft into the sheet. Segments match by the main span of the fresh one and by name (match-segments.ts).
  * - A declined segment stays whole, and is not proposed again.
- * - An accepted segment keeps its own fields; a proposed one takes the fresh ones, except those in setByPerson.
+ * - A segment that people accepted or changed keeps its own fields; one they left alone takes the fresh ones.
  * - Dose, cues and cautions are kept each by its own mark; fresh ones that say the same are left out. After people joined
  *   or split segments, a fresh cue goes to the one whose spans hold it.
- * - A segment nobody touched and the fresh draft no longer proposes is gone. Waivers stay while their segment does.
+ * - A segment that the fresh draft no longer proposes is gone when nobody touched it, waived it or points at it.
  * - Fields of the class stay where they say something; sections and mentioned of a drafted sheet are drafted again.
  */
 export function mergeDraft(current: LogSheet, fresh: LogSheet): LogSheet {
@@ -26,13 +26,12 @@ export function mergeDraft(current: LogSheet, fresh: LogSheet): LogSheet {
   )
   const matchOf = new Map(turned.filter(([id]) => homes.pairs.has(id)).map(([, segment]) => [segment.id, segment]))
 
+  const named = new Set([...findPointedAt(current.segments), ...current.waivers.map((one) => one.segmentId)])
   const kept = current.segments.flatMap((segment): Segment[] => {
     const match = matchOf.get(segment.id)
     const incoming = marks.get(segment.id)
     if (segment.state !== 'declined' && (match || incoming)) return [mergeSegment(segment, match ?? null, incoming)]
-    const stays =
-      match !== undefined || isTouched(segment) || current.waivers.some((one) => one.segmentId === segment.id)
-    return stays ? [segment] : []
+    return match || isTouched(segment) || named.has(segment.id) ? [segment] : []
   })
   const added = turned
     .filter(([id]) => homes.added.has(id))
@@ -55,13 +54,8 @@ export function isTouched(segment: Segment): boolean {
 
 /** One segment of the sheet with what the fresh draft says of it; match null = only cues or cautions came in. */
 function mergeSegment(current: Segment, match: Segment | null, incoming: Incoming = NO_MARKS): Segment {
-  const merged: Segment = isDecided(current) || !match ? { ...match, ...current } : { ...current, ...match }
-  const held: Partial<Segment> = Object.fromEntries(
-    Object.entries(current).filter(([name]) => current.setByPerson.includes(name)),
-  )
   return {
-    ...merged,
-    ...held,
+    ...(isSettled(current) || !match ? { ...match, ...current } : { ...current, ...match }),
     id: current.id,
     setByPerson: current.setByPerson,
     prescription: match ? mergeDose(current, match) : current.prescription,
@@ -71,8 +65,23 @@ function mergeSegment(current: Segment, match: Segment | null, incoming: Incomin
 }
 
 function mergeDose(current: Segment, fresh: Segment): Prescription | null {
-  if (current.setByPerson.includes('prescription')) return current.prescription
-  return current.prescription && isDecided(current.prescription) ? current.prescription : fresh.prescription
+  return hasOwnDose(current) ? current.prescription : fresh.prescription
+}
+
+function hasOwnDose({ prescription, setByPerson }: Segment): boolean {
+  return setByPerson.includes('prescription') || (prescription !== null && isDecided(prescription))
+}
+
+/** The ids of segments that something a person set points at; they stay, so that it stays as it was set. */
+function findPointedAt(segments: readonly Segment[]): Set<string> {
+  return new Set(
+    segments.flatMap((segment) => [
+      ...(isSettled(segment) ? [...segment.easier, ...segment.harder].flatMap((ref) => ref.segmentId ?? []) : []),
+      ...(segment.prescription && hasOwnDose(segment) ? everyDose(segment.prescription) : []).flatMap(
+        (dose) => dose.groupWith,
+      ),
+    ]),
+  )
 }
 
 /** Fields of the class that each draft of it prints anew. */

@@ -2,7 +2,7 @@
 import type { Caution, Cue, Segment } from '../../shared/log-sheet.ts'
 import { overlapMs } from '../../shared/time.ts'
 import { byStart, isDecided } from './change-sheet.ts'
-import { hasKeptSpans } from './match-segments.ts'
+import { isSettled } from './match-segments.ts'
 import { holdsMoment } from './place-cues.ts'
 
 /** The same caution is said at most this far apart when a transcript is read again. */
@@ -21,11 +21,11 @@ export const NO_MARKS: Readonly<Incoming> = { cues: [], cautions: [] }
  * @param fresh under their ids on the merged sheet. @returns id on the merged sheet -> what comes in.
  */
 export function routeMarks(current: readonly Segment[], fresh: readonly Segment[]): Map<string, Incoming> {
-  const settled = current.filter((one) => hasKeptSpans(one) && one.state !== 'declined')
+  const settled = current.filter((one) => isSettled(one) && one.state !== 'declined')
   const marks = new Map<string, Incoming>()
   const at = (homeId: string, ms: number | null): Incoming => {
     const home = current.find((one) => one.id === homeId)
-    const away = ms !== null && home && hasKeptSpans(home) && !holdsMoment(home, ms)
+    const away = ms !== null && home && isSettled(home) && !holdsMoment(home, ms)
     const id = (away && settled.find((one) => holdsMoment(one, ms))?.id) || homeId
     const incoming = marks.get(id) ?? { cues: [], cautions: [] }
     marks.set(id, incoming)

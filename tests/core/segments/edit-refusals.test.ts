@@ -333,6 +333,7 @@ describe('an edit cannot be read', () => {
     ['a part of a millisecond', { op: 'split-segment', segmentId: 'a', atMs: 0.5, newId: 'n' }, /^atMs: /],
     ['a state on no marks', { op: 'accept', marks: [] }, /^marks: /],
     ['a waiver without a reason', { op: 'waive', waiver: { ...waiver, reason: '' } }, /^waiver\.reason: /],
+    ['an undo that a page made up', { op: 'restore', put: [], remove: [], fields: {}, drop: [] }, /^op: /],
     ['an audience nobody knows', { op: 'set-audience', audience: ['everyone'] }, /^audience\.0: /],
   ]
   it.each(unread)('%s', (_what, value, detail) => {

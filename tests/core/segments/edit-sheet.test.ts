@@ -260,6 +260,21 @@ describe('join', () => {
     ])
   })
 
+  const doseCases: [what: string, a: unknown, b: unknown, sets: number][] = [
+    ['its own dose stays', { sets: { min: 2, max: 2 } }, { sets: { min: 3, max: 3 } }, 2],
+    ['the other’s when it has none', null, { sets: { min: 3, max: 3 } }, 3],
+    ['the other’s when its own is declined', { state: 'declined' }, { sets: { min: 3, max: 3 } }, 3],
+    ['its own when both are declined', { state: 'declined', sets: { min: 2, max: 2 } }, { state: 'declined' }, 2],
+    ['its own when the other has none', { state: 'declined', sets: { min: 2, max: 2 } }, null, 2],
+  ]
+  it.each(doseCases)('of two doses: %s', (_what, a, b, sets) => {
+    const sheet = buildSheet({
+      segments: [buildSegment('a', 1, 5, { prescription: a }), buildSegment('b', 5, 9, { prescription: b })],
+    })
+    const joined = segmentOf(edited({ op: 'join-segments', segmentId: 'a', otherId: 'b' }, sheet), 'a')
+    expect(joined.prescription?.sets).toEqual({ min: sets, max: sets })
+  })
+
   it('of a left and a right side shows both', () => {
     const sheet = buildSheet({
       segments: [buildSegment('a', 1, 5, { sideShown: 'left' }), buildSegment('b', 5, 9, { sideShown: 'right' })],
