@@ -76,7 +76,7 @@ export const POSES_HELD = [
   {
     id: 'wheel-pose',
     name: 'wheel pose',
-    alsoCalled: ['full wheel', 'backbend'],
+    alsoCalled: ['full wheel'],
     positions: ['hands-supported', 'head-below-heart'],
     kit: ['mat'],
     movements: ['spine-extension', 'overhead'],

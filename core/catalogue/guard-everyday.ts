@@ -3,13 +3,14 @@ import type { FoundName } from './find-entry.ts'
 
 /** True when the words around a found name make it a name. Names that mean nothing else always are. */
 export function isNameHere(text: string, found: FoundName): boolean {
-  if (found.kind === 'own' && !found.slip) return true
   const said = text.slice(found.offset, found.offset + found.length)
+  if (found.kind === 'own' && !found.slip && !isPartAndVerb(said)) return true
   const before = text.slice(Math.max(0, found.offset - 60), found.offset).toLowerCase()
   const after = text.slice(found.offset + found.length, found.offset + found.length + 40).toLowerCase()
   if (/^\s+of\b(?!\s+(?:these|those|them|that|each)\b)/.test(after)) return false
   if (standsAlone(before, after)) return true
   if (isAnnounced(before)) return true
+  if (isPartAndVerb(said)) return false
   if (found.kind === 'thing' || found.slip) return /\s/.test(said) && !found.slip && isNoun(before, after)
   return isPlural(said) ? !isVerbOf(before) : isNoun(before, after)
 }
@@ -52,6 +53,13 @@ function isNoun(before: string, after: string): boolean {
 function isVerbOf(before: string): boolean {
   return /\b(?:it|he|she|who|that|which|one|hand|foot|leg|arm|knee|hip|back|body|bell|bar|handle|everybody|everyone|nobody|somebody)\s+$/.test(
     before,
+  )
+}
+
+/** "Heels lift", "hips drop", "arms swing": a part of the body and what it does, not the name of an exercise. */
+function isPartAndVerb(said: string): boolean {
+  return /^(?:heels|toes|knees|hips|shoulders|arms|legs|hands|feet|elbows|wrists|ankles|ribs|head|chest) (?:lift|drop|swing|roll|circle|tap|bend|slide|raise|curl|turn|tilt|squeeze|step|cross|kick|rock|shrug)$/i.test(
+    said,
   )
 }
 

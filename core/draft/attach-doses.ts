@@ -21,7 +21,7 @@ export function attachDoses(
   teachings: readonly Teaching[],
   namings: readonly Naming[],
 ): AttachedDose[] {
-  const hits = findDoseHits(speech)
+  const hits = findDoseHits(speech, namings)
   const groups = findGroups(speech, teachings, namings, hits)
   const own = teachings.map((): DoseHit[] => [])
   const shared: DoseHit[] = []

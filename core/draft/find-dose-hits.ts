@@ -2,6 +2,7 @@
 import type { Prescription, Quote } from '../../shared/log-sheet.ts'
 import { findDoses } from '../dose/read-dose.ts'
 import { quoteAt } from '../transcript/place-quote.ts'
+import type { Naming } from './find-namings.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
 import { CORRECTIONS, NO_DOSE_HERE, NO_DOSE_PHRASES } from './words/en/dose-words.ts'
@@ -19,12 +20,12 @@ export interface DoseHit {
 }
 
 /** All doses of a class in order; numbers in stories, options and chat are left out. */
-export function findDoseHits(speech: Speech): DoseHit[] {
+export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHit[] {
   let lineStart = 0
   return speech.lines.flatMap((line) => {
     const start = lineStart
     lineStart += line.text.length + 1
-    return findDoses(line.text).flatMap(({ dose, offset, length }): DoseHit[] => {
+    return dosesOf(line.text, cutsIn(namings, start, lineStart)).flatMap(({ dose, offset, length }): DoseHit[] => {
       const at = start + offset
       const index = speech.sentenceAt(at)
       const sentence = speech.sentences[index]
@@ -35,6 +36,21 @@ export function findDoseHits(speech: Speech): DoseHit[] {
       const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
       return [{ dose, quote: quoteAt(line, offset, length), offset: at, end: at + length, sentence: index, corrects }]
     })
+  })
+}
+
+/** Places in a line where a programme goes on to its next name: no dose reaches across. */
+function cutsIn(namings: readonly Naming[], start: number, end: number): number[] {
+  return namings
+    .filter(({ listed, offset }) => listed && offset >= start && offset < end)
+    .map(({ offset }) => offset - start)
+}
+
+function dosesOf(text: string, cuts: readonly number[]): ReturnType<typeof findDoses> {
+  const ends = [...cuts, text.length]
+  return ends.flatMap((end, index) => {
+    const from = ends[index - 1] ?? 0
+    return findDoses(text.slice(from, end)).map((found) => ({ ...found, offset: found.offset + from }))
   })
 }
 

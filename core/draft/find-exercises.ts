@@ -1,5 +1,6 @@
 /** Finds where the teaching of each exercise starts and ends, what it is called, and where the class comes back to it. */
 import type { CatalogueEntry } from '../catalogue/entry.ts'
+import { findEntry } from '../catalogue/find-entry.ts'
 import { foldName } from '../catalogue/fold-words.ts'
 import { findNamings } from './find-namings.ts'
 import type { Naming } from './find-namings.ts'
@@ -68,6 +69,14 @@ function chooseStarts(speech: Speech, namings: readonly Naming[]): Start[] {
     starts.push({ naming, key })
   })
   return starts
+}
+
+/** A description next to a real name adds nothing. */
+function isDoubled(naming: Naming, namings: readonly Naming[]): boolean {
+  return (
+    naming.described &&
+    namings.some((other) => !other.described && other.strength >= 2 && Math.abs(other.sentence - naming.sentence) <= 4)
+  )
 }
 
 /** A plank named within so many words of another exercise is the shape it starts from. */
@@ -228,11 +237,13 @@ function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly 
       alsoCalled,
       spans: [{ offset: main.offset, end: main.end }, ...returns],
       confidence: confidenceOf(main),
-      ruleId: main.start.naming.late
-        ? 'name-after-setup'
-        : main.start.naming.entry
-          ? 'name-announced'
-          : 'unlisted-name-announced',
+      ruleId: main.start.naming.described
+        ? 'told-not-named'
+        : main.start.naming.late
+          ? 'name-after-setup'
+          : main.start.naming.entry
+            ? 'name-announced'
+            : 'unlisted-name-announced',
     })
   }
   return teachings.sort((a, b) => (a.spans[0]?.offset ?? 0) - (b.spans[0]?.offset ?? 0))
@@ -244,7 +255,7 @@ function isTaught(speech: Speech, span: PlacedSpan): boolean {
 }
 
 function confidenceOf(span: PlacedSpan): number {
-  const named = span.start.naming.strength === 3 ? 0.75 : 0.6
+  const named = span.start.naming.described ? 0.4 : span.start.naming.strength === 3 ? 0.75 : 0.6
   const listed = span.start.naming.entry ? 0.1 : 0
   return Math.round((named + listed + Math.min(0.1, span.cues / 60)) * 100) / 100
 }
@@ -256,11 +267,12 @@ function alsoCalledIn(speech: Speech, span: TextSpan): string[] {
   )
 }
 
+/** A name in lower case without its article; "A skips" keeps its letter. */
 function tidy(name: string): string {
-  return name
-    .toLowerCase()
-    .replace(/^(?:the|a|an|our|your|some|now|so|then|and) /, '')
-    .trim()
+  const lower = name.toLowerCase().trim()
+  const bare = lower.replace(/^(?:the|a|an|our|your|some|now|so|then|and) /, '')
+  const entry = findEntry(lower)
+  return entry !== null && findEntry(bare) !== entry ? lower : bare
 }
 
 /** Names said but never taught, each once. */

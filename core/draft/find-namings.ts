@@ -1,8 +1,9 @@
 /** Finds where exercises are named, and how surely each naming starts the teaching of one. */
 import type { CatalogueEntry } from '../catalogue/entry.ts'
-import { findEntry, findNames } from '../catalogue/find-entry.ts'
+import { entryById } from '../catalogue/catalogue.ts'
+import { findEntry, findNames, matchNames } from '../catalogue/find-entry.ts'
 import { foldWords } from '../catalogue/fold-words.ts'
-import type { Speech } from './read-speech.ts'
+import type { Sentence, Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
 import {
   BRINGS_NAME,
@@ -15,6 +16,7 @@ import {
   PASSING_SENTENCE,
   UNKNOWN_NAME,
 } from './words/en/announcing.ts'
+import { DESCRIPTIONS } from './words/en/descriptions.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 /** One naming of an exercise. Offsets count in the running text. */
@@ -33,14 +35,18 @@ export interface Naming {
   bare: boolean
   /** One of several names in a row: a programme, not a start. */
   listed: boolean
+  /** Told by what it does, not named. */
+  described: boolean
 }
 
 /** All namings of a class in order. @param kit kit of the class, most likely first. */
 export function findNamings(speech: Speech, kit: readonly string[]): Naming[] {
   const known = findNames(speech.text, { kit }).map((found) => {
-    const { offset, end } = withModifiers(speech, found.offset, found.offset + found.length)
+    const { offset, end } = withTail(speech, withModifiers(speech, found.offset, found.offset + found.length))
     const name = speech.text.slice(offset, end)
-    const entry = offset === found.offset ? found.entry : (findEntry(name, { kit }) ?? found.entry)
+    const isLonger = end > found.offset + found.length
+    const entry =
+      name.length === found.length ? found.entry : (findEntry(name, { kit }) ?? (isLonger ? null : found.entry))
     return rate(speech, { entry, name, offset, end })
   })
   const taken = new Set(known.filter((naming) => naming.strength >= 2).map((naming) => naming.sentence))
@@ -84,6 +90,15 @@ function withModifiers(speech: Speech, offset: number, end: number): { offset: n
   return { offset: from, end }
 }
 
+/** Takes a noun behind a name into it where the sentence ends there: "press up support". */
+function withTail(speech: Speech, { offset, end }: { offset: number; end: number }): { offset: number; end: number } {
+  const tail = /^ ([\p{L}-]+)(?=[.,;:!?\n]|$)/u.exec(speech.text.slice(end, end + 24))?.[1]
+  const last = tail === undefined ? undefined : foldWords(tail).at(-1)?.text
+  const isName =
+    tail !== undefined && last !== undefined && (NAME_ENDINGS.has(last) || last === 'support' || last === 'matrix')
+  return isName && !NEVER_IN_NAME.has(tail.toLowerCase()) ? { offset, end: end + 1 + tail.length } : { offset, end }
+}
+
 /** Words that make another exercise of a known one. */
 const MODIFIERS =
   /^(?:single|double|one|two|seated|standing|kneeling|lying|supine|prone|incline|decline|banded|weighted|assisted|spanish|bulgarian|romanian|lateral|side|reverse|walking|static|paused?|tempo|kettlebell|dumbbell|barbell|band|ring|cable|machine|goblet|alternating|half|full|high|low|wide|narrow|close|front|rear|elevated|deficit|overhead|isometric|eccentric|hanging|bodyweight|supported|sumo|arm|arms|leg|legs|handed|hand|armed|legged|heel|toe|wall|chair|box|bench|bent|straight|knee|hip|ankle|wrist|shoulder|calf|hamstring|quad|glute|chest|triceps?|biceps?|jumping|explosive|slow|deep|mini|plank|bear|crab|thoracic|pelvic|active|passive|[\p{L}]+-[\p{L}]+)$/u
@@ -103,6 +118,7 @@ function rate(speech: Speech, place: Place): Naming {
     late: false,
     bare: plainWords(before) === '',
     listed: false,
+    described: false,
   }
   const words = plainWords(speech.text.slice(from, to))
   return { ...naming, ...strengthOf(before, rawAfter, words, speech.unpunctuated) }
@@ -123,7 +139,7 @@ function strengthOf(
   const lastClause = plainWords(/[^,;:]*$/.exec(rawBefore)?.[0] ?? '')
   const brings = BRINGS.test(before) || (lastClause !== '' && BRINGS.test(lastClause))
   if (brings && !PASSES.test(words)) return { strength: 3, late: false }
-  if (opens && /^next\b/.test(after)) return { strength: 1, late: false }
+  if (opens && /^next\b/.test(after)) return { strength: 2, late: false }
   if (opens && (after === '' || (ends && before === '') || CALLS_TO_GO.test(after))) return { strength: 3, late: false }
   if (opens && unpunctuated) return { strength: STARTS_WORK.test(after) || after === '' ? 3 : 2, late: false }
   if (opens) return { strength: 2, late: false }
@@ -152,16 +168,52 @@ function findUnknown(speech: Speech, taken: ReadonlySet<number>): Naming[] {
       if (name !== undefined && isPossibleName(name) && findNames(name).length === 0)
         return [unknownAt(speech, index, sentence.offset + said.indexOf(name), name, 3)]
     }
+    const described = describedIn(speech, sentence)
+    if (described) return [described]
     const bare = said
       .replace(/[.,;:!?…]+$/, '')
       .replace(/^(?:(?:and|then|so|now|right|okay|ok|next|next up|first|last)[ ,]+)+/i, '')
     const last = foldWords(bare).at(-1)?.text ?? ''
     const followed = speech.sentences[index + 1]?.cues.some((cue) => cue.kind === 'setup') === true
-    if (!speech.unpunctuated && followed && NAME_ENDINGS.has(last) && /\s/.test(bare) && isPossibleName(bare)) {
+    if (
+      !speech.unpunctuated &&
+      followed &&
+      NAME_ENDINGS.has(last) &&
+      /\s/.test(bare) &&
+      (isPossibleName(bare) || isLongerName(bare))
+    ) {
       return [unknownAt(speech, index, sentence.offset + said.indexOf(bare), bare, 3)]
     }
     return []
   })
+}
+
+/** An exercise told by what it does ("let both knees fall to one side") where the class goes on to something new. */
+function describedIn(speech: Speech, sentence: Sentence): Naming | null {
+  const before = speech.sentences.slice(Math.max(0, sentence.index - 2), sentence.index)
+  const isNew = before.some(({ role }) => role === 'move' || role === 'end') || sentence.role === 'move'
+  if (!isNew) return null
+  const said = speech.text.slice(sentence.offset, sentence.end)
+  for (const { pattern, id } of DESCRIPTIONS) {
+    const match = pattern.exec(said)
+    const entry = match && entryById(id)
+    if (!match || !entry) continue
+    const offset = sentence.offset + match.index
+    return {
+      ...unknownAt(speech, sentence.index, offset, match[0], 2),
+      entry,
+      name: entry.name,
+      bare: true,
+      described: true,
+    }
+  }
+  return null
+}
+
+/** A known name and one more noun: another exercise, as "press up support". */
+function isLongerName(name: string): boolean {
+  const [first] = matchNames(name, foldWords(name))
+  return first?.offset === 0 && /^ \S+$/.test(name.slice(first.length))
 }
 
 function unknownAt(speech: Speech, sentence: number, offset: number, name: string, strength: 2 | 3): Naming {
@@ -175,6 +227,7 @@ function unknownAt(speech: Speech, sentence: number, offset: number, name: strin
     late: false,
     bare: false,
     listed: false,
+    described: false,
   }
 }
 
@@ -202,7 +255,7 @@ function markLists(speech: Speech, namings: readonly Naming[]): Naming[] {
     const run = runs.at(-1)
     const last = run?.at(-1)
     const gap = last ? speech.wordsBefore(naming.offset) - speech.wordsBefore(last.end) : Infinity
-    if (run && gap <= LIST_GAP_WORDS) run.push(naming)
+    if (run && gap <= LIST_GAP_WORDS && !isHeading(speech, naming)) run.push(naming)
     else runs.push([naming])
   }
   return runs.flatMap((run) => {
@@ -213,28 +266,27 @@ function markLists(speech: Speech, namings: readonly Naming[]): Naming[] {
   })
 }
 
+/** A name that is a whole sentence and is taught right behind starts anew, however near the last name is. */
+function isHeading(speech: Speech, naming: Naming): boolean {
+  const sentence = speech.sentences[naming.sentence]
+  const rest = sentence ? speech.text.slice(naming.end, sentence.end) : ''
+  return naming.strength === 3 && plainWords(rest) === '' && isTaughtFrom(speech, naming)
+}
+
 const LIST_GAP_WORDS = 9
 
-/** The last name of a list may already be the first exercise: then it is taught right behind. */
+/** The last name of a list may already be the first exercise: alone in its sentence, announced, and taught right behind. */
 function trimList(speech: Speech, run: readonly Naming[]): Naming[] {
   return run.map((naming, index) => {
     const isLast = index === run.length - 1
-    const own = isLast && naming.strength === 3 && isTaughtFrom(speech, naming) && startsSentence(speech, naming)
-    return { ...naming, listed: !own }
+    const alone = !run.some((other) => other !== naming && other.sentence === naming.sentence)
+    return { ...naming, listed: !(isLast && alone && naming.strength === 3 && isTaughtFrom(speech, naming)) }
   })
-}
-
-function startsSentence(speech: Speech, naming: Naming): boolean {
-  const sentence = speech.sentences[naming.sentence]
-  const before = sentence ? speech.text.slice(sentence.offset, naming.offset) : ''
-  return plainWords(before)
-    .split(' ')
-    .every((word) => word === '' || OPENING_WORDS.has(word))
 }
 
 /** True when set-up or movement cues follow within the next three sentences. */
 function isTaughtFrom(speech: Speech, naming: Naming): boolean {
   const next = speech.sentences.slice(naming.sentence, naming.sentence + 4)
   const cues = next.flatMap((sentence) => sentence.cues).filter((cue) => cue.offset >= naming.end)
-  return cues.filter((cue) => cue.kind === 'setup' || cue.kind === 'execution').length >= 2
+  return cues.length >= 2 && cues.some((cue) => cue.kind === 'setup' || cue.kind === 'execution')
 }

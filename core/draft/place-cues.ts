@@ -20,7 +20,7 @@ export function placeCues(speech: Speech, spans: readonly TextSpan[]): Omit<Cue,
 
 function tagIn(speech: Speech, sentence: Sentence, early: boolean): Omit<Cue, 'id'>[] {
   const said = speech.text.slice(sentence.offset, sentence.end)
-  return tagCues(said, { early }).flatMap(({ kind, text, offset, confidence }) => {
+  return tagCues(said, { early, oneSentence: true }).flatMap(({ kind, text, offset, confidence }) => {
     const from = sentence.offset + offset
     const quote = quotePiece(speech, { offset: from, end: from + text.length })
     if (quote.text.length < 3) return []

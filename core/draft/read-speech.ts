@@ -43,7 +43,7 @@ export function readSpeech(lines: readonly TranscriptLine[]): Speech {
   const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)
-    const cues = tagCues(said).map((cue) => ({ ...cue, offset: cue.offset + piece.offset }))
+    const cues = tagCues(said, { oneSentence: true }).map((cue) => ({ ...cue, offset: cue.offset + piece.offset }))
     return { ...piece, index, words, wordCount: words.split(' ').length, cues, role: findRole(words, cues.length > 0) }
   })
   const sentenceStarts = sentences.map((sentence) => sentence.offset)

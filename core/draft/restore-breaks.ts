@@ -8,6 +8,7 @@ import {
   NAME_OPENERS,
   NEVER_BEFORE_NAME,
   NEVER_BEFORE_OPENER,
+  STRONG_OPENERS,
   WORK_OPENERS,
 } from './words/en/openers.ts'
 
@@ -39,7 +40,7 @@ export function restoreBreaks(text: string): string {
   words.forEach((word, index) => {
     const before = words[index - 1]?.text ?? ''
     if (breaks.has(index)) since = 0
-    else if (!inName.has(index) && since >= 3 && CLAUSE_OPENERS.has(word.text) && !NEVER_BEFORE_OPENER.has(before)) {
+    else if (!inName.has(index) && opensThought(word.text, before, since)) {
       breaks.add(index)
       since = 0
     }
@@ -53,6 +54,30 @@ export function restoreBreaks(text: string): string {
   return out.join('')
 }
 
+function opensThought(word: string, before: string, since: number): boolean {
+  if (STRONG_OPENERS.has(word)) return since >= 1 && !STRONG_BOUND.has(before)
+  return since >= 3 && CLAUSE_OPENERS.has(word) && !NEVER_BEFORE_OPENER.has(before)
+}
+
+/** "I don't", "and don't", "right now": these go on even before a strong opener. */
+const STRONG_BOUND: ReadonlySet<string> = new Set([
+  'i',
+  'you',
+  'we',
+  'they',
+  'and',
+  'but',
+  'if',
+  'so',
+  'right',
+  'for',
+  'just',
+  'by',
+  'from',
+  'really',
+  'please',
+])
+
 /** The word indexes from and behind which a name stands alone, or null where it is only a part of a thought. */
 function placeName(words: readonly Word[], first: number, found: FoundName): { from: number; to: number } | null {
   let last = first
@@ -60,17 +85,20 @@ function placeName(words: readonly Word[], first: number, found: FoundName): { f
   const next = words[last + 1]?.text ?? ''
   const from = ARTICLES.has(words[first - 1]?.text ?? '') ? first - 1 : first
   const before = words[from - 1]?.text ?? ''
-  if (NEVER_BEFORE_NAME.has(before)) return null
-  const isOpened = NAME_OPENERS.has(before)
+  const isOpened = NAME_OPENERS.has(before) && !(before === 'one' && !ORDINALS.has(words[from - 2]?.text ?? ''))
+  if (NEVER_BEFORE_NAME.has(before) && !isOpened) return null
   const isFollowed = next === '' || WORK_OPENERS.has(next)
   const plural = /[^s]s$/.test(words[last]?.text ?? '')
   const sure =
     found.kind === 'own'
       ? (isFollowed || isOpened) && !found.slip
-      : isFollowed && (isOpened || (plural && from === first))
+      : next !== 'of' &&
+        ((isFollowed && (isOpened || (plural && from === first))) || (isOpened && plural && from === first))
   if (!sure) return null
   return { from: isOpened ? openersFrom(words, from) : from, to: last + 1 }
 }
+
+const ORDINALS: ReadonlySet<string> = new Set(['last', 'next', 'first', 'station', 'drill', 'exercise'])
 
 /** Takes the small opening words ("okay so", "next up") along with the name. */
 function openersFrom(words: readonly Word[], from: number): number {

@@ -20,11 +20,13 @@ export interface TaggedCue {
 export interface CueContext {
   /** True before the movement of an exercise has been told: positions are then set-up rather than form. */
   early?: boolean
+  /** True when the text is known to be one sentence: no breaks are looked for where punctuation is missing. */
+  oneSentence?: boolean
 }
 
 /** The cues of a text in the order said. One stretch of words may carry two kinds. */
 export function tagCues(text: string, context: CueContext = {}): TaggedCue[] {
-  const said = isUnpunctuated(text) ? restoreBreaks(text) : text
+  const said = context.oneSentence !== true && isUnpunctuated(text) ? restoreBreaks(text) : text
   return splitSentences(said).flatMap((sentence) => tagSentence(said, sentence, context))
 }
 

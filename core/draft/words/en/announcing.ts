@@ -9,6 +9,8 @@ export const OPENING_WORDS: ReadonlySet<string> = new Set(
 
 /** Words that end right in front of a name and bring it for certain. */
 export const BRINGS_NAME = [
+  '(?:next|first|second|third|fourth|last|final|main|opening|only)(?: \\w+){0,2} (?:is|are|will be|today is|tonight is|of all is)(?: called)?(?: the| a| an| our| your| some)?$',
+  '^(?:and |okay |right |so |then )*(?:last but not least|to finish|to start|to begin|to end|first of all|for starters|finally|lastly|how about|say hello to|here come|here comes|up comes|warm up first with|warm up with|well warm up with|a few|some)(?: the| a| an| our| your| some)?$',
   '(?:next up|next one|next exercise|next move|up next|first up|first exercise|last exercise|last one|last station|final exercise|the next one|exercise number|station number)(?: is| are| will be| well do| we have| weve got| we do)?(?: the| a| an| our| your| some)?$',
   '(?:station|exercise|drill|move|number|part|block) (?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten|a|b|c)(?: is| are)?(?: the| a| an| our| your| some)?$',
   '(?:moving on to|move on to|moved on to|move to|on to|over to|go on to|going on to|going into|straight into|straight to|go into|go to|going to do|gonna do|are doing|well do|well try|lets do|lets try|lets go for|lets have|let us do|let us try|start with|started with|starting with|begin with|beginning with|finish with|finishing with|end with|ending with|warm up with|on with|time for|ready for|set up for|get ready for|doing|do some|do a|do the)(?: the| a| an| our| your| some| those| a few| more)?$',
@@ -36,7 +38,7 @@ export const PASSING_AFTER = [
 
 /** The sentence tells of something else than what is done now. */
 export const PASSING_SENTENCE = [
-  '(?:were not|we are not|not doing|wont do|were not doing|we wont|off the menu|were going to|last week|next week|next time|yesterday|i used to|i hate|my (?:best|record|favourite)|on the poster|some of you would|somebody asked|someone asked|youll (?:need|want|meet|see|use)|save (?:it|something|some)|saving yourself|helps with|felt easy|see you|looks like|bit like|same as in)',
+  '(?:were not|we are not|not doing|wont do|were not doing|we wont|off the menu|were going to|last week|next week|next time|yesterday|i used to|i hate|my (?:best|record|favourite)|on the poster|some of you would|somebody asked|someone asked|youll (?:need|want|meet|see|use)|save (?:it|something|some)|saving yourself|helps with|felt easy|see you|ran out of|out of time|no time for|time to do|leave that for|leave the|looks like|bit like|same as in)',
   '^(?:if|when|unless|after|before|because|remember|do you|did|have you|who|anyone) ',
 ]
 
@@ -68,7 +70,7 @@ export const START_SHAPES: ReadonlySet<string> = new Set([
 
 /** Nouns at the end of most exercise names, folded: a short sentence that ends so may be a name nobody listed. */
 export const NAME_ENDINGS: ReadonlySet<string> = new Set(
-  'press row curl raise squat lunge stretch hold walk tap lift twist circle kick extension reach pose plank drill sprint jump hop slide roll pull push march swing carry crunch bridge fold bend rotation breathing shuffle stance stand sit throw slam chop fly flye dip thruster snatch clean jerk crawl climber squeeze clam opener rock tilt balance flow pass thrust shrug hinge march kickback pulldown step touch punch'.split(
+  'press row curl raise squat lunge stretch hold walk tap lift twist circle kick extension reach pose plank drill sprint jump hop slide roll pull push march swing carry crunch bridge fold bend rotation breathing shuffle stance stand sit throw slam chop fly flye dip thruster snatch clean jerk crawl climber squeeze clam opener rock tilt balance flow pass thrust shrug hinge march kickback pulldown step touch punch support matrix drag glide wiggle slider press'.split(
     ' ',
   ),
 )
