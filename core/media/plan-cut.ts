@@ -104,7 +104,7 @@ function buildCommand(
     ['-map', '[v]', '-c:v', 'libx264', '-preset', 'veryfast', '-crf', '20', '-pix_fmt', 'yuv420p'],
     // each frame keeps its own time: a camera's uneven steps stay. The encoder is told the clock, for its own guess
     // after a filter graph is one tick a frame
-    ['-fps_mode', 'passthrough', '-enc_time_base', `1/${timescale}`, '-video_track_timescale', String(timescale)],
+    ['-fps_mode', 'passthrough', '-enc_time_base:v', `1/${timescale}`, '-video_track_timescale', String(timescale)],
     ['-force_key_frames', 'expr:gte(t,n_forced*2)'],
     sound,
     ['-sn', '-dn', '-map_metadata', '-1', '-map_chapters', '-1', '-fflags', '+bitexact'],

@@ -142,9 +142,9 @@ function soundTrack({ audio }: AcceptedRecording, ranges: readonly FrameRange[],
       `asetpts=PTS-round(${from}/TB)`,
       `aresample=48000:async=1:min_hard_comp=${LOST_SOUND_SECONDS}:first_pts=0`,
       `aformat=sample_fmts=fltp:channel_layouts=${audio.channels === 1 ? 'mono' : 'stereo'}`,
-      // padding of a range that has no sound at all carries no time, so samples are counted instead
+      // padding of a range that has no sound at all carries no time, so samples are counted instead (1 tick = 1 sample here)
       `apad=whole_dur=${length}`,
-      'asetpts=N/SR/TB',
+      'asetpts=N',
       `atrim=end=${length}`,
     ]
   }

@@ -15,6 +15,15 @@ export function readFrames(path: string, turn: readonly string[] = []): ShownFra
     .map((line) => line.split(',')[0] ?? '')
     .filter((line) => /^-?[\d.]+$/.test(line))
     .map(Number)
+  const numbers = readNumbers(path, turn)
+  if (numbers.length !== times.length) {
+    throw new Error(`${times.length} frame times but ${numbers.length} frames in ${path}`)
+  }
+  return times.map((seconds, frame) => ({ seconds, number: numbers[frame] ?? NaN }))
+}
+
+/** The number burned into each frame of a video or still. */
+export function readNumbers(path: string, turn: readonly string[] = []): number[] {
   const bars = [
     ...turn,
     `crop=${BAR_BITS * BAR_SIZE}:${BAR_SIZE}:0:0`,
@@ -22,9 +31,7 @@ export function readFrames(path: string, turn: readonly string[] = []): ShownFra
     'format=gray',
   ].join(',')
   const pixels = ffmpeg(['-i', path, '-map', '0:v:0', '-vf', bars, '-fps_mode', 'passthrough', '-f', 'rawvideo', '-'])
-  const count = pixels.length / BAR_BITS
-  if (count !== times.length) throw new Error(`${times.length} frame times but ${count} frames in ${path}`)
-  return times.map((seconds, frame) => ({ seconds, number: barNumber(pixels, frame) }))
+  return Array.from({ length: pixels.length / BAR_BITS }, (_, frame) => barNumber(pixels, frame))
 }
 
 function barNumber(pixels: Buffer, frame: number): number {

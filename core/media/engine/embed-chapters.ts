@@ -26,7 +26,7 @@ export async function embedChapters(job: ChaptersJob): Promise<void> {
   const found = job.found ?? (await findFfmpeg())
   const textPath = `${job.outPath}.chapters.part`
   const { title = null, durationMs = null } = job
-  await writeFile(textPath, writeFfmetadata(job.chapters, { title, durationMs }), 'utf8')
+  await writeFile(textPath, closeLines(writeFfmetadata(job.chapters, { title, durationMs })), 'utf8')
   try {
     await runFfmpeg(found, {
       doing: 'Putting the chapters in',
@@ -48,3 +48,8 @@ const OUTPUT: readonly string[] = [
   ...['-map', '0:v:0', '-map', '0:a?', '-map_metadata', '1', '-map_chapters', '1', '-c', 'copy'],
   ...['-fflags', '+bitexact', '-movflags', '+faststart', '-f', 'mp4'],
 ]
+
+/** ffmpeg (5.1) takes a line that ends in an escaped backslash for one that goes on; a blank at its end prevents that. */
+function closeLines(text: string): string {
+  return text.replace(/\\\\$/gm, '$& ')
+}
