@@ -29,7 +29,7 @@ export function exerciseTraits(
   const kit = kitOf(segment, told, entry, signs)
   const movements = new Set<Movement>([...(entry?.movements ?? []), ...words.flatMap((word) => word.movements ?? [])])
   if (entry === null && signs.has('jumps')) movements.add('jump')
-  if (kit.has('rowing machine')) movements.add('row-machine')
+  if (entry === null && kit.has('rowing machine')) movements.add('row-machine')
   const still = (entry?.still ?? false) || words.some((word) => word.still === true)
   const dose = segment.prescription?.state === 'declined' ? null : segment.prescription
   return {

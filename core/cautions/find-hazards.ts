@@ -3,13 +3,14 @@ import { HAZARD_SLUGS } from './hazard-slugs.ts'
 import type { HazardSlug } from './hazard-slugs.ts'
 import { plainSentences, readPhrase } from './words/match-phrase.ts'
 import type { Phrase } from './words/match-phrase.ts'
-import { CLASS_WIDE_WORDS, EFFORT_BREATH_WORDS, HAZARD_GROUPS, HAZARD_WORDS } from './words/en/hazard-words.ts'
+import { CLASS_WIDE_WORDS, EFFORT_BREATH_WORDS, HAZARD_GROUPS, HAZARD_WORDS, UNHEARD } from './words/en/hazard-words.ts'
 
 /** The slugs of the hazards that the words of a sentence or two cover, in the order of the table. */
 export function hazardsIn(text: string): HazardSlug[] {
   const sentences = plainSentences(text)
   return HAZARD_SLUGS.filter(
-    (slug) => says(sentences, phrasesOf(slug)) || (slug === 'breath-hold' && says(sentences, effortBreath())),
+    (slug) =>
+      says(heard(sentences, slug), phrasesOf(slug)) || (slug === 'breath-hold' && says(sentences, effortBreath())),
   )
 }
 
@@ -21,6 +22,11 @@ export function warnsOfHeldBreath(text: string): boolean {
 /** True when the words hold for the whole class: "before every exercise", "all through the class". */
 export function isClassWide(text: string): boolean {
   return says(plainSentences(text), classWide())
+}
+
+function heard(sentences: readonly string[], slug: HazardSlug): readonly string[] {
+  const unheard = UNHEARD[slug]
+  return unheard === undefined ? sentences : sentences.map((sentence) => sentence.replace(unheard, ''))
 }
 
 const says = (sentences: readonly string[], phrases: readonly Phrase[]): boolean =>

@@ -7,7 +7,11 @@ export const KIT_HAZARDS = {
   'anchor-check': {
     name: 'Check the anchor',
     when: [
-      { because: 'the body hangs its weight on straps or rings', kit: ['rings'] },
+      {
+        because: 'the body hangs its weight on straps or rings',
+        kit: ['rings'],
+        unless: [{ movements: ['row-machine'] }],
+      },
       { because: 'the band is pulled from an anchor', kit: ['band'], also: { kit: ['anchor'] } },
       { because: 'the band is pulled from an anchor', kit: ['band'], signs: ['anchored'] },
       {

@@ -1,10 +1,11 @@
 // What the words of a sentence cover.
 import { describe, expect, it } from 'vitest'
 import { hazardsIn, isClassWide, warnsOfHeldBreath } from '../../../core/cautions/find-hazards.ts'
-import { SAID } from './said-of-hazards.ts'
+import { SAID, SAID_FREELY } from './said-of-hazards.ts'
 
-const COVERED = Object.entries(SAID).flatMap(([hazard, { covers }]) => covers.map((text) => ({ hazard, text })))
-const MISSED = Object.entries(SAID).flatMap(([hazard, { misses }]) => misses.map((text) => ({ hazard, text })))
+const ALL = [...Object.entries(SAID), ...Object.entries(SAID_FREELY)]
+const COVERED = ALL.flatMap(([hazard, { covers }]) => covers.map((text) => ({ hazard, text })))
+const MISSED = ALL.flatMap(([hazard, { misses }]) => misses.map((text) => ({ hazard, text })))
 
 describe('hazardsIn', () => {
   it.each(['', '   ', '...', '🙂', 'um er you know'])('finds nothing in %j', (text) => {

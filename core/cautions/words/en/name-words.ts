@@ -110,7 +110,11 @@ export const NAME_WORDS = [
     positions: ['hanging'],
     movements: ['pull'],
   },
-  { words: ['crunch', 'curl up', 'sit up', 'tummy curl', 'ab curl', 'abdominal curl'], positions: ['supine'], movements: ['curl-up', 'spine-flexion'] },
+  {
+    words: ['crunch', 'curl up', 'sit up', 'tummy curl', 'ab curl', 'abdominal curl'],
+    positions: ['supine'],
+    movements: ['curl-up', 'spine-flexion'],
+  },
   { words: ['roll up'], positions: ['supine'], movements: ['spine-flexion'] },
   { words: ['roll down', 'toe touch'], positions: ['standing'], movements: ['spine-flexion'] },
   {
