@@ -69,6 +69,9 @@ const REASONS: readonly Reason[] = [
   },
 ]
 
+/** ffmpeg ends with this code and no word when a signal asks it to: ours is told apart before, so it is its CPU limit. */
+const ASKED_TO_END = 255
+
 /** Lines worth showing of a failed run. */
 const KEPT_LINES = 8
 
@@ -93,6 +96,12 @@ function reasonFor({ lines, signal, exitCode }: FailedRun): Pick<Reason, 'code' 
     return { code: 'engine-failed', means: `ffmpeg was stopped from outside (${signal}), maybe for want of memory.` }
   }
   const last = lines.map(plainLine).filter(Boolean).at(-1)
+  if (exitCode === ASKED_TO_END && last === undefined) {
+    return {
+      code: 'engine-timeout',
+      means: 'it used more processor time than it may, or something on this machine ended it. Run it again alone.',
+    }
+  }
   return {
     code: 'engine-failed',
     means: last ? `ffmpeg says "${last}".` : `ffmpeg ended with code ${exitCode ?? 'unknown'} and said nothing.`,

@@ -67,6 +67,7 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
   if (note !== null) report.note(note)
 
   const folder = await openWorkFolder(resolve(request.outDir), now())
+  let done = false
   try {
     const measured = await loudnessOf(found, folder, recording, sha256, signal, report)
     const loudness = planLoudness(measured)
@@ -89,9 +90,10 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
       failed,
     }
     await writeWhole(folder, join(folder.outDir, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`)
+    done = true
     return manifest
   } finally {
-    await folder.leave()
+    await folder.leave(done)
   }
 }
 
@@ -113,7 +115,7 @@ async function loudnessOf(
   if (known) return known
   const onProgress = ({ percent }: { percent: number }): void => report.step('loudness', percent)
   const measured = await measureLoudness(found, { path, audio, durationMs, onProgress, signal })
-  await writeWhole(folder, factPath, JSON.stringify(measured))
+  await folder.keepFact(factPath, JSON.stringify(measured))
   return measured
 }
 

@@ -11,8 +11,12 @@ export interface WorkFolder {
   partPath: (label: string) => string
   /** Where a fact about a recording is kept between runs. */
   factPath: (sha256: string, name: string) => string
-  /** Removes our own part files, and folders that we made and that stayed empty. */
-  leave: () => Promise<void>
+  keepFact: (path: string, text: string) => Promise<void>
+  /**
+   * Removes our own part files, and folders that we made and that stayed empty.
+   * @param done false when the cut came to nothing: then facts of this run go too, if no clip is there.
+   */
+  leave: (done: boolean) => Promise<void>
 }
 
 const WORK = '.work'
@@ -35,7 +39,8 @@ export async function openWorkFolder(outDir: string, nowUtc: number): Promise<Wo
   const work = join(outDir, WORK)
   await sweepParts(work, nowUtc)
   const parts = new Set<string>()
-  return {
+  const facts = new Set<string>()
+  const folder: WorkFolder = {
     outDir,
     partPath: (label) => {
       const path = join(work, `${label}.${process.pid}.${randomBytes(4).toString('hex')}.part`)
@@ -43,11 +48,18 @@ export async function openWorkFolder(outDir: string, nowUtc: number): Promise<Wo
       return path
     },
     factPath: (sha256, name) => join(work, `${sha256}.${name}.json`),
-    leave: async () => {
+    keepFact: async (path, text) => {
+      facts.add(path)
+      await writeWhole(folder, path, text)
+    },
+    leave: async (done) => {
       for (const part of parts) await rm(part, { force: true })
+      const clips = await readdir(join(outDir, 'clips')).catch(() => [])
+      if (!done && clips.length === 0) for (const fact of facts) await rm(fact, { force: true })
       for (const folder of made.toReversed()) await rmdir(folder).catch(() => undefined)
     },
   }
+  return folder
 }
 
 /** Flushes a part file to disk and gives it its name, in one step that others see whole or not at all. */
