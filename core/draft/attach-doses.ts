@@ -3,11 +3,13 @@ import type { Prescription } from '../../shared/log-sheet.ts'
 import { foldName } from '../catalogue/fold-words.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { findDoseHits } from './find-dose-hits.ts'
+import { findGroups } from './find-groups.ts'
+import type { Group } from './find-groups.ts'
+import { indexSpans } from './index-spans.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { Naming } from './find-namings.ts'
 import { mergeDoses } from './merge-doses.ts'
 import type { Speech } from './read-speech.ts'
-import { GROUP_WORDS } from './words/en/group-words.ts'
 
 /** The dose of one exercise and the indexes of the exercises done with it. */
 export interface AttachedDose {
@@ -22,13 +24,22 @@ export function attachDoses(
   namings: readonly Naming[],
 ): AttachedDose[] {
   const hits = findDoseHits(speech, namings)
-  const groups = findGroups(speech, teachings, namings, hits)
+  const teachingOf = matchTeachings(teachings)
+  const groups = findGroups(speech, namings, hits, teachingOf)
+  const spans = teachings.flatMap((teaching, owner) => teaching.spans.map((span) => ({ ...span, owner })))
+  const bySentence = new Map<number, Naming[]>()
+  for (const naming of namings) {
+    const list = bySentence.get(naming.sentence)
+    if (list) list.push(naming)
+    else bySentence.set(naming.sentence, [naming])
+  }
+  const owning: Owning = { teachingOf, teachingAt: indexSpans(spans), bySentence }
   const own = teachings.map((): DoseHit[] => [])
   const shared: DoseHit[] = []
   for (const hit of hits) {
-    const owners = isForRound(speech, hit, groups) ? [] : ownersOf(speech, hit, teachings, namings)
-    if (owners.length === 0) shared.push(hit)
-    for (const owner of owners) own[owner]?.push(hit)
+    const owner = isForRound(speech, hit, groups) ? null : ownerOf(speech, hit, owning)
+    if (owner === null) shared.push(hit)
+    else own[owner]?.push(hit)
   }
   return teachings.map((teaching, index) => {
     const group = groups.find(({ members }) => members.includes(index))
@@ -67,119 +78,62 @@ function withSides(speech: Speech, teaching: Teaching, dose: Prescription): Pres
   return dose.perSide || !both || teaching.entry?.sided !== true ? dose : { ...dose, perSide: true }
 }
 
-interface Group {
-  scheme: 'circuit' | 'superset'
-  members: number[]
-  /** Where the group is announced. */
-  offset: number
-}
-
-/** Exercises done in turns: a circuit announced with a list of its stations, or two named "back to back". */
-function findGroups(
-  speech: Speech,
-  teachings: readonly Teaching[],
-  namings: readonly Naming[],
-  hits: readonly DoseHit[],
-): Group[] {
-  const runs = listRuns(speech, namings)
-  const groups: Group[] = []
-  for (const run of runs) {
-    const first = run[0]
-    const last = run.at(-1)
-    if (!first || !last) continue
-    const from = speech.sentences[Math.max(0, first.sentence - 5)]?.offset ?? 0
-    const to = speech.sentences[last.sentence]?.end ?? last.end
-    const around = speech.text.slice(from, to)
-    const isCircuit =
-      GROUP_WORDS.circuit.test(around) ||
-      hits.some((hit) => hit.dose.scheme === 'circuit' && hit.offset >= from && hit.offset <= to)
-    if (isCircuit) {
-      const own = [...new Set(bareList(speech, run).flatMap((naming) => teachingOf(naming, teachings)))]
-      if (own.length >= 2) groups.push({ scheme: 'circuit', members: own, offset: from })
-    }
+/** Says which teaching a naming belongs to: by name, by entry, or by the end of the name. */
+function matchTeachings(teachings: readonly Teaching[]): (naming: Naming) => number | null {
+  const byName = new Map<string, number>()
+  const byEntry = new Map<string, number>()
+  const byEnding = new Map<string, number>()
+  teachings.forEach(({ entry, name, alsoCalled }, index) => {
+    if (entry && !byEntry.has(entry.id)) byEntry.set(entry.id, index)
+    for (const known of [name, ...alsoCalled].map(foldName)) if (!byName.has(known)) byName.set(known, index)
+    const words = foldName(name).split(' ')
+    words.slice(1).forEach((_, from) => {
+      const ending = words.slice(from + 1).join(' ')
+      if (!byEnding.has(ending)) byEnding.set(ending, index)
+    })
+  })
+  return (naming) => {
+    const folded = foldName(naming.name)
+    return (
+      byName.get(folded) ?? (naming.entry ? byEntry.get(naming.entry.id) : undefined) ?? byEnding.get(folded) ?? null
+    )
   }
-  for (const sentence of speech.sentences) {
-    const said = speech.text.slice(sentence.offset, sentence.end)
-    if (!GROUP_WORDS.superset.test(said)) continue
-    const named = namings.filter((naming) => naming.offset >= sentence.offset && naming.end <= sentence.end)
-    const members = [...new Set(named.flatMap((naming) => teachingOf(naming, teachings)))]
-    const isNew = members.every((member) => !groups.some((group) => group.members.includes(member)))
-    if (members.length >= 2 && isNew) groups.push({ scheme: 'superset', members, offset: sentence.offset })
-  }
-  return groups
 }
 
-/** The longest stretch of names with nothing but commas between: the stations of a circuit rather than all that is announced. */
-function bareList(speech: Speech, run: readonly Naming[]): Naming[] {
-  const parts: Naming[][] = []
-  for (const naming of run) {
-    const last = parts.at(-1)?.at(-1)
-    const between = last ? speech.text.slice(last.end, naming.offset) : ' . . . '
-    if (last && /^[\s,]*(?:and|then|&)?\s*(?:the |some |a )?$/i.test(between)) parts.at(-1)?.push(naming)
-    else parts.push([naming])
-  }
-  const [longest] = parts.sort((a, b) => b.length - a.length)
-  return longest && longest.length >= 3 ? longest : [...run]
+/** What is needed to tell whose dose a hit is. */
+interface Owning {
+  teachingOf: (naming: Naming) => number | null
+  /** The teaching whose span holds a character. */
+  teachingAt: (offset: number) => number | null
+  bySentence: ReadonlyMap<number, readonly Naming[]>
 }
 
-function listRuns(speech: Speech, namings: readonly Naming[]): Naming[][] {
-  const runs: Naming[][] = []
-  for (const naming of namings.filter(({ listed }) => listed)) {
-    const last = runs.at(-1)?.at(-1)
-    const gap = last ? speech.wordsBefore(naming.offset) - speech.wordsBefore(last.end) : Infinity
-    if (gap <= RUN_GAP_WORDS) runs.at(-1)?.push(naming)
-    else runs.push([naming])
-  }
-  return runs
-}
-
-const RUN_GAP_WORDS = 20
-
-/** Index of the teaching a naming belongs to, by entry or by the end of the name. */
-function teachingOf(naming: Naming, teachings: readonly Teaching[]): number[] {
-  const folded = foldName(naming.name)
-  const byName = teachings.findIndex(({ name, alsoCalled }) =>
-    [name, ...alsoCalled].some((known) => foldName(known) === folded),
-  )
-  const byEntry = teachings.findIndex(({ entry }) => entry !== null && entry === naming.entry)
-  const byEnd = teachings.findIndex(({ name }) => foldName(name).endsWith(` ${folded}`))
-  const found = [byName, byEntry, byEnd].find((index) => index >= 0)
-  return found === undefined ? [] : [found]
-}
-
-/** Whose dose it is: the exercise named before it in its sentence, else the one being taught; none outside all. */
-function ownersOf(speech: Speech, hit: DoseHit, teachings: readonly Teaching[], namings: readonly Naming[]): number[] {
-  const sentence = speech.sentences[hit.sentence]
-  const inside = teachings.findIndex(({ spans }) =>
-    spans.some((span) => span.offset <= hit.offset && hit.offset < span.end),
-  )
-  const inSentence = namings.filter(
-    (naming) => sentence && naming.offset >= sentence.offset && naming.end <= sentence.end,
-  )
+/** Whose dose it is: the exercise named before it in its sentence, else the one being taught; null outside all. */
+function ownerOf(speech: Speech, hit: DoseHit, owning: Owning): number | null {
+  const inside = owning.teachingAt(hit.offset)
+  const inSentence = owning.bySentence.get(hit.sentence) ?? []
   const before = inSentence.filter((naming) => naming.end <= hit.offset + 1).at(-1)
   const after = inSentence.find((naming) => naming.offset < hit.end && naming.offset >= hit.offset)
-  const named = [before, after].flatMap((naming) =>
-    naming && mayTakeDose(naming, before, hit, inside) ? teachingOf(naming, teachings) : [],
-  )
-  const [owner] = named
-  if (owner !== undefined) return [owner]
-  if (inside >= 0) return [inside]
-  const previous = previousSentenceName(speech, hit, namings)
-  return previous ? teachingOf(previous, teachings) : []
+  for (const naming of [before, after]) {
+    const named = naming && mayTakeDose(naming, before, hit, inside) ? owning.teachingOf(naming) : null
+    if (named !== null) return named
+  }
+  if (inside !== null) return inside
+  const previous = previousSentenceName(speech, hit, owning)
+  return previous && owning.teachingOf(previous)
 }
 
 /** Inside a teaching, a name in passing takes the dose only where it is set against another or puts something right. */
-function mayTakeDose(naming: Naming, before: Naming | undefined, hit: DoseHit, inside: number): boolean {
-  if (inside < 0 || naming.listed) return true
+function mayTakeDose(naming: Naming, before: Naming | undefined, hit: DoseHit, inside: number | null): boolean {
+  if (inside === null || naming.listed) return true
   return hit.corrects || (naming === before && naming.strength >= 2) || hit.offset - naming.end < 14
 }
 
 /** In a programme the dose may follow its name in a sentence of its own: "Then the swing. Ten of those." */
-function previousSentenceName(speech: Speech, hit: DoseHit, namings: readonly Naming[]): Naming | null {
-  const last = namings.filter((naming) => naming.listed && naming.end <= hit.offset).at(-1)
-  const near =
-    last && hit.sentence - last.sentence <= 1 && speech.wordsBefore(hit.offset) - speech.wordsBefore(last.end) <= 8
-  return near && last ? last : null
+function previousSentenceName(speech: Speech, hit: DoseHit, owning: Owning): Naming | null {
+  const near = [...(owning.bySentence.get(hit.sentence - 1) ?? []), ...(owning.bySentence.get(hit.sentence) ?? [])]
+  const last = near.filter((naming) => naming.listed && naming.end <= hit.offset).at(-1)
+  return last && speech.wordsBefore(hit.offset) - speech.wordsBefore(last.end) <= 8 ? last : null
 }
 
 function isGroupHit(hit: DoseHit, group: Group): boolean {

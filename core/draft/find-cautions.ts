@@ -1,8 +1,9 @@
 /** Finds the cautions that were said: which hazard they speak of, for one exercise or the whole class, in exact words. */
 import type { Caution } from '../../shared/log-sheet.ts'
 import { hazardsIn, isClassWide } from '../cautions/find-hazards.ts'
+import { indexSpans } from './index-spans.ts'
 import { quoteSentence } from './quote-piece.ts'
-import type { TextSpan } from './find-exercises.ts'
+import type { TextSpan } from './place-spans.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 
 /** The cautions spoken inside an exercise's spans. */
@@ -14,10 +15,11 @@ export function findSpokenCautions(speech: Speech, spans: readonly TextSpan[]): 
 
 /** The cautions spoken outside all exercises, or with words that reach the whole class. */
 export function findClassCautions(speech: Speech, spans: readonly TextSpan[]): Caution[] {
+  const isInside = indexSpans(spans.map((span) => ({ ...span, owner: true })))
   return speech.sentences.flatMap((sentence) => {
-    const inside = spans.some((span) => span.offset <= sentence.offset && sentence.offset < span.end)
-    const wide = isClassWide(speech.text.slice(sentence.offset, sentence.end))
-    return inside && !wide ? [] : cautionsOf(speech, sentence, 'class')
+    const cautions = cautionsOf(speech, sentence, 'class')
+    if (cautions.length === 0 || isInside(sentence.offset) === null) return cautions
+    return isClassWide(speech.text.slice(sentence.offset, sentence.end)) ? cautions : []
   })
 }
 
@@ -31,6 +33,7 @@ export function sentencesIn(speech: Speech, span: TextSpan): Sentence[] {
 }
 
 function cautionsOf(speech: Speech, sentence: Sentence, scope: Caution['scope']): Caution[] {
+  if (sentence.cues.length === 0 && sentence.role !== 'chat') return []
   const hazards = hazardsIn(speech.text.slice(sentence.offset, sentence.end))
   if (hazards.length === 0) return []
   const isCue = sentence.cues.some((cue) => cue.kind === 'caution')

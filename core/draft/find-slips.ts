@@ -1,6 +1,6 @@
 /** Finds a wrong start and its retake ("no, sorry, let me start that again") as a stretch to cut out. */
 import type { CutOut } from '../../shared/log-sheet.ts'
-import type { TextSpan } from './find-exercises.ts'
+import type { TextSpan } from './place-spans.ts'
 import { sentencesIn } from './find-cautions.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'

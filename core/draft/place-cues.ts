@@ -1,7 +1,7 @@
 /** Places the cues of an exercise: tagged again now that it is known where the exercise starts, with times and exact words. */
 import type { Cue } from '../../shared/log-sheet.ts'
 import { sentencesIn } from './find-cautions.ts'
-import type { TextSpan } from './find-exercises.ts'
+import type { TextSpan } from './place-spans.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { tagCues } from './tag-cues.ts'

@@ -1,0 +1,115 @@
+/** Chooses the namings that start the teaching of something, and says which exercise each one is about. */
+import { foldName } from '../catalogue/fold-words.ts'
+import type { Naming } from './find-namings.ts'
+import type { Speech } from './read-speech.ts'
+import { ALSO_CALLED, START_SHAPES } from './words/en/announcing.ts'
+
+/** A naming that starts a stretch of teaching. */
+export interface Start {
+  naming: Naming
+  /** Who is taught: the same key comes back for a return. */
+  key: string
+}
+
+/** Namings that start something, without set-up shapes, second names and namings of what is going on already. */
+export function chooseStarts(speech: Speech, namings: readonly Naming[]): Start[] {
+  const usable = usableNamings(speech, namings)
+  const starts: Start[] = []
+  const keys = new Keys(namings)
+  usable.forEach((naming, index) => {
+    const last = starts.at(-1)
+    const key = keys.of(naming)
+    if (last && last.key === key) return
+    const since = last ? speech.wordsBefore(naming.offset) - speech.wordsBefore(last.naming.end) : Infinity
+    const isShape = naming.entry !== null && START_SHAPES.has(naming.entry.id)
+    if (last && isShape && since <= SHAPE_WORDS && !isShapeOf(last)) return
+    if (last && isSecondName(speech, last.naming, naming)) return
+    if (last && since <= SHAPE_WORDS && isShapeOf(last) && !isShape && naming.strength === 3) starts.pop()
+    const next = usable[index + 1]
+    if (naming.late && next && next.sentence === naming.sentence) return
+    starts.push({ naming, key })
+    keys.add(key, naming.name)
+  })
+  return starts
+}
+
+/** Namings outside lists that may start something; a description next to a real name adds nothing. */
+function usableNamings(speech: Speech, namings: readonly Naming[]): Naming[] {
+  const named = new Map<number, Naming[]>()
+  for (const naming of namings) {
+    if (naming.strength >= 2 && !naming.described)
+      named.set(naming.sentence, [...(named.get(naming.sentence) ?? []), naming])
+  }
+  const isNamedNear = (naming: Naming, reach: number): boolean => {
+    for (let index = naming.sentence - reach; index <= naming.sentence + reach; index++) {
+      if (named.get(index)?.some((other) => other !== naming) === true) return true
+    }
+    return false
+  }
+  return namings.filter((naming) => {
+    if (naming.listed) return false
+    if (naming.described) return !isNamedNear(naming, 4)
+    return naming.strength >= 2 || (isLoneClause(speech, naming) && !isNamedNear(naming, 3))
+  })
+}
+
+/** A name alone in its clause starts something when the class was between two things and set-up goes along with it. */
+function isLoneClause(speech: Speech, naming: Naming): boolean {
+  const before = speech.sentences[naming.sentence - 1]?.role
+  const setsUp = speech.sentences[naming.sentence]?.cues.some((cue) => cue.kind === 'setup') === true
+  return naming.strength === 1 && setsUp && before !== undefined && before !== 'teach'
+}
+
+/**
+ * The keys of what is taught. A short name ("squats") is the exercise of that name that the class does or announces
+ * ("goblet squats").
+ */
+class Keys {
+  private readonly used = new Set<string>()
+  private readonly byEnding = new Map<string, string>()
+
+  constructor(namings: readonly Naming[]) {
+    for (const naming of namings) if (naming.listed) this.learn(keyOf(naming), naming.name)
+  }
+
+  of(naming: Naming): string {
+    const own = keyOf(naming)
+    if (this.used.has(own)) return own
+    return this.byEnding.get(foldName(naming.name)) ?? own
+  }
+
+  add(key: string, name: string): void {
+    this.used.add(key)
+    this.learn(key, name)
+  }
+
+  private learn(key: string, name: string): void {
+    const words = foldName(name).split(' ')
+    for (let from = 1; from < words.length; from++) this.byEnding.set(words.slice(from).join(' '), key)
+  }
+}
+
+function keyOf(naming: Naming): string {
+  return naming.entry?.id ?? foldName(naming.name)
+}
+
+/** A plank named within so many words of another exercise is the shape it starts from. */
+const SHAPE_WORDS = 16
+
+function isShapeOf(start: Start): boolean {
+  return start.naming.entry !== null && START_SHAPES.has(start.naming.entry.id)
+}
+
+/** "Skaters. Side hops." and "Five hundreds, ..." right behind "The 500s": a second name of the same exercise. */
+function isSecondName(speech: Speech, last: Naming, naming: Naming): boolean {
+  const between = speech.text.slice(last.end, naming.offset)
+  const words = between.match(/[\p{L}\d]+/gu)?.length ?? 0
+  if (words > 2) return false
+  const sentence = speech.sentences[naming.sentence]
+  const said = sentence ? speech.text.slice(sentence.offset, sentence.end) : ''
+  return words === 0 ? last.sentence === naming.sentence || isCalled(said) : isCalled(said)
+}
+
+function isCalled(said: string): boolean {
+  return ALSO_CALLED.some((pattern) => new RegExp(pattern.source, 'iu').test(said))
+}

@@ -1,0 +1,72 @@
+/** Finds exercises that are done in turns: the stations of a circuit, the two of a superset. */
+import type { DoseHit } from './find-dose-hits.ts'
+import type { Naming } from './find-namings.ts'
+import type { Speech } from './read-speech.ts'
+import { GROUP_WORDS } from './words/en/group-words.ts'
+
+export interface Group {
+  scheme: 'circuit' | 'superset'
+  members: number[]
+  /** Where the group is announced. */
+  offset: number
+}
+
+/** Exercises done in turns: a circuit announced with a list of its stations, or two named "back to back". */
+export function findGroups(
+  speech: Speech,
+  namings: readonly Naming[],
+  hits: readonly DoseHit[],
+  teachingOf: (naming: Naming) => number | null,
+): Group[] {
+  const runs = listRuns(speech, namings)
+  const circuits = hits.filter((hit) => hit.dose.scheme === 'circuit')
+  const groups: Group[] = []
+  for (const run of runs) {
+    const first = run[0]
+    const last = run.at(-1)
+    if (!first || !last) continue
+    const from = speech.sentences[Math.max(0, first.sentence - 5)]?.offset ?? 0
+    const to = speech.sentences[last.sentence]?.end ?? last.end
+    const around = speech.text.slice(from, to)
+    const isCircuit = GROUP_WORDS.circuit.test(around) || circuits.some((hit) => hit.offset >= from && hit.offset <= to)
+    if (isCircuit) {
+      const own = [...new Set(bareList(speech, run).flatMap((naming) => teachingOf(naming) ?? []))]
+      if (own.length >= 2) groups.push({ scheme: 'circuit', members: own, offset: from })
+    }
+  }
+  for (const sentence of speech.sentences) {
+    const said = speech.text.slice(sentence.offset, sentence.end)
+    if (!GROUP_WORDS.superset.test(said)) continue
+    const named = namings.filter((naming) => naming.offset >= sentence.offset && naming.end <= sentence.end)
+    const members = [...new Set(named.flatMap((naming) => teachingOf(naming) ?? []))]
+    const isNew = members.every((member) => !groups.some((group) => group.members.includes(member)))
+    if (members.length >= 2 && isNew) groups.push({ scheme: 'superset', members, offset: sentence.offset })
+  }
+  return groups
+}
+
+/** The longest stretch of names with nothing but commas between: the stations of a circuit rather than all that is announced. */
+function bareList(speech: Speech, run: readonly Naming[]): Naming[] {
+  const parts: Naming[][] = []
+  for (const naming of run) {
+    const last = parts.at(-1)?.at(-1)
+    const between = last ? speech.text.slice(last.end, naming.offset) : ' . . . '
+    if (last && /^[\s,]*(?:and|then|&)?\s*(?:the |some |a )?$/i.test(between)) parts.at(-1)?.push(naming)
+    else parts.push([naming])
+  }
+  const [longest] = parts.sort((a, b) => b.length - a.length)
+  return longest && longest.length >= 3 ? longest : [...run]
+}
+
+function listRuns(speech: Speech, namings: readonly Naming[]): Naming[][] {
+  const runs: Naming[][] = []
+  for (const naming of namings.filter(({ listed }) => listed)) {
+    const last = runs.at(-1)?.at(-1)
+    const gap = last ? speech.wordsBefore(naming.offset) - speech.wordsBefore(last.end) : Infinity
+    if (gap <= RUN_GAP_WORDS) runs.at(-1)?.push(naming)
+    else runs.push([naming])
+  }
+  return runs
+}
+
+const RUN_GAP_WORDS = 20
