@@ -10,6 +10,7 @@ import { addDoctor } from './commands/doctor.ts'
 import { addDraft } from './commands/draft.ts'
 import { addPublish } from './commands/publish.ts'
 import { addRead } from './commands/read.ts'
+import { addServe } from './commands/serve.ts'
 import { processIo, type Io } from './io.ts'
 
 /** A command's work is done when it returns its exit code. */
@@ -55,7 +56,18 @@ export function buildProgram(io: Io, finish: Finish): Command {
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: (text) => io.say(text) })
     .configureHelp({ helpWidth: 100 })
     .exitOverride()
-  const adders = [addDraft, addCheck, addCut, addCaptions, addChapters, addRead, addPublish, addDemo, addDoctor]
+  const adders = [
+    addDraft,
+    addCheck,
+    addCut,
+    addCaptions,
+    addChapters,
+    addRead,
+    addPublish,
+    addServe,
+    addDemo,
+    addDoctor,
+  ]
   for (const add of adders) add(program, io, finish)
   return program
 }

@@ -1,0 +1,39 @@
+/** The web application of a studio: guards first, then the routes, then the answer to errors. It does not listen by itself. */
+import express from 'express'
+import type { Express } from 'express'
+import type { Door } from './door.ts'
+import { answerErrors, answerMissing } from './middleware/answer-errors.ts'
+import { checkHost } from './middleware/check-host.ts'
+import { checkOrigin } from './middleware/check-origin.ts'
+import { checkToken } from './middleware/check-token.ts'
+import { limitTime } from './middleware/limit-time.ts'
+import { setHeaders } from './middleware/set-headers.ts'
+import { HTMX_CONFIG } from './render.ts'
+import type { PageTools } from './render.ts'
+import { ROUTES } from './routes/routes.ts'
+
+const BODY_MS = 30_000
+/** Recordings of many gigabytes come here. */
+const UPLOADS = '/uploads'
+
+export function buildApp(door: Door): Express {
+  const { sessions, assets, views, settings } = door
+  const app = express()
+  app.disable('x-powered-by')
+  app.set('query parser', 'simple')
+  const tools: PageTools = {
+    views,
+    frame: (res) => ({ token: sessions.token(res.req, res), assets, htmxConfig: HTMX_CONFIG }),
+  }
+  app.locals['pageTools'] = tools
+  app.use(setHeaders(door.ids))
+  app.use(checkHost(settings.allowedHosts))
+  app.use(checkOrigin())
+  app.use(limitTime({ bodyMs: BODY_MS, unlimited: [UPLOADS] }))
+  app.use(checkToken(sessions))
+  app.use(sessions.bounce)
+  for (const add of ROUTES) add(app, door)
+  app.use(answerMissing())
+  app.use(answerErrors(door.onFault))
+  return app
+}

@@ -1,0 +1,72 @@
+/** Sends a file that does not change under its tag, in whole or in ranges (RFC 9110, 2022, sections 13 and 14). */
+import { stat } from 'node:fs/promises'
+import type { Stats } from 'node:fs'
+import path from 'node:path'
+import type { Request, Response } from 'express'
+import { AppError } from '../../shared/errors.ts'
+import { tidyRange } from './tidy-range.ts'
+
+export interface MediaFile {
+  /** Absolute path, made by us and never from what a person typed. */
+  path: string
+  /** sha256 of the content, or other text that changes with every change of the content. Letters, digits and dashes. */
+  etagSha: string
+  /** The media type; see type-of-file.ts. */
+  type: string
+  /** true when the address never stands for another content. false: browsers ask each time whether it is still the same. */
+  lasting?: boolean
+  /** A file name makes the browser save the file instead of showing it. */
+  saveAs?: string
+}
+
+const YEAR_SECONDS = 31_536_000
+
+/**
+ * Resolves when all is sent or the browser has gone away.
+ * @throws AppError row-missing when the file is not there, range-outside, request-outdated
+ */
+export async function sendMedia(req: Request, res: Response, file: MediaFile): Promise<void> {
+  const stats = await statOrNull(file.path)
+  if (!stats?.isFile()) {
+    throw new AppError('row-missing', 'The file is not in the storage any more. Make it again, or restore a backup.')
+  }
+  const validators = { etag: `"${file.etagSha}"`, lastModified: stats.mtime.toUTCString() }
+  const fields = tidyRange(req.method, req.headers, validators)
+  if (fields === 'changed') {
+    throw new AppError('request-outdated', 'The file has changed since it was asked for. Load it again.')
+  }
+  Object.assign(req.headers, fields)
+  for (const name of ['range', 'if-range', 'if-match'] as const) {
+    if (req.headers[name] === undefined) delete req.headers[name]
+  }
+  if (file.saveAs !== undefined) res.attachment(file.saveAs)
+  res.setHeader('Content-Type', file.type)
+  res.setHeader('ETag', validators.etag)
+  res.setHeader('Last-Modified', validators.lastModified)
+  res.setHeader(
+    'Cache-Control',
+    file.lasting === true ? `private, max-age=${YEAR_SECONDS}, immutable` : 'private, no-cache',
+  )
+  await send(res, file.path)
+}
+
+function send(res: Response, file: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const options = { root: path.dirname(file), dotfiles: 'allow', cacheControl: false } as const
+    res.sendFile(path.basename(file), options, (error?: Error & { code?: string; syscall?: string }) => {
+      const left = error?.code === 'ECONNABORTED' || error?.code === 'EPIPE' || error?.syscall === 'write'
+      if (error && !left) reject(error)
+      else resolve()
+    })
+  })
+}
+
+async function statOrNull(file: string): Promise<Stats | null> {
+  try {
+    return await stat(file)
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code
+    if (code === 'ENOENT' || code === 'ENOTDIR') return null
+    throw error
+  }
+}

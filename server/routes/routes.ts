@@ -1,0 +1,11 @@
+/** Every door of the studio, one line each. The order counts only where two would fit one address. */
+import type { Router } from 'express'
+import type { Door } from '../door.ts'
+import { addAssets } from './assets.ts'
+import { addEvents } from './events.ts'
+import { addHealth } from './health.ts'
+
+/** A route that needs no more than the studio may ask for a Studio. */
+export type AddRoutes = (app: Router, door: Door) => void
+
+export const ROUTES: readonly AddRoutes[] = [addAssets, addHealth, addEvents]
