@@ -110,7 +110,7 @@ export const BODY_HAZARDS = {
       {
         because: 'a squeeze or a hold against resistance invites a held breath',
         audience: ['older-adults', 'pregnancy'],
-        names: ['squeeze', 'push hold', 'press hold', 'wall push', 'isometric', 'grip'],
+        names: ['squeeze', 'push hold', 'press hold', 'isometric'],
         unless: [{ names: ['shoulder blade'] }, { movements: ['stretch', 'breathing'] }],
       },
       {

@@ -1,20 +1,22 @@
 /** Reads the signs of an exercise and of a class from their words. */
 import { findEntry } from '../catalogue/find-entry.ts'
-import type { Cue, LogSheet, Prescription, Segment } from '../../shared/log-sheet.ts'
+import type { CueKind, LogSheet, Prescription, Segment } from '../../shared/log-sheet.ts'
 import { plainSentences, readPhrase } from './words/match-phrase.ts'
 import type { Phrase } from './words/match-phrase.ts'
 import { BREATHING_CUED, CLASS_KINDS, CLASS_SIGN_WORDS, SIGN_WORDS } from './words/en/sign-words.ts'
 import type { Sign, SignWords } from './words/en/sign-words.ts'
 
-const OPTIONS: readonly string[] = ['easier', 'harder', 'equipment']
+const OPTIONS: readonly CueKind[] = ['easier', 'harder', 'equipment']
 
 /** The signs of one segment: what its cues, its name and the words of its dose say. Declined marks say nothing. */
 export function segmentSignsOf(segment: Segment): ReadonlySet<Sign> {
-  const cues = segment.cues.filter((cue) => cue.state !== 'declined')
-  const dose = doseWords(segment)
+  const cues = segment.cues
+    .filter((cue) => cue.state !== 'declined')
+    .map((cue) => ({ kind: cue.kind, sentences: plainSentences(cue.text) }))
+  const dose = plainSentences(doseWords(segment))
   const found = new Set<Sign>()
   for (const { sign, ...words } of SIGN_WORDS) {
-    if (isSaid(wordsFor(words, cues, dose), words.says)) found.add(sign)
+    if (saysOne(sentencesFor(words, cues, dose), words.says)) found.add(sign)
   }
   if (cues.some((cue) => cue.kind === 'breathing')) found.add(BREATHING_CUED)
   return found
@@ -45,13 +47,18 @@ function saysOne(sentences: readonly string[], phrases: readonly string[]): bool
   return sentences.some((sentence) => phrases.some((phrase) => built(phrase)(sentence)))
 }
 
-type Words = Omit<SignWords, 'sign'>
+interface SaidCue {
+  kind: CueKind
+  sentences: readonly string[]
+}
 
-function wordsFor({ kinds, from = 'cues' }: Words, cues: readonly Cue[], dose: string): string {
-  const said = cues
-    .filter((cue) => (kinds ? kinds.includes(cue.kind) : !OPTIONS.includes(cue.kind)))
-    .map((cue) => cue.text)
-  return [...(from === 'dose' ? [] : said), ...(from === 'cues' ? [] : [dose])].join('. ')
+function sentencesFor(
+  { kinds, from = 'cues' }: Omit<SignWords, 'sign'>,
+  cues: readonly SaidCue[],
+  dose: readonly string[],
+): string[] {
+  const said = cues.filter(({ kind }) => (kinds ? kinds.includes(kind) : !OPTIONS.includes(kind)))
+  return [...(from === 'dose' ? [] : said.flatMap((cue) => cue.sentences)), ...(from === 'cues' ? [] : dose)]
 }
 
 function doseWords(segment: Segment): string {

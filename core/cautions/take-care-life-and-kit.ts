@@ -171,7 +171,7 @@ export const TAKE_CARE_LIFE_AND_KIT = [
       { movements: ['overhead'], kit: ['barbell'] },
       { names: ['behind the neck press', 'skull crusher'] },
     ],
-    text: 'Light enough to control; thumbs round the bar; a helper near for heavy loads.',
+    text: 'Light enough to control; thumbs round the bar; someone near for heavy loads.',
     concerns: 'everyone',
     source: 'ACSM and NSCA manuals (from memory)',
     grade: 'X',

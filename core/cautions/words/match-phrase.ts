@@ -24,9 +24,13 @@ export function readPhrase(pattern: string, groups: PhraseGroups = {}, unlessAft
   const [first, second] = parts
   if (parts.length > 2 || first === undefined) throw new RangeError(`A phrase has one or two parts: ${pattern}`)
   const source = second === undefined ? first : `(?:${first}${apart(14)}${second}|${second}${apart(14)}${first})`
-  const test = new RegExp(`${source}(?= |$)`, 'g')
-  return (sentence) =>
-    [...sentence.matchAll(test)].some(({ index }) => !(unlessAfter?.test(sentence.slice(0, index)) ?? false))
+  const end = '(?= |$)'
+  if (unlessAfter === null) {
+    const test = new RegExp(`${source}${end}`)
+    return (sentence) => test.test(sentence)
+  }
+  const every = new RegExp(`${source}${end}`, 'g')
+  return (sentence) => [...sentence.matchAll(every)].some(({ index }) => !unlessAfter.test(sentence.slice(0, index)))
 }
 
 /** The sentences of a text in plain words: lower case, single spaces, a space in front, fillers and doubled words left out. */

@@ -6,8 +6,9 @@ import type { Rule } from '../rule.ts'
 import { BOTH_SIDE_WORDS, LEFT_WORDS, RIGHT_WORDS } from '../words/en/side-words.ts'
 
 /**
- * A warning and not a stop, also where the sheet itself says that one side is shown: the second side is the same
- * movement, so what is at stake is an uneven practice and not an injury; the dose on the lesson still says each side.
+ * A warning and not a stop where the sheet itself says that one side is shown: the second side is the same movement, so
+ * what is at stake is an uneven practice and not an injury, and the dose on the lesson still says each side.
+ * A note where only the cues tell, since "and the other leg" is often no cue.
  */
 export const ONE_SIDE_SHOWN: Rule = {
   id: 'one-side-shown',
@@ -17,18 +18,26 @@ export const ONE_SIDE_SHOWN: Rule = {
   find: ({ lessons }) =>
     lessons.flatMap(({ segment }) => {
       const dose = segment.prescription
-      const message = dose?.perSide === true && dose.state !== 'declined' ? lackOf(segment) : null
-      if (message === null) return []
+      if (dose?.perSide !== true || dose.state === 'declined' || segment.sideShown === 'both') return []
+      const side = segment.sideShown ?? sideSpokenOf(segment)
+      if (side === null) return []
+      const shown = segment.sideShown !== null
+      const lack = shown
+        ? `only the ${side} is shown. Put the other side in the clip, or write "repeat on the other side" on the lesson.`
+        : `the marked words speak of the ${side} only. Say which sides the clip shows.`
       return [
-        { severity: 'warn', segmentId: segment.id, at: placeOf(segment), message: `${titleOf(segment)}: ${message}` },
+        {
+          severity: shown ? 'warn' : 'note',
+          segmentId: segment.id,
+          at: placeOf(segment),
+          message: `${titleOf(segment)}: the dose is for each side but ${lack}`,
+        },
       ]
     }),
 }
 
-function lackOf(segment: Segment): string | null {
-  const todo = 'Put the other side in the clip, or write "repeat on the other side" on the lesson.'
-  if (segment.sideShown === 'both') return null
-  if (segment.sideShown !== null) return `the dose is for each side but only the ${segment.sideShown} is shown. ${todo}`
+/** The one side that the kept cues name; null when they name both, none, or bring in the other one. */
+function sideSpokenOf(segment: Segment): 'left' | 'right' | null {
   const words = segment.cues
     .filter((cue) => cue.state !== 'declined' && isKept(segment, cue.startMs))
     .map((cue) => cue.text.toLowerCase())
@@ -37,5 +46,5 @@ function lackOf(segment: Segment): string | null {
   const left = LEFT_WORDS.test(words)
   const right = RIGHT_WORDS.test(words)
   if (left === right) return null
-  return `the dose is for each side but only the ${left ? 'left' : 'right'} is spoken of. Say which sides are shown. ${todo}`
+  return left ? 'left' : 'right'
 }

@@ -258,7 +258,7 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
         ...dose({ reps: exactly(10), perSide: true }),
         ...plus(cueSaid('execution', 'Lift your right heel.', 20)),
       },
-      finds: ['warn one-side-shown'],
+      finds: ['note one-side-shown'],
     },
     {
       what: 'the other side is called',
