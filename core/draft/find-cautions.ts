@@ -17,9 +17,9 @@ export function findSpokenCautions(speech: Speech, spans: readonly TextSpan[]): 
 export function findClassCautions(speech: Speech, spans: readonly TextSpan[]): Caution[] {
   const isInside = indexSpans(spans.map((span) => ({ ...span, owner: true })))
   return speech.sentences.flatMap((sentence) => {
-    const cautions = cautionsOf(speech, sentence, 'class')
-    if (cautions.length === 0 || isInside(sentence.offset) === null) return cautions
-    return isClassWide(speech.text.slice(sentence.offset, sentence.end)) ? cautions : []
+    const isOwn = isInside(sentence.offset) !== null
+    if (isOwn && !isClassWide(speech.text.slice(sentence.offset, sentence.end))) return []
+    return cautionsOf(speech, sentence, 'class')
   })
 }
 

@@ -4,8 +4,9 @@ import { findDoses } from '../dose/read-dose.ts'
 import { quoteAt } from '../transcript/place-quote.ts'
 import type { Naming } from './find-namings.ts'
 import type { Speech } from './read-speech.ts'
-import { plainWords } from './split-speech.ts'
-import { CORRECTIONS, NO_DOSE_HERE, NO_DOSE_PHRASES } from './words/en/dose-words.ts'
+import { plainWords, splitSentences } from './split-speech.ts'
+import type { Piece } from './split-speech.ts'
+import { AMOUNT_WORDS, CORRECTIONS, NO_DOSE_HERE, NO_DOSE_PHRASES } from './words/en/dose-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 /** A dose said. Offsets count in the running text. */
@@ -50,8 +51,27 @@ function dosesOf(text: string, cuts: readonly number[]): ReturnType<typeof findD
   const ends = [...cuts, text.length]
   return ends.flatMap((end, index) => {
     const from = ends[index - 1] ?? 0
-    return findDoses(text.slice(from, end)).map((found) => ({ ...found, offset: found.offset + from }))
+    return piecesWithAmounts(text.slice(from, end)).flatMap((piece) =>
+      findDoses(text.slice(from + piece.offset, from + piece.end)).map((found) => ({
+        ...found,
+        offset: found.offset + from + piece.offset,
+      })),
+    )
   })
+}
+
+/** The sentences that may hold a dose, each with the one behind it; neighbours are read as one. Most speech holds none. */
+function piecesWithAmounts(text: string): Piece[] {
+  const sentences = splitSentences(text)
+  const pieces: Piece[] = []
+  sentences.forEach((sentence, index) => {
+    if (!AMOUNT_WORDS.test(text.slice(sentence.offset, sentence.end))) return
+    const end = sentences[index + 1]?.end ?? text.length
+    const last = pieces.at(-1)
+    if (last && sentence.offset <= last.end) last.end = end
+    else pieces.push({ offset: sentence.offset, end })
+  })
+  return pieces
 }
 
 const DECOY = anyPhrase(NO_DOSE_HERE)

@@ -23,3 +23,7 @@ export const NO_DOSE_PHRASES = [
   '^(?:up|down|in|out) (?:in )?(?:one|two|three)$',
   '^(?:one|two|three|four) (?:sides|legs|arms|hands|feet)',
 ]
+
+/** A sentence without any of these holds no dose. */
+export const AMOUNT_WORDS =
+  /\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|half|couple|few|dozen|once|twice|thrice|once|ones|tens|minutes?|seconds?|secs?|reps?|sets?|rounds?|breaths?|failure|max|amrap|emom|tabata|as many|as long|until you|rest|tempo|same again|each side|per side|lengths?|metres?|meters?|ladder|pyramid)\b/i
