@@ -3,17 +3,7 @@ import { existsSync } from 'node:fs'
 import path from 'node:path'
 import { Eta } from 'eta'
 import type { Response } from 'express'
-import type { AssetNames } from './assets/build-assets.ts'
-
-/** What every template finds beside its page's own fields. */
-export interface Frame {
-  /** The token of this session; every write carries it. */
-  token: string
-  /** Addresses of scripts, styles and pictures: `assets.js('class')`, `assets.css('main')`, `assets.file('icon.svg')`. */
-  assets: AssetNames
-  /** The content of `<meta name="htmx-config">`. */
-  htmxConfig: string
-}
+import type { Frame } from '../views/pages/frame.ts'
 
 /** Templates by name, without `.eta`, from the folder of templates. */
 export interface Views {

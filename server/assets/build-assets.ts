@@ -9,14 +9,8 @@ import path from 'node:path'
 import { build } from 'esbuild'
 import type { OutputFile } from 'esbuild'
 import { AppError } from '../../shared/errors.ts'
+import type { AssetNames } from '../../views/pages/frame.ts'
 import { typeOfFile } from './type-of-file.ts'
-
-/** The address of each asset, by the name that templates use. An unknown name throws. */
-export interface AssetNames {
-  js: (name: string) => string
-  css: (name: string) => string
-  file: (name: string) => string
-}
 
 export interface Asset {
   bytes: Uint8Array

@@ -26,12 +26,23 @@ const CHECKS = [
       'shared',
       'core',
       'server',
+      'views',
       'tests',
     ],
   ],
   [
     'format',
-    [bin('prettier', 'bin/prettier.cjs'), '--check', '--log-level', 'warn', 'shared', 'core', 'server', 'tests'],
+    [
+      bin('prettier', 'bin/prettier.cjs'),
+      '--check',
+      '--log-level',
+      'warn',
+      'shared',
+      'core',
+      'server',
+      'views',
+      'tests',
+    ],
   ],
 ]
 const QUICK = ['architecture', 'unit', 'conformance']
