@@ -86,7 +86,10 @@ export function planCut({ segment, recording, index, loudness, sha256 }: CutInpu
 
 /** A name for files: Latin letters without accents, digits, single hyphens; `clip` when nothing is left. */
 export function slug(name: string): string {
-  const plain = name.normalize('NFKD').replace(/[\u0300-\u036f]/g, '')
+  const plain = name
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .replaceAll('ß', 'ss')
   const words = plain.toLowerCase().match(/[a-z0-9]+/g) ?? []
   return words.join('-').slice(0, 40).replace(/-+$/, '') || 'clip'
 }
