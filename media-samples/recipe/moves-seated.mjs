@@ -73,7 +73,7 @@ export function press(seconds) {
   const pose = sit({ pelvis: [0, sitting, -0.09], lean: -1, head: { turn: 0, nod: -3 * k } })
   pose.hands = both((sign) =>
     hand(
-      [sign * (0.245 - 0.085 * k), 1.1 + 0.345 * k, -0.02],
+      [sign * (0.275 - 0.115 * k), 1.045 + 0.4 * k, -0.03],
       [sign * 1, -0.75 + 0.4 * k, 0.25],
       [-sign * 0.05, 1, 0.05],
     ),
@@ -135,6 +135,11 @@ export function rise(k, fromHeldSeat = true) {
     return hand([sign * at[0], at[1], at[2]], [sign * 0.5, 0, -1])
   })
   return pose
+}
+
+/** Up in a third of the time, a stay, and down with control. */
+export function sitToStand(seconds) {
+  return rise(stroke(seconds, 4.8, 0.34, 0.14, 0.4))
 }
 
 /** Both hands on the stool at her left, where the weights and the band lie. */

@@ -38,24 +38,23 @@ export function sideLift(side, seconds) {
 const wallHand = (height, forward) =>
   both((sign) => hand([sign * 0.215, height, forward], [sign * 0.8, -0.9, -0.3], [-sign * 0.08, 1, 0.12]))
 
+/** The whole body turns about the ankles as one line, and the elbows let the chest come to the wall. */
 export function push(seconds) {
   const k = stroke(seconds, 3.4, 0.4, 0.08, 0.4)
   const angle = 9 + 11 * k
-  const line = (length) => [length * Math.sin(degrees(angle)), bones.ankle + length * Math.cos(degrees(angle))]
-  const [forward, up] = line(standing - bones.ankle)
-  const pose = stand({
+  const feet = both((sign, side) => {
+    const pitch = 4 * k
+    return { at: ankleOver([sign * 0.095, 0.105], pitch), pitch, out: 3, hint: hintKnee[side] }
+  })
+  const [, ankleUp, ankleForward] = feet.R.at
+  const leg = bones.thigh + bones.shin - 0.002
+  return stand({
     lean: angle,
-    pelvis: [0, up, forward],
-    hands: wallHand(1.26, 0.665),
+    pelvis: [0, ankleUp + leg * Math.cos(degrees(angle)), ankleForward + leg * Math.sin(degrees(angle))],
+    hands: wallHand(1.2, 0.665),
+    feet,
     head: { turn: 0, nod: -angle * 0.4 },
   })
-  pose.feet = both((sign, side) => ({
-    at: ankleOver([sign * 0.095, 0.105], 5 * k),
-    pitch: 5 * k,
-    out: 3,
-    hint: hintKnee[side],
-  }))
-  return pose
 }
 
 export function calf(side, seconds) {

@@ -3,7 +3,7 @@
  *
  * Offers `states` (name to { place, pose(seconds), props, beat }), `beatOf`, `blendMs` and the places of chair, stool, wall.
  */
-import { curl, gesture, knee, march, press, rise, row, rowWrong, twist } from './moves-seated.mjs'
+import { curl, gesture, knee, march, press, rise, row, rowWrong, sitToStand, twist } from './moves-seated.mjs'
 import { calf, heels, push, sideLift } from './moves-standing.mjs'
 import { sit, stand, wave } from './pose-parts.mjs'
 
@@ -44,7 +44,7 @@ export const states = {
   'twist.ready': state(onChair, () => twist(0)),
   'twist.go': state(onChair, twist),
   'rise.ready': state(onChair, () => rise(0)),
-  'rise.go': state(onChair, (seconds) => rise(stroke(seconds, 4.8, 0.34, 0.14, 0.4))),
+  'rise.go': state(onChair, sitToStand),
   behind: state(behindChair, () => heels(0)),
   'heels.go': state(behindChair, heels),
   'side.ready': state(behindChair, () => sideLift('R', 0)),

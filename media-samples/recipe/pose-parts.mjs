@@ -6,7 +6,7 @@
  */
 import { bones } from './rig.mjs'
 
-export const standing = bones.ankle + bones.shin + bones.thigh - 0.008
+export const standing = bones.ankle + bones.shin + bones.thigh - 0.004
 export const sitting = 0.545
 export const degrees = (angle) => (angle * Math.PI) / 180
 export const smooth = (k) => k * k * k * (k * (6 * k - 15) + 10)

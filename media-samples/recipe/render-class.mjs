@@ -11,7 +11,7 @@ import { encode } from './run-ffmpeg.mjs'
 import { classTitle } from './script.mjs'
 import { mouthByFrame } from './sound.mjs'
 
-const videoKbit = 80
+const videoKbit = 70
 const soundKbit = 48
 
 /** Takes the boxiness out of the voice, adds a little presence and the first reflections of a small hall. */

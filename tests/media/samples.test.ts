@@ -87,8 +87,9 @@ describe('the demo class', () => {
 
   it('has a key frame at least every five seconds', () => {
     const skip = ['-skip_frame', 'nokey', '-select_streams', 'v', '-show_entries', 'frame=best_effort_timestamp_time']
-    const lines = probe('steady-and-strong.mp4', [...skip, '-of', 'csv=p=0']).split('\n')
-    const times = [...lines.map((line) => Number.parseFloat(line)), demo.durationMs / 1000]
+    const shown = probe('steady-and-strong.mp4', [...skip, '-of', 'csv=p=0'])
+    const times = [...readNumbers(shown), demo.durationMs / 1000]
+    expect(times.length).toBeGreaterThan(80)
     const gaps = times.slice(1).map((time, index) => time - (times[index] ?? 0))
     expect(Math.max(...gaps)).toBeLessThanOrEqual(5)
   })
@@ -222,7 +223,7 @@ describe('the small measuring film', () => {
       '-of',
       'csv=p=0',
     ])
-    const types = shown.split('\n').map((line) => line.charAt(0))
+    const types = shown.match(/[IPB]/g) ?? []
     expect(types.flatMap((type, index) => (type === 'I' ? [index] : []))).toEqual([0, 250, 500])
     expect(types).toContain('B')
   })
@@ -259,15 +260,20 @@ function decode(file: string, args: string[]): Buffer {
   return execFileSync(programs.ffmpeg, all, { maxBuffer: 400_000_000 })
 }
 
-/** Ends of silences in ms: 10 ms windows at 8 kHz, speech where the level passes 2 % of full scale after 300 ms below it. */
+/** Numbers at the start of lines; ffprobe puts empty lines between where a frame carries side data. */
+function readNumbers(lines: string): number[] {
+  return [...lines.matchAll(/^\d[\d.]*/gm)].map(([number]) => Number(number))
+}
+
+/** Ends of silences in ms: 10 ms windows at 32 kHz, speech where the level passes 1 % of full scale after 300 ms below it. */
 function speechOnsets(file: string): number[] {
-  const bytes = decode(file, ['-vn', '-ac', '1', '-ar', '8000', '-f', 's16le'])
+  const bytes = decode(file, ['-vn', '-ac', '1', '-ar', '32000', '-f', 's16le'])
   const onsets: number[] = []
   let quiet = 30
-  for (let window = 0; (window + 1) * 160 <= bytes.length; window++) {
+  for (let window = 0; (window + 1) * 640 <= bytes.length; window++) {
     let peak = 0
-    for (let at = window * 160; at < (window + 1) * 160; at += 2) peak = Math.max(peak, Math.abs(bytes.readInt16LE(at)))
-    if (peak < 655) quiet++
+    for (let at = window * 640; at < (window + 1) * 640; at += 2) peak = Math.max(peak, Math.abs(bytes.readInt16LE(at)))
+    if (peak < 328) quiet++
     else {
       if (quiet >= 30) onsets.push(window * 10)
       quiet = 0
