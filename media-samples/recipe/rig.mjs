@@ -1,7 +1,7 @@
 /**
  * The teacher's skeleton: a pose in the body's own terms becomes joints in the room.
  *
- * Offers `bones` (lengths), `solvePose` (pose to joints), `mixPose` (between two poses) and small vector helpers.
+ * Offers `bones` (lengths), `solvePose` (pose to joints), `mixPose` (between two poses) and small sums with vectors.
  * Lengths are metres. A body point is [right, up, forward]; a room point is [x to the viewer's right, y up, z to the viewer].
  * A pose: root { x, z, yaw } (yaw 0 faces the viewer, 90 faces the viewer's right), pelvis point, lean (forwards),
  * tilt (to her right), twist (of the shoulders to her right), head { turn, nod }, and for each side R and L a hand
