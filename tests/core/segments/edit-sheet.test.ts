@@ -91,6 +91,8 @@ describe('segments', () => {
   it('a new one stands in order of time', () => {
     expect(ids(edited({ op: 'add-segment', segment: buildSegment('new', 122, 128) }))).toEqual(['row', 'new', 'press'])
     expect(ids(edited({ op: 'add-segment', segment: buildSegment('new', 1, 2, { spans: [] }) })).at(-1)).toBe('new')
+    const together = edited({ op: 'add-segment', segment: buildSegment('new', 60, 70) })
+    expect(ids(together), 'of two that start together the older one comes first').toEqual(['row', 'new', 'press'])
   })
 
   it('what the draft proposed stays as declined when it is removed', () => {
@@ -105,7 +107,13 @@ describe('segments', () => {
       {
         op: 'set-fields',
         segmentId: 'press',
-        fields: { harder: [{ segmentId: 'own' }, { segmentId: 'own', text: 'on one leg' }] },
+        fields: {
+          harder: [
+            { segmentId: 'own' },
+            { segmentId: 'own', text: 'on one leg' },
+            { segmentId: 'own', lessonId: 'one-leg' },
+          ],
+        },
       },
       edited({ op: 'set-dose', segmentId: 'row', dose: buildPrescription({ groupWith: ['own', 'press'] }) }, own),
     )
@@ -115,7 +123,7 @@ describe('segments', () => {
     )
     const { sheet, inverse } = applyEdit(waived, { op: 'remove-segment', segmentId: 'own' })
     expect(ids(sheet)).toEqual(['row', 'press'])
-    expect(segmentOf(sheet, 'press').harder).toEqual([{ text: 'on one leg' }])
+    expect(segmentOf(sheet, 'press').harder).toEqual([{ text: 'on one leg' }, { lessonId: 'one-leg' }])
     expect(segmentOf(sheet, 'row').prescription?.groupWith).toEqual(['press'])
     expect(sheet.waivers).toEqual(draft.waivers)
     expect(edited(inverse, sheet)).toStrictEqual(waived)
@@ -339,6 +347,24 @@ describe('spans', () => {
   })
 })
 
+describe('the ends', () => {
+  it('a span may reach the very end of the recording, a loop and a cut-out both ends of their span', () => {
+    const span: Edit = { op: 'add-span', segmentId: 'press', startMs: 590_000, endMs: 600_000, inClip: null }
+    const loop: Edit = { op: 'set-loop', segmentId: 'press', loop: { startMs: 590_000, endMs: 600_000 } }
+    const cut: Edit = { op: 'add-cut-out', segmentId: 'press', startMs: 590_000, endMs: 600_000, why: '' }
+    const press = segmentOf(edited(cut, edited(loop, edited(span))), 'press')
+    expect([press.spans.at(-1), press.loop, press.cutOuts[0]]).toMatchObject(
+      Array(3).fill({ startMs: 590_000, endMs: 600_000 }),
+    )
+  })
+
+  it('a recording is named as it is, though a draft reaches a little past its end', () => {
+    const over = buildSheet({ segments: [buildSegment('a', 590, 600.4)] })
+    const source = { sha256: 'ab', durationMs: over.durationMs }
+    expect(edited({ op: 'set-source', source }, over).source).toEqual(source)
+  })
+})
+
 describe('cues and cautions', () => {
   it('a cue stands in order of time, also after it is moved', () => {
     const added = edited({ op: 'add-cue', segmentId: 'row', cue: buildCue('own', 80, PROPOSED) })
@@ -346,6 +372,8 @@ describe('cues and cautions', () => {
     expect(segmentOf(added, 'row').cues[1]).toMatchObject({ origin: 'person', state: 'accepted' })
     const moved = edited({ op: 'change-cue', segmentId: 'row', cueId: 'cue-1', startMs: 99_000, endMs: 99_500 }, added)
     expect(segmentOf(moved, 'row').cues.map((cue) => cue.id)).toEqual(['own', 'cue-2', 'cue-1'])
+    const together = edited({ op: 'add-cue', segmentId: 'row', cue: buildCue('own', 62) })
+    expect(segmentOf(together, 'row').cues.map((cue) => cue.id)).toEqual(['cue-1', 'own', 'cue-2'])
   })
 
   it('a removed cue is declined when the draft proposed it, else gone', () => {
@@ -353,6 +381,9 @@ describe('cues and cautions', () => {
     const remove = (cueId: string) => segmentOf(edited({ op: 'remove-cue', segmentId: 'row', cueId }, own), 'row').cues
     expect(remove('own').map((cue) => cue.id)).toEqual(['cue-1', 'cue-2'])
     expect(remove('cue-1')[0]).toEqual({ ...segmentOf(draft, 'row').cues[0], state: 'declined' })
+    const changed = edited({ op: 'change-cue', segmentId: 'row', cueId: 'cue-1', text: 'mine' })
+    const after = edited({ op: 'remove-cue', segmentId: 'row', cueId: 'cue-1' }, changed)
+    expect(segmentOf(after, 'row').cues[0], 'also when a person changed it since').toMatchObject({ state: 'declined' })
   })
 
   it('a removed caution likewise, on a segment and on the class', () => {
@@ -397,6 +428,15 @@ describe('cues and cautions', () => {
         },
       ])
     }
+  })
+})
+
+describe('a caution attached before and declined since', () => {
+  it('is attached anew', () => {
+    const attach: Edit = { op: 'attach-class-caution', segmentIds: ['press'], hazard: 'x', text: 'mind', atMs: null }
+    const mark = { mark: 'caution', segmentId: 'press', index: 0, hazard: 'x' } as const
+    const sheet = edited(attach, edited({ op: 'decline', marks: [mark] }, edited(attach)))
+    expect(segmentOf(sheet, 'press').cautions.map((one) => one.state)).toEqual(['declined', 'accepted'])
   })
 })
 

@@ -53,6 +53,14 @@ describe('undo', () => {
     expect(() => undoEdit(base, log, 'op-1')).toThrow(/title/)
   })
 
+  it('refuses when a later edit said more of the same', () => {
+    const people = (more: object): Edit => ({
+      op: 'set-people',
+      people: [{ name: 'Guest', consent: 'given', scope: null, untilUtc: null, under18: false, ...more }],
+    })
+    expect(() => undoEdit(base, logOf(people({}), people({ 'x-note': 'by letter' })), 'op-1')).toThrow(/people/)
+  })
+
   it('of an earlier edit keeps later ones on other exercises', () => {
     const sheet = undone(logOf(rename('a', 'squat'), rename('b', 'lunge')), 'op-1')
     expect([nameOf(sheet, 'a'), nameOf(sheet, 'b')]).toEqual(['exercise a', 'lunge'])
