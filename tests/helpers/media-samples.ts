@@ -53,16 +53,17 @@ const plain = (rate: string, more: string[] = []): string[] => [
   ...more,
   ...MP4,
 ]
-const from = (sample: SampleName, args: string[]): string[] => ['-i', samplePath(sample), ...args]
+/** Copies of another sample. */
+const from = (sample: 'cfr-30' | 'cfr-59.94', args: string[]): string[] => ['-i', samplePath(sample), ...args]
 
 /** Every sample: arguments without the output path. Those that copy name their source. */
 const RECIPES = {
-  'cfr-30': () => plain('30', ['-metadata', 'title=Stale title']),
-  'cfr-25': () => plain('25'),
-  'cfr-29.97': () => plain('30000/1001'),
-  'cfr-59.94': () => plain('60000/1001'),
+  'cfr-30': (): string[] => plain('30', ['-metadata', 'title=Stale title']),
+  'cfr-25': (): string[] => plain('25'),
+  'cfr-29.97': (): string[] => plain('30000/1001'),
+  'cfr-59.94': (): string[] => plain('60000/1001'),
   /** Steps of one, two and three frame times, as phones make in poor light. */
-  vfr: () => [
+  vfr: (): string[] => [
     ...picture('320x180', '30', SECONDS),
     ...noise(SECONDS),
     ...['-vf', "select='not(eq(mod(n,7),3)+eq(mod(n,11),4)+eq(mod(n,11),5))'", '-fps_mode', 'passthrough'],
@@ -70,18 +71,18 @@ const RECIPES = {
     ...AAC,
     ...MP4,
   ],
-  rotated: () => from('cfr-30', ['-c', 'copy', '-metadata:s:v:0', 'rotate=90', ...MP4]),
-  odd: () => [
+  rotated: (): string[] => from('cfr-30', ['-c', 'copy', '-metadata:s:v:0', 'rotate=90', ...MP4]),
+  odd: (): string[] => [
     ...picture('321x181', '30', SECONDS),
     ...noise(SECONDS),
     ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '28', '-pix_fmt', 'yuv444p'],
     ...AAC,
     ...MP4,
   ],
-  mono: () => [...picture('320x180', '30', SECONDS), ...noise(SECONDS, 'mono'), ...H264, ...AAC, ...MP4],
-  'five-one': () => [...picture('320x180', '30', SECONDS), ...noise(SECONDS, '5.1'), ...H264, ...AAC, ...MP4],
+  mono: (): string[] => [...picture('320x180', '30', SECONDS), ...noise(SECONDS, 'mono'), ...H264, ...AAC, ...MP4],
+  'five-one': (): string[] => [...picture('320x180', '30', SECONDS), ...noise(SECONDS, '5.1'), ...H264, ...AAC, ...MP4],
   /** Sound that begins 1.5 s after the picture. */
-  'late-sound': () => [
+  'late-sound': (): string[] => [
     ...picture('320x180', '30', SECONDS),
     ...['-itsoffset', '1.5'],
     ...noise(SECONDS - 1.5),
@@ -90,24 +91,24 @@ const RECIPES = {
     ...MP4,
   ],
   /** Sound that ends 4 s before the picture. */
-  'short-sound': () => [...picture('320x180', '30', SECONDS), ...noise(SECONDS - 4), ...H264, ...AAC, ...MP4],
-  mkv: () => from('cfr-59.94', ['-c', 'copy', '-f', 'matroska']),
-  ts: () => from('cfr-30', ['-map', '0', '-c', 'copy', '-f', 'mpegts']),
-  webm: () => [
+  'short-sound': (): string[] => [...picture('320x180', '30', SECONDS), ...noise(SECONDS - 4), ...H264, ...AAC, ...MP4],
+  mkv: (): string[] => from('cfr-59.94', ['-c', 'copy', '-f', 'matroska']),
+  ts: (): string[] => from('cfr-30', ['-map', '0', '-c', 'copy', '-f', 'mpegts']),
+  webm: (): string[] => [
     ...picture('320x180', '30', SECONDS),
     ...noise(SECONDS),
     ...['-c:v', 'libvpx-vp9', '-deadline', 'realtime', '-cpu-used', '8', '-b:v', '600k', '-g', '150'],
     ...['-c:a', 'libopus', '-b:a', '96k', '-f', 'webm'],
   ],
-  'open-gop': () => plain('30', ['-x264-params', 'open-gop=1:keyint=60:scenecut=0']),
-  interlaced: () => plain('25', ['-vf', 'setfield=tff', '-flags', '+ilme+ildct', '-x264-params', 'tff=1']),
-  'no-sound': () => from('cfr-30', ['-an', '-c', 'copy', ...MP4]),
-  'no-picture': () => from('cfr-30', ['-vn', '-c', 'copy', ...MP4]),
+  'open-gop': (): string[] => plain('30', ['-x264-params', 'open-gop=1:keyint=60:scenecut=0']),
+  interlaced: (): string[] => plain('25', ['-vf', 'setfield=tff', '-flags', '+ilme+ildct', '-x264-params', 'tff=1']),
+  'no-sound': (): string[] => from('cfr-30', ['-an', '-c', 'copy', ...MP4]),
+  'no-picture': (): string[] => from('cfr-30', ['-vn', '-c', 'copy', ...MP4]),
   /** Index before the data, so that a file cut short still opens. */
-  faststart: () => from('cfr-30', ['-c', 'copy', '-movflags', '+faststart', ...MP4]),
+  faststart: (): string[] => from('cfr-30', ['-c', 'copy', '-movflags', '+faststart', ...MP4]),
   /** A stale chapter and a subtitle track that must not reach a clip. */
-  'with-chapters': () => ['-i', samplePath('cfr-30'), '-i', chapterText(), ...CHAPTERS, ...MP4],
-  silence: () => [
+  'with-chapters': (): string[] => ['-i', samplePath('cfr-30'), '-i', chapterText(), ...CHAPTERS, ...MP4],
+  silence: (): string[] => [
     ...picture('320x180', '30', 4),
     ...['-f', 'lavfi', '-i', 'anullsrc=r=48000:cl=stereo:d=4'],
     ...H264,
@@ -115,7 +116,7 @@ const RECIPES = {
     ...MP4,
   ],
   /** Quiet sound with loud claps: the gain that speech needs would break the ceiling. */
-  claps: () => [
+  claps: (): string[] => [
     ...picture('320x180', '30', SECONDS),
     ...['-f', 'lavfi', '-i', `anoisesrc=c=pink:seed=3:r=48000:a=0.1:d=${SECONDS}`],
     ...['-af', "volume='if(lt(mod(t,1),0.004),12,1)':eval=frame,asetnsamples=96"],
