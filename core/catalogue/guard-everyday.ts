@@ -8,15 +8,15 @@ export function isNameHere(text: string, found: FoundName): boolean {
   const before = text.slice(Math.max(0, found.offset - 60), found.offset).toLowerCase()
   const after = text.slice(found.offset + found.length, found.offset + found.length + 40).toLowerCase()
   if (/^\s+of\b(?!\s+(?:these|those|them|that|each)\b)/.test(after)) return false
-  if (standsAlone(before, after)) return true
   if (isAnnounced(before)) return true
   if (isPartAndVerb(said)) return false
+  if (standsAlone(before, after)) return !isOrder(said) || endsWithOpener(before)
   if (found.kind === 'thing' || found.slip) return /\s/.test(said) && !found.slip && isNoun(before, after)
   return isPlural(said) ? !isVerbOf(before) : isNoun(before, after)
 }
 
 const OPENERS =
-  'and|then|so|now|right|okay|ok|next|next up|first|lastly|last|finally|the|a|our|your|some|big|slow|proper|back to|on to|to the|go|just'
+  'and|then|so|now|right|okay|ok|next|next up|next one|last one|first one|first|lastly|last|finally|the|a|our|your|some|big|slow|proper|back to|on to|to the|go|just'
 const CLOSERS = 'go|next|then|now|please|again|time|everyone|everybody|first|and go|here we go|to start|to finish|today'
 const BREAK = '[.,;:!?…—–\\n]|\\s-\\s'
 
@@ -54,6 +54,17 @@ function isVerbOf(before: string): boolean {
   return /\b(?:it|he|she|who|that|which|one|hand|foot|leg|arm|knee|hip|back|body|bell|bar|handle|everybody|everyone|nobody|somebody)\s+$/.test(
     before,
   )
+}
+
+/** "Step down." or "Sit up." alone is told to do, not named. */
+function isOrder(said: string): boolean {
+  return /^(?:step|roll|press|push|pull|get|sit|walk|kick|curl|tuck|stand|drop|lift) ?-?(?:up|down|back|out|over|in|apart)$/i.test(
+    said,
+  )
+}
+
+function endsWithOpener(before: string): boolean {
+  return new RegExp(`(?:^|\\s)(?:${OPENERS}),?\\s+$`).test(before) && !/(?:^|\s)(?:and|just|go),?\s+$/.test(before)
 }
 
 /** "Heels lift", "hips drop", "arms swing": a part of the body and what it does, not the name of an exercise. */

@@ -104,7 +104,7 @@ function alsoCalledIn(speech: Speech, span: TextSpan): string[] {
 /** A name in lower case without its article; "A skips" keeps its letter. */
 function tidy(name: string): string {
   const lower = name.toLowerCase().trim()
-  const bare = lower.replace(/^(?:the|a|an|our|your|some|now|so|then|and) /, '')
+  const bare = lower.replace(/^(?:(?:the|a|an|our|your|some|now|so|then|and|or) )+/, '')
   const entry = findEntry(lower)
   return entry !== null && findEntry(bare) !== entry ? lower : bare
 }

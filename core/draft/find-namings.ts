@@ -53,8 +53,16 @@ export function findNamings(speech: Speech, kit: readonly string[]): Naming[] {
   const unknown = findUnknown(speech, taken)
   return markLists(
     speech,
-    [...known, ...unknown].sort((a, b) => a.offset - b.offset),
+    [...known, ...unknown.map((naming) => withSecondName(naming, known))].sort((a, b) => a.offset - b.offset),
   )
+}
+
+/** "The penguin walk, or heel walk": a known name in the same sentence says which exercise it is. */
+function withSecondName(naming: Naming, known: readonly Naming[]): Naming {
+  const second = known.find(
+    (other) => other.sentence === naming.sentence && other.offset > naming.end && other.offset - naming.end <= 8,
+  )
+  return second ? { ...naming, entry: second.entry } : naming
 }
 
 const BRINGS = anyPhrase(BRINGS_NAME)
@@ -64,6 +72,10 @@ const PASSES_AFTER = anyPhrase(PASSING_AFTER)
 const PASSES = anyPhrase(PASSING_SENTENCE)
 const CALLS_TO_GO = anyPhrase([
   '^(?:go|first|please|again|everyone|everybody|lets go|here we go|off we go|now|then|to start|to finish|one|round)',
+])
+/** Goes into a held shape: "sit back into child's pose". */
+const INTO_SHAPE = anyPhrase([
+  '^(?:(?:and|so|now|right|okay|then|next|lets|from here|from there|slowly) )*(?:sit|come|push|lie|fold|roll|step|lower|drop|move|press|walk|melt|settle|ease|sink|go|back|all the way|down)(?: \\w+){0,4} (?:in)?to(?: the| a| an| your| our)?$',
 ])
 /** Names what is going on: "we'll use this umbrella breathing". */
 const THIS_NAME = anyPhrase(['(?:use|keep|do|doing|repeat|love|like) this$'])
@@ -121,7 +133,7 @@ function rate(speech: Speech, place: Place): Naming {
     described: false,
   }
   const words = plainWords(speech.text.slice(from, to))
-  return { ...naming, ...strengthOf(before, rawAfter, words, speech.unpunctuated) }
+  return { ...naming, ...strengthOf(before, rawAfter, words, speech.unpunctuated, place.entry?.still === true) }
 }
 
 function strengthOf(
@@ -129,6 +141,7 @@ function strengthOf(
   rawAfter: string,
   words: string,
   unpunctuated: boolean,
+  held: boolean,
 ): Pick<Naming, 'strength' | 'late'> {
   const passing = { strength: 0, late: false } as const
   const before = plainWords(rawBefore)
@@ -141,6 +154,7 @@ function strengthOf(
   if (brings && !PASSES.test(words)) return { strength: 3, late: false }
   if (opens && /^next\b/.test(after)) return { strength: 2, late: false }
   if (opens && (after === '' || (ends && before === '') || CALLS_TO_GO.test(after))) return { strength: 3, late: false }
+  if (held && ends && INTO_SHAPE.test(before) && !PASSES.test(words)) return { strength: 3, late: false }
   if (opens && unpunctuated) return { strength: STARTS_WORK.test(after) || after === '' ? 3 : 2, late: false }
   if (opens) return { strength: 2, late: false }
   if (THIS_NAME.test(before)) return { strength: 2, late: true }

@@ -127,6 +127,12 @@ export const EVERYDAY_NAMES = [
 
 /** Things and animals that are mostly kit, places or pictures in speech. They count only where a name is announced. */
 export const THING_NAMES = [
+  'good morning',
+  'two hundred',
+  'four hundred',
+  'five hundred',
+  'eight hundred',
+  'five k',
   '200',
   '2k',
   '400',

@@ -13,8 +13,10 @@ export const BRINGS_NAME = [
   '^(?:and |okay |right |so |then )*(?:last but not least|to finish|to start|to begin|to end|first of all|for starters|finally|lastly|how about|say hello to|here come|here comes|up comes|warm up first with|warm up with|well warm up with|a few|some)(?: the| a| an| our| your| some)?$',
   '(?:next up|next one|next exercise|next move|up next|first up|first exercise|last exercise|last one|last station|final exercise|the next one|exercise number|station number)(?: is| are| will be| well do| we have| weve got| we do)?(?: the| a| an| our| your| some)?$',
   '(?:station|exercise|drill|move|number|part|block) (?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten|a|b|c)(?: is| are)?(?: the| a| an| our| your| some)?$',
-  '(?:moving on to|move on to|moved on to|move to|on to|over to|go on to|going on to|going into|straight into|straight to|go into|go to|going to do|gonna do|are doing|well do|well try|lets do|lets try|lets go for|lets have|let us do|let us try|start with|started with|starting with|begin with|beginning with|finish with|finishing with|end with|ending with|warm up with|on with|time for|ready for|set up for|get ready for|doing|do some|do a|do the)(?: the| a| an| our| your| some| those| a few| more)?$',
-  '(?:called|calls it|call it|call this|call these|call them|known as|name is|known to some as)(?: the| a| an)?$',
+  '(?:moving on to|move on to|moved on to|move to|on to|over to|go on to|going on to|going into|straight into|straight to|go into|go to|(?:going to|gonna|well|lets|let us|id like you to|want you to) (?:do|try|have|have a go at|go for|work on|practise|practice|add|bring in|learn|look at|tackle|doing|trying)|lets do|lets try|lets go for|lets have|let us do|let us try|start with|started with|starting with|begin with|beginning with|finish with|finishing with|end with|ending with|warm up with|on with|time for|ready for|set up for|get ready for|doing|do some|do a|do the)(?: the| a| an| our| your| some| those| a few| more)?$',
+  '(?:called|calls it|i call|we call|call it|call this|call these|call them|known as|name is|known to some as)(?: the| a| an)?$',
+  '^(?:(?:and|then|so|now|next|after that|okay|right|first|second|third|fourth|fifth|finally|lastly) )*(?:we have|weve got|we do|we go|comes|here is|heres|youve got|you have)(?: the| a| an| our| your| some)?$',
+  '^(?:and |okay |right |so |now |then )*(?:number )?(?:one|two|three|four|five|six|seven|eight|nine|ten|\\d+|first|second|third|fourth|fifth|sixth)(?: is| are| its)?(?: the| a| an| our| your| some)?$',
   '(?:from here|from there|for this one|for this)(?: the| a| an| its| well do| we do)?$',
   '(?:this one|this|this next one)(?: is| are|s) (?:called |known as |named )?(?:the |a |an |our |your )?$',
   '^(?:(?:and|then|so|now|right|okay|lets|go|well) )*(?:back (?:down |up |in )?(?:to|for|into)|come (?:down |back |up )?(?:for|into|to)|down (?:for|into)|up (?:for|into)|into)(?: the| a| an| that| our| your| some)?$',
@@ -38,13 +40,13 @@ export const PASSING_AFTER = [
 
 /** The sentence tells of something else than what is done now. */
 export const PASSING_SENTENCE = [
-  '(?:were not|we are not|not doing|wont do|were not doing|we wont|off the menu|were going to|last week|next week|next time|yesterday|i used to|i hate|my (?:best|record|favourite)|on the poster|some of you would|somebody asked|someone asked|youll (?:need|want|meet|see|use)|save (?:it|something|some)|saving yourself|helps with|felt easy|see you|ran out of|out of time|no time for|time to do|leave that for|leave the|looks like|bit like|same as in)',
+  '(?:were not|we are not|not doing|wont do|were not doing|we wont|off the menu|we were going to|i was going to|last week|next week|next time|yesterday|i used to|i hate|my (?:best|record|favourite)|on the poster|some of you would|somebody asked|someone asked|youll (?:need|want|meet|see|use)|save (?:it|something|some)|saving yourself|helps with|felt easy|see you|ran out of|out of time|no time for|time to do|leave that for|leave the|looks like|bit like|same as in)',
   '^(?:if|when|unless|after|before|because|remember|do you|did|have you|who|anyone) ',
 ]
 
 /** Another name for the exercise just named: the name comes before or after these. */
 export const ALSO_CALLED = [
-  /(?:^|[.,;]\s*|\s)([\p{L}\d' -]{3,32}?),? (?:some|other|lots of|most|a lot of|many)? ?(?:people|clubs|folks?|coaches|gyms|books|instructors|teachers|places) (?:say|call (?:it|this|them|these)|know (?:it|this|them) as)(?=[.,;]|$)/giu,
+  /(?:^|[.,;]\s*|\s)([\p{L}\d' -]{3,32}?),? (?:as )?(?:some|other|lots of|most|a lot of|many)? ?(?:people|clubs|folks?|coaches|gyms|books|instructors|teachers|places) (?:say|call (?:it|this|them|these)|know (?:it|this|them) as)(?=[.,;]|$)/giu,
   /(?:some|other|lots of|most|many|a lot)(?: of you)? ?(?:people|clubs|folks?|coaches|gyms)? ?(?:say|call (?:it|this|them|these)|(?:may|might)? ?know (?:it|this|them) as) (?:the |a |an )?([\p{L}\d' -]{3,32}?)(?=[.,;!?]|$)/giu,
   /(?:also known as|also called|otherwise known as|sometimes called|or, as (?:some|we) (?:say|call it)|we call it|we call this|its other name is) (?:the |a |an )?([\p{L}\d' -]{3,32}?)(?=[.,;!?]|$)/giu,
 ]
@@ -84,9 +86,12 @@ export const NEVER_IN_NAME: ReadonlySet<string> = new Set(
 
 /** What an unlisted name may follow. Group 1 is the name. Applied to one sentence as written. */
 export const UNKNOWN_NAME = [
-  /\b(?:next up|next exercise|next one|next move|up next|first up|first exercise|last exercise|final exercise)(?: is| are|, is|:|,)?(?: we have| we've got| we do)?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for | where | which )/iu,
-  /\b(?:station|exercise|drill|move|number) (?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)(?: is| are)?[,.:]?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for | where | which )/iu,
-  /\b(?:this|it|this one|this next one|these)(?:'s|’s| is| are|'re)? (?:is )?(?:called|known as)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for | because | where | which )/iu,
-  /\b(?:we|i) call (?:this|it|these|this one)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | because )/iu,
-  /\b(?:moving on to|move on to|move to)(?: the| a| an| our| some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?]|$| and | for )/iu,
+  /\b(?:first|second|third|next|last|this)(?: one)?,? (?:is one )?(?:i|we) call(?: it| this)?(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | because )/iu,
+  /^(?:and |okay,? |right,? |so,? |now,? )*(?:first|second|third|fourth|fifth|sixth|lastly|finally|last exercise|last one|number \w+)[,:]? (?:we have |we've got |it's |is |comes )?(?:the|a|an|our) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$)/iu,
+  /^(?:then|next|and then|now|after that),? (?:we have|we've got|comes|it's|we do|we're doing)(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$)/iu,
+  /\b(?:next up|next exercise|next one|next move|up next|first up|first exercise|last exercise|final exercise)(?: is| are|, is|:|,)?(?: we have| we've got| we do)?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | for | where | which )/iu,
+  /\b(?:station|exercise|drill|move|number) (?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)(?: is| are)?[,.:]?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | for | where | which )/iu,
+  /\b(?:this|it|this one|this next one|these)(?:'s|’s| is| are|'re)? (?:is )?(?:called|known as)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | for | because | where | which )/iu,
+  /\b(?:we|i) call (?:this|it|these|this one)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | because )/iu,
+  /\b(?:moving on to|move on to|move to)(?: the| a| an| our| some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | for )/iu,
 ]

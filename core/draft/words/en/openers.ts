@@ -46,6 +46,6 @@ export const NEVER_BEFORE_NAME: ReadonlySet<string> = new Set(
 export const WORK_OPENERS: ReadonlySet<string> = new Set(
   (
     'stand sit lie kneel start hands hand feet foot hold grab take place put set get come step bend reach lift lower push pull drive keep find face lean turn arms arm knees elbows shoulders back bell bar band loop wrap ' +
-    "so you we it's its that's if don't first go and three four five six eight ten twelve now the this on both one two heels toes legs lying sitting standing from big tall soft breathe in out as okay pop loop lay rest tie grip hang jump hop hinge kick tap rock swing circle draw float drop raise bring send use make sure while keep step let the these we'll right slide squeeze press roll tuck open hook loop anchor same again other please some"
+    "so you we it's its that's if don't first go and three four five six eight ten twelve now the this on both one two heels toes legs lying sitting standing from big tall soft breathe in out as okay pop loop lay rest tie grip hang jump hop hinge kick tap rock swing circle draw float drop raise bring send use make sure while keep step let the these we'll do give aim bring right slide squeeze press roll tuck open hook loop anchor same again other please some"
   ).split(' '),
 )
