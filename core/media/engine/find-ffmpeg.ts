@@ -39,11 +39,15 @@ interface Tried {
 /**
  * Search order: a setting; the optional package ffmpeg-static, if its file is really there; the PATH.
  * ffprobe: a setting, beside ffmpeg, the PATH.
+ * @param loadPackage imports ffmpeg-static, whose default export is a path.
  * @throws AppError ffmpeg-missing, ffmpeg-too-old; the details name everything that was tried.
  */
-export async function findFfmpeg(env: Environment = process.env): Promise<Ffmpeg> {
+export async function findFfmpeg(
+  env: Environment = process.env,
+  loadPackage: () => Promise<unknown> = importPackage,
+): Promise<Ffmpeg> {
   const tried: Tried[] = []
-  const ffmpeg = await firstThatWorks(await ffmpegCandidates(env), 'ffmpeg', tried)
+  const ffmpeg = await firstThatWorks(await ffmpegCandidates(env, loadPackage), 'ffmpeg', tried)
   if (!ffmpeg) throw notFound('ffmpeg', tried)
   const ffprobe = await firstThatWorks(ffprobeCandidates(env, ffmpeg.candidate.path), 'ffprobe', tried)
   if (!ffprobe) throw notFound('ffprobe', tried)
@@ -67,8 +71,8 @@ export function isNewEnough(version: string): boolean {
   return found.major > NEEDED.major || (found.major === NEEDED.major && found.minor >= NEEDED.minor)
 }
 
-async function ffmpegCandidates(env: Environment): Promise<Candidate[]> {
-  const packaged = await packagedFfmpeg()
+async function ffmpegCandidates(env: Environment, loadPackage: () => Promise<unknown>): Promise<Candidate[]> {
+  const packaged = await packagedFfmpeg(loadPackage)
   return [
     ...fromSettings(env, FFMPEG_SETTINGS),
     ...(packaged ? [{ path: packaged, from: 'ffmpeg-static' as const, setting: null }] : []),
@@ -105,12 +109,16 @@ function programName(program: string): string {
 }
 
 /** The package may be absent, or there without its file: its download may have failed or been skipped. */
-async function packagedFfmpeg(): Promise<string | null> {
-  // a name in a variable: the compiler must not ask for a package that may be absent
-  const name: string = 'ffmpeg-static'
-  const loaded = (await import(name).catch(() => null)) as { default?: unknown } | null
+async function packagedFfmpeg(loadPackage: () => Promise<unknown>): Promise<string | null> {
+  const loaded = (await loadPackage().catch(() => null)) as { default?: unknown } | null
   const path = loaded?.default
   return typeof path === 'string' && isExecutable(path) ? path : null
+}
+
+/** The name stands in a variable: the compiler must not ask for a package that may be absent. */
+function importPackage(): Promise<unknown> {
+  const name: string = 'ffmpeg-static'
+  return import(name)
 }
 
 async function firstThatWorks(

@@ -54,6 +54,21 @@ describe('findFfmpeg', () => {
     expect(found.ffprobe).not.toContain(old)
   })
 
+  it('takes the optional package before the PATH, if its file is really there', async () => {
+    const [packaged, path] = [join(await tools('6.1.1', null), 'ffmpeg'), await tools('5.1')]
+    const find = (load: () => Promise<unknown>) => findFfmpeg({ PATH: path }, load)
+    expect(await find(() => Promise.resolve({ default: packaged }))).toEqual({
+      ffmpeg: packaged,
+      ffprobe: join(path, 'ffprobe'),
+      version: '6.1.1',
+      from: 'ffmpeg-static',
+    })
+    const fromPath = { ffmpeg: join(path, 'ffmpeg'), from: 'path' }
+    expect(await find(() => Promise.resolve({ default: '/nowhere/ffmpeg' }))).toMatchObject(fromPath)
+    expect(await find(() => Promise.resolve({ default: null }))).toMatchObject(fromPath)
+    expect(await find(() => Promise.reject(new Error('not installed')))).toMatchObject(fromPath)
+  })
+
   it('says that a setting of ours names nothing, rather than taking another', async () => {
     const path = await tools('5.1')
     await expect(findFfmpeg({ REPSLATE_FFMPEG: '/nowhere/ffmpeg', PATH: path })).rejects.toMatchObject({
