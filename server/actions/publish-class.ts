@@ -36,6 +36,8 @@ export interface PublishInput {
   outDir: string
   jobs: number
   nowUtc: number
+  /** Told as soon as the checks are done, before anything is cut. */
+  onChecked?: (report: CheckReport) => void
   signal?: AbortSignal
   onProgress?: OnProgress
 }
@@ -53,6 +55,7 @@ export async function publishClass(input: PublishInput): Promise<Published> {
   const { sheet, outDir } = input
   const cues = buildCaptions(input.transcript)
   const report = checkSheet(sheet, { captions: captioned(sheet, cues), nowUtc: input.nowUtc })
+  input.onChecked?.(report)
   const { ready, held } = mayPublish(sheet, report)
   const manifest = await cutRecording({
     recordingPath: input.recordingPath,

@@ -56,7 +56,7 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
         `3  The draft: ${sheet.segments.length} exercises, ${doses} doses, ${cues} cues; nobody has agreed to them yet\n`,
       )
 
-      io.say('4  Cut, caption and publish what has no stop\n')
+      io.say('4  The checks\n\n')
       const progress = showProgress(io)
       const published = await publishClass({
         recordingPath,
@@ -65,12 +65,15 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
         outDir: out,
         jobs: 2,
         nowUtc: io.nowUtc(),
+        onChecked: (report) => {
+          io.out(`${describeReport(sheet, report)}\n`)
+          io.say('5  Cut, caption and publish what has no stop\n')
+        },
         signal: io.signal,
         onProgress: progress.show,
       })
       progress.end()
-      io.say(`5  The checks\n`)
-      io.out(`${describeReport(sheet, published.report)}\n`)
+      io.say('\n')
       io.out(describePublished(published, path.relative(process.cwd(), out) || '.'))
       for (const { name, message } of published.failed) io.say(`repslate: ${name}: ${message}\n`)
       finish(published.failed.length > 0 ? 1 : 0)

@@ -65,7 +65,7 @@ export function describePublished({ library, held }: Published, out: string): st
   )
   const back = held.flatMap(({ segment, reasons }) => [
     `  ■ ${segment.exercise.name}`,
-    ...reasons.map((reason) => `      ${reason}`),
+    ...reasons.map((reason) => `      ${withoutName(reason, segment.exercise.name)}`),
   ])
   return [
     `${library.lessons.length} lessons, each with clip, captions, chapters and description:`,
@@ -73,4 +73,13 @@ export function describePublished({ library, held }: Published, out: string): st
     ...(back.length > 0 ? ['', `${held.length} held back:`, ...back] : []),
     '',
   ].join('\n')
+}
+
+/** The reason under the exercise's name need not repeat it. */
+function withoutName(reason: string, name: string): string {
+  return reason.startsWith(`${name}: `) ? capitalised(reason.slice(name.length + 2)) : reason
+}
+
+function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
 }
