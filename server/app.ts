@@ -11,12 +11,14 @@ import { setHeaders } from './middleware/set-headers.ts'
 import { HTMX_CONFIG } from './render.ts'
 import type { PageTools } from './render.ts'
 import { ROUTES } from './routes/routes.ts'
+import type { AddRoutes } from './routes/routes.ts'
 
 const BODY_MS = 30_000
 /** Recordings of many gigabytes come here. */
 const UPLOADS = '/uploads'
 
-export function buildApp(door: Door): Express {
+/** @param routes those of the studio, unless said */
+export function buildApp(door: Door, routes: readonly AddRoutes[] = ROUTES): Express {
   const { sessions, assets, views, settings } = door
   const app = express()
   app.disable('x-powered-by')
@@ -32,7 +34,7 @@ export function buildApp(door: Door): Express {
   app.use(limitTime({ bodyMs: BODY_MS, unlimited: [UPLOADS] }))
   app.use(checkToken(sessions))
   app.use(sessions.bounce)
-  for (const add of ROUTES) add(app, door)
+  for (const add of routes) add(app, door)
   app.use(answerMissing())
   app.use(answerErrors(door.onFault))
   return app

@@ -10,6 +10,7 @@ import { build } from 'esbuild'
 import type { OutputFile } from 'esbuild'
 import { AppError } from '../../shared/errors.ts'
 import type { AssetNames } from '../../views/pages/frame.ts'
+import { projectRoot } from '../setup/project-root.ts'
 import { typeOfFile } from './type-of-file.ts'
 
 export interface Asset {
@@ -96,6 +97,7 @@ async function bundle(viewsFolder: string): Promise<Bundled[]> {
       logLevel: 'silent',
       // no settings of the surroundings: the same sources give the same files
       tsconfigRaw: '{}',
+      nodePaths: [path.join(projectRoot(), 'node_modules')],
     })
     const wanted = new Set(entries.map((entry) => entry.out))
     return built.outputFiles.map((output) => ({ entry: entryOf(output.path, wanted), output }))

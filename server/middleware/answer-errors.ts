@@ -58,7 +58,9 @@ function answer(req: Request, res: Response, view: ErrorView, onFault: (error: u
     res.type('html').send(writeOr('error', plainPage, res, view, onFault))
     return
   }
-  res.type('application/problem+json').send(JSON.stringify(writeProblem(view)))
+  // as bytes: express would add a charset, which this media type does not have
+  res.setHeader('Content-Type', 'application/problem+json')
+  res.send(Buffer.from(JSON.stringify(writeProblem(view))))
 }
 
 /** RFC 9457 (2023): "about:blank" means that the title is the status's; code, details and requestId are our extensions. */

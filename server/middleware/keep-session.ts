@@ -3,7 +3,7 @@
  * secret, so that nothing has to be stored and a restart breaks no open page.
  */
 import { createHash, createHmac, randomBytes, timingSafeEqual } from 'node:crypto'
-import { readFile, writeFile } from 'node:fs/promises'
+import { readFile, rename, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { Request, RequestHandler, Response } from 'express'
 
@@ -65,10 +65,13 @@ export async function readSecret(dataFolder: string): Promise<Buffer> {
     return fresh
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error
-    const kept = await readFile(file)
-    // another process is about to write it, or a full disk cut it short: a secret of our own is right, if not lasting
-    return kept.length === SESSION_BYTES ? kept : fresh
   }
+  const kept = await readFile(file)
+  if (kept.length === SESSION_BYTES) return kept
+  // cut short, as by a full disk: another takes its place whole or not at all
+  await writeFile(`${file}.part`, fresh, { mode: 0o600 })
+  await rename(`${file}.part`, file)
+  return fresh
 }
 
 function readCookie(req: Request, name: string): string | null {

@@ -30,8 +30,8 @@ export async function sendMedia(req: Request, res: Response, file: MediaFile): P
   if (!stats?.isFile()) {
     throw new AppError('row-missing', 'The file is not in the storage any more. Make it again, or restore a backup.')
   }
-  const validators = { etag: `"${file.etagSha}"`, lastModified: stats.mtime.toUTCString() }
-  const fields = tidyRange(req.method, req.headers, validators)
+  const representation = { bytes: stats.size, etag: `"${file.etagSha}"`, lastModified: stats.mtime.toUTCString() }
+  const fields = tidyRange(req.method, req.headers, representation)
   if (fields === 'changed') {
     throw new AppError('request-outdated', 'The file has changed since it was asked for. Load it again.')
   }
@@ -41,8 +41,8 @@ export async function sendMedia(req: Request, res: Response, file: MediaFile): P
   }
   if (file.saveAs !== undefined) res.attachment(file.saveAs)
   res.setHeader('Content-Type', file.type)
-  res.setHeader('ETag', validators.etag)
-  res.setHeader('Last-Modified', validators.lastModified)
+  res.setHeader('ETag', representation.etag)
+  res.setHeader('Last-Modified', representation.lastModified)
   res.setHeader(
     'Cache-Control',
     file.lasting === true ? `private, max-age=${YEAR_SECONDS}, immutable` : 'private, no-cache',

@@ -9,7 +9,8 @@ export interface RangeFields {
   'if-match'?: string | undefined
 }
 
-export interface Validators {
+export interface Representation {
+  bytes: number
   /** Strong, in its quotes. */
   etag: string
   /** As in Last-Modified. */
@@ -20,13 +21,13 @@ export interface Validators {
 export function tidyRange(
   method: string,
   fields: RangeFields,
-  { etag, lastModified }: Validators,
+  { bytes, etag, lastModified }: Representation,
 ): RangeFields | 'changed' {
   const match = keepStrong(fields['if-match'])
   if (match === '') return 'changed'
   const asked = method === 'GET' && keepsRange(fields['if-range'], etag, lastModified)
   // section 14.2: only GET has ranges; a malformed one is ignored
-  return { range: asked ? tidySpecifier(fields.range) : undefined, 'if-range': undefined, 'if-match': match }
+  return { range: asked ? tidySpecifier(fields.range, bytes) : undefined, 'if-range': undefined, 'if-match': match }
 }
 
 /**
@@ -51,7 +52,14 @@ const SPECIFIER = /^bytes=\s*(\d+-\d*|-\d+)(\s*,\s*(\d+-\d*|-\d+))*\s*$/i
 /** Section 14.2 and 17.15: many small ranges are an attack or a mistake. */
 const MOST_RANGES = 8
 
-function tidySpecifier(range: string | undefined): string | undefined {
+function tidySpecifier(range: string | undefined, bytes: number): string | undefined {
   if (range === undefined || !SPECIFIER.test(range) || range.split(',').length > MOST_RANGES) return undefined
-  return range.replace(/^bytes=/i, 'bytes=')
+  // section 14.1.2: of a file shorter than the last bytes asked for, all is meant; express would refuse it
+  const whole = (suffix: string, length: string): string => (Number(length) > bytes && bytes > 0 ? '0-' : suffix)
+  return range
+    .replace(/^bytes=\s*/i, '')
+    .split(',')
+    .map((one) => one.trim().replace(/^-(\d+)$/, whole))
+    .join(',')
+    .replace(/^/, 'bytes=')
 }

@@ -65,7 +65,7 @@ const RULES: Rule[] = [
     node: true,
   },
   // What serves browsers: the door, its guards and its routes. Actions, jobs and the store know nothing of it.
-  { folder: 'server/assets', mayImport: ['shared', 'views/pages'], packages: ['esbuild'], node: true },
+  { folder: 'server/assets', mayImport: ['shared', 'server/setup', 'views/pages'], packages: ['esbuild'], node: true },
   { folder: 'server/render.ts', mayImport: ['views/pages'], packages: ['eta', 'express'], node: true },
   {
     folder: 'server/middleware',

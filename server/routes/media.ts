@@ -1,0 +1,34 @@
+/** `GET /recordings/:id/media/:mediaId`: the files of a recording as they came, in whole or in ranges. */
+import path from 'node:path'
+import type { Router } from 'express'
+import { mustBeAllowed } from '../../shared/actors.ts'
+import { AppError } from '../../shared/errors.ts'
+import { typeOfFile } from '../assets/type-of-file.ts'
+import { sendMedia } from '../middleware/send-media.ts'
+import type { Studio } from '../studio.ts'
+
+export function addMedia(app: Router, studio: Studio): void {
+  app.get('/recordings/:id/media/:mediaId', async (req, res) => {
+    const { id, mediaId } = req.params
+    mustBeAllowed(studio.actor, 'studio.read', { type: 'media', id: mediaId })
+    const file = await studio.store.media.read(mediaId)
+    if (file.recordingId !== id) throw new AppError('row-missing', 'This recording has no such file.')
+    if (file.storageKey === null || file.sha256 === null) {
+      throw new AppError('row-missing', 'This file is still arriving. Try again when its upload is done.')
+    }
+    await sendMedia(req, res, {
+      path: mediaPath(studio.dataFolder, file.storageKey),
+      etagSha: `sha256-${file.sha256}`,
+      type: typeOfFile(file.fileName),
+      lasting: true,
+    })
+  })
+}
+
+/** Letters, digits and dashes, in folders, with an ending: what our own keys are made of. */
+const KEY = /^[\w-]+(\/[\w-]+)*(\.\w+)?$/
+
+function mediaPath(dataFolder: string, key: string): string {
+  if (!KEY.test(key)) throw new AppError('store-damaged', 'The store holds a place of a file that it cannot have.')
+  return path.join(dataFolder, 'media', ...key.split('/'))
+}
