@@ -95,7 +95,7 @@ export const BODY_HAZARDS = {
       'Keep your back in the shape it has when you stand tall. If it rounds, or it does not feel right, use less weight, come less low, or stop there.',
     concerns: 'everyone, and backs that complain',
     source:
-      'CONFLICTING evidence on rounding as such: Axler & McGill, Med Sci Sports Exerc 29(6):804-811, 1997 against Saraceni et al., J Orthop Sports Phys Ther 50(3):121-130, 2020 and Swain et al., J Biomech 102:109312, 2020; worded as comfort. The form cue is common practice',
+      'The evidence on rounding as such conflicts: Axler & McGill, Med Sci Sports Exerc 29(6):804-811, 1997 against Saraceni et al., J Orthop Sports Phys Ther 50(3):121-130, 2020 and Swain et al., J Biomech 102:109312, 2020; worded as comfort. The form cue is common practice',
     grade: 'S, conflicting',
     level: 'must',
   },

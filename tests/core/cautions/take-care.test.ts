@@ -93,7 +93,7 @@ describe('take care if', () => {
 
   it('says of conflicting evidence that it is conflicting and never that rounding is dangerous', () => {
     const rule = findTakeCare('k13')
-    expect(rule?.source).toMatch(/CONFLICT/)
+    expect(rule?.source).toMatch(/evidence conflicts/)
     expect(rule?.grade).toMatch(/conflicting/)
     for (const { text } of TAKE_CARE) expect(text).not.toMatch(/danger/i)
   })
