@@ -1,5 +1,13 @@
 /** Finds the parts of doses in a text: each saying that fits gives one fact with its place. */
-import { compilePattern, findMatches, type Match, type Pattern, type Piece } from './match-pattern.ts'
+import {
+  compilePattern,
+  findMatches,
+  lineOf,
+  type Line,
+  type Match,
+  type Pattern,
+  type Piece,
+} from './match-pattern.ts'
 import { readAmounts } from './read-amounts.ts'
 import { slotsOf, type Slots } from './read-slots.ts'
 import { LISTS } from './words/en/lists.ts'
@@ -37,6 +45,8 @@ export interface Findings {
 
 /** A piece that a fact has taken, and an amount that is no dose. */
 export const TAKEN = '·'
+/** Rough times from here on, in seconds, are the length of a class (common practice, no source). */
+const LEAST_CLASS_S = 600
 const SET_ASIDE = '#'
 
 const compiled = (sayings: readonly Saying[]) =>
@@ -51,15 +61,25 @@ export function findFacts(text: string): Findings {
   const pieces = readAmounts(text)
   const open = pieces.map((piece) => ({ ...piece }))
   const facts: Fact[] = []
-  for (const { saying, pattern } of FIRST) facts.push(...takeFacts(saying, pattern, open, text))
-  for (const { pattern, clause } of ASIDE) setAside(pattern, clause === true, open)
-  for (const { saying, pattern } of REST) facts.push(...takeFacts(saying, pattern, open, text))
+  let line = lineOf(open)
+  const take = (rules: typeof FIRST) => {
+    for (const { saying, pattern } of rules) {
+      const found = takeFacts(saying, pattern, line, open, text)
+      if (found.length > 0) line = lineOf(open)
+      facts.push(...found)
+    }
+  }
+  take(FIRST)
+  for (const { pattern, clause } of ASIDE) if (setAside(pattern, clause === true, line, open)) line = lineOf(open)
+  take(REST)
   facts.sort((a, b) => a.from - b.from)
   return { facts, pieces, left: open.map((piece) => piece.tag) }
 }
 
-function setAside(pattern: Pattern, isClause: boolean, open: Piece[]): void {
-  for (const match of findMatches(open, pattern)) {
+/** True when something was set aside. */
+function setAside(pattern: Pattern, isClause: boolean, line: Line, open: Piece[]): boolean {
+  const matches = findMatches(line, pattern)
+  for (const match of matches) {
     const named = Object.entries(match.kept).flatMap(([name, piece]) => (name === 'no' ? [piece] : []))
     const to = isClause ? clauseEnd(open, match.to) : match.to
     for (let at = match.from; at < to; at++) {
@@ -68,11 +88,12 @@ function setAside(pattern: Pattern, isClause: boolean, open: Piece[]): void {
       if (named.length === 0 || named.includes(piece) || at >= match.to) piece.tag = SET_ASIDE
     }
   }
+  return matches.length > 0
 }
 
-function takeFacts(saying: Saying, pattern: Pattern, open: Piece[], text: string): Fact[] {
+function takeFacts(saying: Saying, pattern: Pattern, line: Line, open: Piece[], text: string): Fact[] {
   const facts: Fact[] = []
-  for (const match of findMatches(open, pattern)) {
+  for (const match of findMatches(line, pattern)) {
     if (!isAllowed(saying, match)) continue
     const to = saying.clause ? clauseEnd(open, match.to) : match.to
     const taken = open.slice(match.from, to)
@@ -107,6 +128,15 @@ function isAllowed({ only }: Saying, { kept }: Match): boolean {
       return amounts.every((piece) => piece.tag === 'T' || (single(piece) >= 10 && single(piece) % 5 === 0))
     case 'same on both sides':
       return single(kept['reps'] ?? kept['work']) === single(kept['sides'])
+    case 'more than one':
+      return amounts.every((piece) => (piece.max ?? piece.min ?? 0) > 1)
+    case 'up to ten':
+      return amounts.every((piece) => (piece.max ?? 0) <= 10)
+    case 'fewer than a hundred':
+      return amounts.every((piece) => (piece.max ?? 0) < 100)
+    case 'no whole class':
+      // "about twelve minutes" is how long the class takes.
+      return amounts.every((piece) => piece.approx !== true || (piece.min ?? 0) < LEAST_CLASS_S)
     case 'out of ten':
       return single(kept['ten']) === 10 && (kept['rpe']?.max ?? 11) <= 10
     case 'falling':

@@ -15,9 +15,9 @@ export interface Draft {
   isHoldAfterUp?: boolean
 }
 
-export type NumberSlot = 'sets' | 'reps' | 'work' | 'hold' | 'rest' | 'distance'
+export type NumberSlot = 'sets' | 'reps' | 'times' | 'work' | 'hold' | 'rest' | 'distance'
 /** In the order they are said in one phrase. */
-export const NUMBER_SLOTS: readonly NumberSlot[] = ['sets', 'reps', 'work', 'hold', 'distance', 'rest']
+export const NUMBER_SLOTS: readonly NumberSlot[] = ['sets', 'times', 'reps', 'work', 'hold', 'distance', 'rest']
 
 /** A hold up to this long, said with "eight times", is one of each repetition (common practice, no source). */
 const LONGEST_REP_HOLD_S = 10
@@ -93,10 +93,15 @@ function noteBare(sets: Range | undefined, reps: Range, still: boolean | undefin
 
 /** Every minute on the minute: the interval is a minute unless said, and the whole time gives the sets. */
 function withClock(slots: Slots): Slots {
-  const { total, ...others } = slots
-  if (others.scheme !== 'emom') return others
-  const every = others.every ?? { min: 60, max: 60 }
+  const { total: said, ...whole } = slots
+  if (whole.scheme !== 'emom') return whole
+  const every = whole.every ?? { min: 60, max: 60 }
   const step = every.max ?? 60
+  // Work longer than the interval is the whole time: "five on the minute, for ten minutes".
+  const isTotal = said === undefined && (whole.work?.min ?? 0) > step
+  const total = isTotal ? (whole.work?.min ?? 0) : said
+  const { work, ...others } = whole
+  if (work && !isTotal) Object.assign(others, { work })
   const sets = others.sets ?? (total === undefined || step <= 0 ? undefined : exactly(Math.round(total / step)))
   return { ...others, every, ...(sets ? { sets } : {}) }
 }

@@ -31,16 +31,28 @@ export function joinFacts(facts: readonly Fact[], links: readonly Link[], contex
     const link = links[index] ?? NO_LINK
     const owner = owners[index]
     const target = owner ? levelDraft(levels, owner) : mainOrThen(fact, link, main, thens)
-    const slots = resolved(fact.slots, last, scale)
+    const slots = resolved(link.isFix ? inPlace(fact.slots, last) : fact.slots, last, scale)
     putSlots(target, slots, link)
     target.doubts.push(...fact.doubts)
     last = lastNumber(slots) ?? last
     if (hasTime(fact.slots)) scale = fact.scale
   })
+  joinLadder(main, thens)
   const dose = finishDraft(main, context)
   dose.then = thens.map((draft) => finishDraft(draft, context))
   dose.byLevel = [...levels].map(([level, draft]) => ({ level, dose: finishDraft(likeMain(draft, main), context) }))
   return dose
+}
+
+/** A ladder said step by step, "one each side, then two, then three", is one list. */
+function joinLadder(main: Draft, thens: Draft[]): void {
+  const steps = [main, ...thens].map(({ slots }) =>
+    typeof slots.reps === 'object' && slots.reps.min === slots.reps.max ? slots.reps.min : null,
+  )
+  if (main.slots.scheme !== 'ladder' || thens.length < 2 || steps.includes(null)) return
+  main.slots.repScheme = steps.map((step) => step ?? 0)
+  delete main.slots.reps
+  thens.length = 0
 }
 
 /** True when the fact says how much work, so that it can stand on its own. */
@@ -104,6 +116,12 @@ function resolved(slots: Slots, last: NumberSlot | null, scale: number): Slots {
   const factor = slot === 'work' || slot === 'hold' || slot === 'rest' || slot === 'distance' ? scale : 1
   const inUnit = (value: number | null) => (value === null ? null : value * factor)
   return { ...others, [slot]: { min: inUnit(same.min), max: inUnit(same.max) } }
+}
+
+/** "rest thirty, no, forty-five seconds": a bare time after a change of mind is a rest as well. */
+function inPlace(slots: Slots, last: NumberSlot | null): Slots {
+  const { work, ...others } = slots
+  return work && Object.keys(others).length === 0 && (last === 'rest' || last === 'hold') ? { [last]: work } : slots
 }
 
 function putSlots(draft: Draft, slots: Slots, link: Link): void {

@@ -21,6 +21,8 @@ export interface Piece {
   /** What one unit is in seconds or metres, for "two minutes, no, three". */
   scale?: number
   approx?: boolean
+  /** Written in figures. */
+  isFigure?: boolean
   /** The inside of a quoted note. */
   text?: string
   /** What the recogniser wrote where a slip was mended. */
@@ -34,7 +36,19 @@ export interface Match {
   kept: Readonly<Record<string, Piece>>
 }
 
-export type Pattern = RegExp
+/** A compiled pattern: a quick test, and the same with the places of what it keeps. */
+export interface Pattern {
+  test: RegExp
+  find: RegExp
+}
+
+/** Pieces as one line for patterns, each with a space before it, and which piece stands at which place. */
+export interface Line {
+  pieces: readonly Piece[]
+  text: string
+  pieceAt: ReadonlyMap<number, number>
+}
+
 /** The lists that patterns name in <angle brackets>: phrases in the words of the pieces. */
 export type Lists = Readonly<Record<string, readonly string[]>>
 
@@ -48,32 +62,33 @@ export function compilePattern(pattern: string, lists: Lists): Pattern {
     .trim()
     .split(/\s+/)
     .map((element) => elementSource(element, lists))
-  return new RegExp(source.join(''), 'dgu')
+  // Keeping places is slow, and most patterns do not fit most lines.
+  return { test: new RegExp(source.join(''), 'u'), find: new RegExp(source.join(''), 'dgu') }
 }
 
 /** Every place where the pattern fits, left to right, without overlaps. */
-export function findMatches(pieces: readonly Piece[], pattern: Pattern): Match[] {
-  const { line, pieceAt } = lineOf(pieces)
+export function findMatches({ pieces, text, pieceAt }: Line, pattern: Pattern): Match[] {
+  if (!pattern.test.test(text)) return []
   const matches: Match[] = []
-  for (const match of line.matchAll(pattern)) {
+  for (const match of text.matchAll(pattern.find)) {
     const from = pieceAt.get(match.index)
     const end = match.index + match[0].length
-    const to = end === line.length ? pieces.length : pieceAt.get(end)
+    const to = end === text.length ? pieces.length : pieceAt.get(end)
     if (from === undefined || to === undefined || to <= from) continue
     matches.push({ from, to, kept: keptOf(match, pieces, pieceAt) })
   }
   return matches
 }
 
-/** The pieces as one line for patterns, each with a space before it, and which piece stands at which place. */
-function lineOf(pieces: readonly Piece[]): { line: string; pieceAt: Map<number, number> } {
+/** The line of these pieces; it goes stale when a tag changes. */
+export function lineOf(pieces: readonly Piece[]): Line {
   const pieceAt = new Map<number, number>()
-  let line = ''
+  let text = ''
   pieces.forEach((piece, index) => {
-    pieceAt.set(line.length, index)
-    line += ` ${piece.tag}`
+    pieceAt.set(text.length, index)
+    text += ` ${piece.tag}`
   })
-  return { line, pieceAt }
+  return { pieces, text, pieceAt }
 }
 
 function keptOf(

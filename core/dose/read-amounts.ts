@@ -4,7 +4,15 @@
  *   N amount   T time in seconds   D distance in metres   P plural number ("tens")   L list ("10-8-6")
  *   C counting aloud ("one, two, three")   M typed tempo ("40X0")   Q quoted note; words and marks stay themselves
  */
-import { compilePattern, findMatches, type Match, type Pattern, type Piece } from './match-pattern.ts'
+import {
+  compilePattern,
+  findMatches,
+  lineOf,
+  type Line,
+  type Match,
+  type Pattern,
+  type Piece,
+} from './match-pattern.ts'
 import { mendSlips, type MendedToken } from './mend-slips.ts'
 import { listPieces } from './read-lists.ts'
 import { numberAt } from './read-number.ts'
@@ -14,7 +22,7 @@ import { DISTANCE_UNITS, PLURALS, SAME_WORD, TIME_UNITS } from './words/en/numbe
 /** The pieces of a text, in order, with their places in it. */
 export function readAmounts(text: string): Piece[] {
   const pieces = listPieces(piecesOf(mendSlips(tokenise(text)), text))
-  return REWRITES.reduce((done, rewrite) => rewritten(done, rewrite), pieces)
+  return [...REWRITES.reduce(rewritten, lineOf(pieces)).pieces]
 }
 
 /** Numbers joined, words made one, marks kept; a full stop inside "30 sec. rest" is left out. */
@@ -62,9 +70,9 @@ function pieceOf(token: MendedToken, tokens: readonly MendedToken[], at: number,
   return { tag: same, ...place }
 }
 
-/** Where a cross may stand after: a number, "sets" or "reps", or a unit. */
+/** Where a cross may stand after: a number, "sets" or "reps", a unit, or the plus of "3+". */
 function isAmountEnd(token: MendedToken | undefined): boolean {
-  return token !== undefined && token.kind !== 'mark'
+  return token !== undefined && (token.kind !== 'mark' || token.text === '+')
 }
 
 function markPiece(token: MendedToken, tokens: readonly MendedToken[], at: number, text: string): Piece | null {
@@ -152,7 +160,7 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('{a:T} up? to|or|- {b:T}', rangeOf),
   rewrite('{a:D} to|or|- {b:D}', rangeOf),
   rewrite('<least> {n:N|T|D}', (kept) => open(kept, 'up')),
-  rewrite('<most> {n:N|T|D}', (kept) => open(kept, 'down')),
+  rewrite('<most> a? {n:N|T|D}', (kept) => open(kept, 'down')),
   rewrite('{n:N|T|D} or more|longer|minimum|plus', (kept) => open(kept, 'up')),
   rewrite('{n:N|T|D} plus|minimum', (kept) => open(kept, 'up')),
   rewrite('{n:N|T|D} or less|fewer|under', (kept) => open(kept, 'down')),
@@ -167,10 +175,11 @@ function rewrite(pattern: string, make: (kept: Kept) => Made): Rewrite {
   return { pattern: compilePattern(pattern, LISTS), make }
 }
 
-function rewritten(pieces: readonly Piece[], { pattern, make }: Rewrite): Piece[] {
+function rewritten(line: Line, { pattern, make }: Rewrite): Line {
+  const { pieces } = line
   const result: Piece[] = []
   let at = 0
-  for (const match of findMatches(pieces, pattern)) {
+  for (const match of findMatches(line, pattern)) {
     const made = make(match.kept)
     const inside = pieces.slice(match.from, match.to)
     const start = inside[0]?.start
@@ -182,7 +191,7 @@ function rewritten(pieces: readonly Piece[], { pattern, make }: Rewrite): Piece[
     result.push(...pieces.slice(at, match.from), { ...made, start, end, ...marks })
     at = match.to
   }
-  return at === 0 ? [...pieces] : [...result, ...pieces.slice(at)]
+  return at === 0 ? line : lineOf([...result, ...pieces.slice(at)])
 }
 
 /** From a to b; null where b is the smaller ("ten to two") or a side is open already. */

@@ -37,7 +37,7 @@ export function readDose(text: string, context: DoseContext = {}): Prescription 
 export function findDoses(text: string, context: DoseContext = {}): FoundDose[] {
   const findings = findFacts(text)
   return clustersOf(findings).flatMap((facts) => {
-    const counted = isMeant(facts) ? facts : []
+    const counted = isMeant(facts) || isWholeSentence(facts, findings) ? facts : []
     const first = counted[0]
     if (!first || isKitOnly(counted.map((fact) => fact.slots))) return []
     const links = linksOf(counted, findings.pieces)
@@ -91,6 +91,16 @@ function isMeant(facts: readonly Fact[]): boolean {
   return facts.some((fact) => !fact.weak)
 }
 
+/** "Three times." or "Ninety seconds." as a sentence of its own; a lone number there is counting aloud. */
+function isWholeSentence(facts: readonly Fact[], { left }: Findings): boolean {
+  const [first, last] = [facts[0], facts.at(-1)]
+  if (!first || !last || !facts.some(({ slots }) => slots.times ?? slots.work ?? slots.distance ?? slots.repScheme))
+    return false
+  const start = left.lastIndexOf('.', first.from) + 1
+  const end = left.indexOf('.', last.to)
+  return left.slice(start, end < 0 ? left.length : end).every((tag) => tag === TAKEN || DOSE_FILLERS.has(tag))
+}
+
 // Clusters: which facts of running speech make one dose
 
 /** More words than this between two facts part them, where no mark does. */
@@ -138,7 +148,7 @@ function linksOf(facts: readonly Fact[], pieces: readonly Piece[]): Link[] {
 }
 
 const FIX = new RegExp(` (?:${LISTS.fix.join('|')})(?= |$)`)
-const THEN = / (?:then|followed by|into|straight into|finish with)(?= |$)/
+const THEN = / (?:then|followed by|straight into|finish with)(?= |$)/
 const MOST_WORDS_CLOSE = 2
 
 function linkBetween(before: Fact, fact: Fact, pieces: readonly Piece[]): Link {

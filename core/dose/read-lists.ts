@@ -8,8 +8,8 @@ const COUNTED = /^(?:sets|reps|rounds|times|breaths|seconds|minutes|lengths|stro
 export function listPieces(pieces: readonly Piece[]): Piece[] {
   const result: Piece[] = []
   for (let at = 0; at < pieces.length;) {
-    const run = runAt(pieces, at)
     const isNamed = pieces[at - 2]?.tag === 'by' && pieces[at - 1]?.tag === 'sets'
+    const run = runAt(pieces, at, isNamed ? /^-$/ : SEPARATOR)
     const joined = run && joinedRun(run.numbers, pieces[at + run.length], run.isBare, isNamed)
     const piece = pieces[at]
     if (!piece) break
@@ -27,17 +27,22 @@ interface Run {
   isBare: boolean
 }
 
-function runAt(pieces: readonly Piece[], at: number): Run | null {
+function runAt(pieces: readonly Piece[], at: number, separator: RegExp): Run | null {
   const first = pieces[at]
   if (!first || !isSingle(first)) return null
   const numbers = [first]
   let length = 1
   let isBare = true
+  let isDashed: boolean | null = null
   for (;;) {
     let skip = 0
-    while (skip < 2 && SEPARATOR.test(pieces[at + length + skip]?.tag ?? '')) skip++
+    while (skip < 2 && separator.test(pieces[at + length + skip]?.tag ?? '')) skip++
     const next = pieces[at + length + skip]
     if (!next || !isSingle(next)) break
+    // "7-8, 3 times" is a range and another number.
+    const isDash = pieces[at + length]?.tag === '-'
+    if (isDashed !== null && isDash !== isDashed) break
+    isDashed = isDash
     if (skip > 0) isBare = false
     numbers.push(next)
     length += skip + 1
@@ -65,7 +70,7 @@ function joinedRun(
   if (numbers.length < 2) return null
   if (numbers.length === 2) {
     // "two, three sets": an unsaid "or".
-    const isRange = steps[0] === 1 && COUNTED.test(next?.tag ?? '')
+    const isRange = steps[0] === 1 && !first.isFigure && COUNTED.test(next?.tag ?? '')
     return isRange ? { tag: 'N', min: values[0] ?? null, max: values[1] ?? null, ...place } : null
   }
   if (steps.every((step) => step === 1) || steps.every((step) => step === -1)) return { tag: 'C', values, ...place }

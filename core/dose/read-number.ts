@@ -10,6 +10,8 @@ export interface NumberRead {
   length: number
 }
 
+const LEAST_PLURAL_FIGURE = 200
+
 /** Whole phrases that are numbers; a few = 3, said to be rough. */
 const PHRASES: readonly { words: string; value: number; approx?: boolean; before?: RegExp; times?: boolean }[] = [
   { words: 'half a dozen', value: 6 },
@@ -52,8 +54,13 @@ function figuresAt(tokens: readonly MendedToken[], at: number): NumberRead | nul
   if (token?.kind !== 'number') return null
   const next = tokens[at + 1]
   const hasPart = next?.kind === 'number' && next.value < 1 && next.glued
+  // "the 500s": a name of efforts, not seconds
+  if (next?.text === 's' && next.glued && token.value >= LEAST_PLURAL_FIGURE) {
+    return { pieces: [{ ...amountPiece(tokens, at, 2, token.value), tag: 'P' }], length: 2 }
+  }
   const length = hasPart ? 2 : 1
-  return { pieces: [amountPiece(tokens, at, length, token.value + (hasPart ? next.value : 0))], length }
+  const piece = amountPiece(tokens, at, length, token.value + (hasPart ? next.value : 0))
+  return { pieces: [{ ...piece, isFigure: true }], length }
 }
 
 /** "twenty-five", "a hundred and twenty", "two thousand". */

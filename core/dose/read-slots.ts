@@ -79,6 +79,7 @@ const READ: Readonly<Record<string, Reader>> = {
   same: (slots, piece) => (slots.same = rangeOf(piece)),
   workTo: (slots, piece) => (slots.work = { min: slots.work?.min ?? null, max: piece.max ?? null }),
   workUp: (slots, piece) => (slots.work = { min: null, max: piece.max ?? null }),
+  holdUp: (slots, piece) => (slots.hold = { min: null, max: piece.max ?? null }),
   repsTo: (slots, piece) => (slots.reps = { min: leastOf(slots.reps), max: piece.max ?? null }),
   repsUp: (slots, piece) => (slots.reps = { min: null, max: piece.max ?? null }),
   setsUp: (slots, piece) => (slots.sets = { min: null, max: piece.max ?? null }),
@@ -132,7 +133,8 @@ function counted(slots: Slots, piece: Piece, unit: Prescription['repUnit']): voi
 /** "thirty seconds on, fifteen off": a bare number takes the unit of its partner; alone, one to five are minutes. */
 function seconds(piece: Piece, partner: Piece | undefined): Range {
   if (piece.tag === 'T') return rangeOf(piece)
-  const isMinutes = (piece.max ?? 0) <= 5 && (partner === undefined || partner.tag !== 'T' || partner.scale === 60)
+  const isSmall = (amount: Piece | undefined) => (amount?.max ?? 0) <= 5
+  const isMinutes = isSmall(piece) && (partner?.tag === 'T' ? partner.scale === 60 : !partner || isSmall(partner))
   const scale = isMinutes ? 60 : 1
   return { min: piece.min == null ? null : piece.min * scale, max: piece.max == null ? null : piece.max * scale }
 }

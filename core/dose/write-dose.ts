@@ -12,7 +12,7 @@ export function writeDose(dose: Prescription): string {
   const main = [...parts, ...(needsApprox ? ['approx'] : [])].join(', ')
   const thens = dose.then.map((part) => `, then ${thenText(part)}`).join('')
   const unsure = dose.unsure ? ' (?)' : ''
-  return `${lead}${main}${thens}${unsure}${dose.byLevel.map(levelText).join('')}`.trim()
+  return `${lead}${main}${unsure}${thens}${dose.byLevel.map(levelText).join('')}`.trim()
 }
 
 /** "10", "10-12", "10+" or "up to 12"; empty for a range without numbers. */
@@ -37,7 +37,7 @@ const LEADS = {
   straight: '',
   superset: 'superset: ',
   circuit: 'circuit: ',
-  emom: 'EMOM: ',
+  emom: '',
   amrap: '',
   ladder: '',
   interval: 'interval: ',
@@ -86,7 +86,7 @@ function workTexts(dose: Prescription): string[] {
   const main = [amrapText(dose, work), ladderText(dose), repsText(dose)].filter((text) => text !== '')
   const isWorkMain = main.length === 0 && distance === ''
   if (distance !== '') main.push(main.length === 0 ? `${distance} m` : `over ${distance} m`)
-  if (work !== '' && dose.scheme !== 'amrap') main.push(isWorkMain ? workRestText(dose, work) : `work ${work}`)
+  if (work !== '' && dose.scheme !== 'amrap') main.push(isWorkMain ? workRestText(dose, work) : `over ${work}`)
   if (hold !== '') {
     const isPlain = main.length === 0 && dose.holdPer !== 'rep'
     main.push(isPlain ? `${hold} hold` : `hold ${hold} per ${dose.holdPer ?? 'set'}`)
@@ -139,7 +139,7 @@ function measures(dose: Prescription): string[] {
   const between = dose.restBetween === null ? '' : ` between ${dose.restBetween}`
   return [
     ...workTexts(dose).slice(1),
-    every === '' ? '' : `every ${every}`,
+    every === '' ? '' : dose.scheme === 'emom' ? `EMOM every ${every}` : `new set every ${every}`,
     rest === '' ? '' : `rest ${rest}${between}`,
     // In text an x means "as fast as you can", so a phase that was not said is a question mark.
     dose.tempo === null ? '' : `tempo ${dose.tempo.replaceAll('x', '?')}`,

@@ -3,7 +3,8 @@ import type { Saying } from './sayings.ts'
 
 export const CLOCK_SAYINGS: readonly Saying[] = [
   // every minute on the minute
-  { says: '<emom> {sets:N} x {every:T} :?', means: { scheme: 'emom' } },
+  { says: '<emom> every {every:T}', means: { scheme: 'emom' } },
+  { says: 'new sets every {every:T}' },
   { says: '<emom> ,|:? for|of? {total:T}', means: { scheme: 'emom' } },
   { says: '{total:T} <emom>', means: { scheme: 'emom' } },
   { says: '<emom> for|x? {sets:N} minutes|rounds|sets? !reps|<moves>', means: { scheme: 'emom' } },
@@ -12,7 +13,6 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: 'every {every:T} ,? for {total:T}', means: { scheme: 'emom' } },
   { says: '{sets:N} sets|rounds ,? starting|going|one? every {every:T}', means: { scheme: 'emom' } },
   { says: '^ every {every:T} ,? =N|do', means: { scheme: 'emom' } },
-  { says: ', every {every:T} $' },
   { says: 'start|go|new .. every {every:T}', means: { scheme: 'emom' } },
   // as many as possible
   { says: '{sets:N} x|sets|rounds of|x? <amrap> .. in|for|: {work:T}', means: { scheme: 'amrap', reps: 'max' } },
@@ -31,13 +31,13 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: 'reps by sets {list:L|N|C|M}', means: {} },
   { says: 'ladder|pyramid|ladders|pyramids ,? .. {list:L|C|M}', means: { scheme: 'ladder' } },
   { says: '{list:L|C} .. ladder|pyramid', means: { scheme: 'ladder' } },
+  { says: 'ladder|pyramid|countdown .. from? {from:N} down? to {to:N}', means: { scheme: 'ladder' } },
   { says: 'ladder|pyramid .. from? {climb:N}', means: { scheme: 'ladder' } },
   { says: '{climb:N} ladder|pyramid', means: { scheme: 'ladder' } },
   { says: '{from:N} down|back? to {to:N} reps? ladder|pyramid?', only: 'falling', means: { scheme: 'ladder' } },
-  { says: 'ladder|pyramid|countdown .. from? {from:N} down? to {to:N}', means: { scheme: 'ladder' } },
   { says: 'sets|rounds of {list:L|C} reps?', means: { scheme: 'ladder' } },
   { says: '^ {sets:N} sets|rounds ,|:? {list:L} reps?', means: { scheme: 'ladder' } },
-  { says: '^ reps? of? {list:L} reps?', means: { scheme: 'ladder' } },
+  { says: '^ reps? of? {list:L} $', means: { scheme: 'ladder' }, weak: true },
   { says: '{list:L} reps', means: { scheme: 'ladder' } },
   { says: '<do> {list:L} $', means: { scheme: 'ladder' } },
   { says: 'ladder|pyramid', means: { scheme: 'ladder' } },

@@ -32,6 +32,11 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     words: 'progression',
   },
   {
+    says: 'build|building|work|working|progress|progressing|towards {holdUp:T} hold',
+    only: 'open below',
+    words: 'progression',
+  },
+  {
     says: 'build|building|work|working|progress|progressing|towards {workUp:T}',
     only: 'open below',
     words: 'progression',
@@ -85,7 +90,7 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   { says: 'until|till it lets_go', words: 'open' },
   { says: 'at|in your own pace|time|breath|speed', words: 'open' },
   { says: 'for as long as ...', words: 'open' },
-  { says: 'for a while|bit', words: 'open', doubt: 'No number was said.' },
+  { says: 'hold|stay|do|keep|carry|breathe .. for a while|bit', words: 'open', doubt: 'No number was said.' },
   { says: 'however|whatever long|many ...', words: 'open' },
 ]
 
@@ -107,7 +112,7 @@ export const MANNER_SAYINGS: readonly Saying[] = [
   { says: '{rpe:N} out of {ten:N} effort?', only: 'out of ten' },
   { says: 'effort|intensity .. {rpe:N} / {ten:N}', only: 'out of ten' },
   { says: '{rpe:N} / {ten:N} effort|intensity?', only: 'out of ten' },
-  { says: 'effort|intensity|rate of|at|around|level? {rpe:N} $' },
+  { says: 'effort|intensity of|at|around|level? {rpe:N} $' },
   { says: 'rir of|at|around|:? {reserve:N}' },
   { says: '{reserve:N} rir' },
   { says: '{reserve:N} <tank>' },
@@ -128,7 +133,9 @@ export const MANNER_SAYINGS: readonly Saying[] = [
   { says: '^ moderate|vigorous $', words: 'effort', weak: true },
   { says: 'for time $', means: { effort: 'for time' } },
   // load
-  { says: '@|at|with|around? about? {percent:N} % <max>?' },
+  { says: '@|at|with|around about? {percent:N} % <max>?' },
+  { says: '{percent:N} % <max>' },
+  { says: '^ {percent:N} % $' },
   { says: '@|at|with|using? a|an? pair|two|set of {pairKg:N} kg ..  dumbbells|kettlebells|bells|weights|hands?' },
   { says: '@|at|with|using? a|an? pair|two|set of {pairLb:N} lb .. dumbbells|kettlebells|bells|weights|hands?' },
   {
@@ -143,7 +150,7 @@ export const MANNER_SAYINGS: readonly Saying[] = [
   { says: 'rate|stroke_rate|rating of|at|:? {rate:N}' },
   { says: '{rate:N} strokes a|per minute' },
   // how often
-  { says: '{perWeek:N} times|days|sessions|x|mornings|evenings <week>' },
+  { says: '{perWeek:N} times|days|sessions|x <week>' },
   { says: 'on {perWeek:N} days <week>?' },
   { says: '{perDay:N} times|x|sessions <day>' },
   { says: 'never|not N days in_a_row|running', weak: true },

@@ -2,17 +2,20 @@
 import type { Saying } from './sayings.ts'
 
 const SETS =
-  'sets|rounds|lots|goes|circuits|laps|times_through|times_round|times_around|series|bouts|efforts|blocks|runs_through'
+  'sets|rounds|lots|goes|circuits|laps|times_through|times_round|times_around|series|bouts|efforts|blocks|runs_through|trips'
+
+/** Contract and relax, before tempo: "push" is no lifting phase here. */
+export const CONTRACT_SAYINGS: readonly Saying[] = [
+  {
+    says: 'contract|push|squeeze|tense|press|resist .. for? {hold:T|N} ,|and|then? and|then? relax|release|rest|let_go .. for? {rest:T|N}',
+    means: { holdPer: 'rep', restBetween: 'reps' },
+  },
+]
 
 /** A hold inside each repetition is said with a pause, a squeeze, or the end of the movement; other holds are per set. */
 export const HOLD_SAYINGS: readonly Saying[] = [
   { says: 'hold {hold:T} each|per|every reps', means: { holdPer: 'rep', isHoldPerSaid: true } },
   { says: 'hold {hold:T} per sets', means: { holdPer: 'set', isHoldPerSaid: true } },
-  // contract-relax
-  {
-    says: 'contract|push|squeeze|tense|press|resist .. for? {hold:T|N} ,|and|then? and|then? relax|release|rest|let_go .. for? {rest:T|N}',
-    means: { holdPer: 'rep', restBetween: 'reps' },
-  },
   // in each repetition
   { says: '<pause> .. {hold:T} !down|up', means: { holdPer: 'rep' } },
   { says: '<pause> .. for {hold:N} !reps|breaths', means: { holdPer: 'rep' } },
@@ -27,7 +30,7 @@ export const HOLD_SAYINGS: readonly Saying[] = [
   { says: 'at the <end> ,? hold|pause|squeeze|stay|wait .. for? {hold:T|N}', means: { holdPer: 'rep' } },
   { says: 'at the <end> ,? {hold:T} hold|pause|squeeze', means: { holdPer: 'rep' } },
   { says: '<hold> .. for {hold:T} ,|and|then? and|then? repeat {reps:N} times', means: { holdPer: 'rep' } },
-  { says: '^ count {hold:N} $', means: { holdPer: 'rep' }, weak: true },
+  { says: '^ count {hold:N} $', means: { holdPer: 'rep' }, only: 'up to ten' },
   // per set
   { says: '{sets:N} x|by|times {hold:T} hold|holds|iso|isometric|static', means: { holdPer: 'set' } },
   {
@@ -38,6 +41,7 @@ export const HOLD_SAYINGS: readonly Saying[] = [
   { says: '{sets:N} {hold:T} holds|hold', means: { holdPer: 'set' } },
   { says: `{sets:N} ${SETS} of|x {hold:T} holds|hold`, means: { holdPer: 'set' } },
   { says: 'hold|holds ,|:? {sets:N} x|by|times {hold:T}', means: { holdPer: 'set' } },
+  { says: '<hold> ,|: {hold:T}', means: { holdPer: 'set' } },
   { says: '<hold> ... for {hold:T}', means: { holdPer: 'set' } },
   { says: '<hold> .. for {hold:N} !reps|breaths|sets|<moves>', means: { holdPer: 'set' } },
   { says: '<hold> .. {hold:T}', means: { holdPer: 'set' } },
@@ -53,13 +57,19 @@ export const UNIT_SAYINGS: readonly Saying[] = ['cycles', 'breaths', 'strokes', 
   { says: `{sets:N} x {${unit}:N} .. ${unit}` },
   { says: `{${unit}:N} .. ${unit} x|by|for|times|,? {sets:N} sets|rounds|times` },
   { says: `{${unit}:N} .. ${unit} x|times {sets:N}` },
-  { says: `<hold>|breathe|stay|take|for|here .. for? {${unit}:N} .. ${unit}` },
-  { says: `{${unit}:N} .. ${unit}` },
+  { says: `<hold>|breathe|stay|take|for|here .. for {${unit}:N} .. ${unit}` },
+  { says: `<hold>|breathe|stay {${unit}:N} .. ${unit}` },
+  {
+    says: unit === 'lengths' ? '{lengths:N} lengths' : `{${unit}:N} .. ${unit}`,
+    ...(unit === 'breaths' ? { only: 'more than one' as const } : {}),
+  },
 ])
 
 /** The same number on one side and then on the other. */
 export const SIDE_SAYINGS: readonly Saying[] = [
-  { says: `{sets:N} ${SETS} <per> <limb> of|x|,? {reps:N} reps?`, means: { perSide: true } },
+  { says: `{sets:N} ${SETS} <per> <limb> of|x {reps:N} reps?`, means: { perSide: true } },
+  { says: `{sets:N} ${SETS} <per> <limb> ,? {reps:N} reps`, means: { perSide: true } },
+  { says: `{sets:N} ${SETS} <per> <limb> , {reps:N} $`, means: { perSide: true } },
   { says: '{sides:N} total|in_total|altogether ,? {reps:N} <per>|a <limb>', means: { perSide: true } },
   {
     says: '{reps:N} .. on|to|with? the|your|one? right|left|side|way|first|clockwise|forward|forwards|leg|arm|direction .. ,|then|and? then|and? {sides:N} .. on|to|with? the|your? left|right|other|second|anticlockwise|backward|backwards|back|counterclockwise side|way|leg|arm|one|direction?',
@@ -98,15 +108,22 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: '{sets:N} x {reps:N} reps ,? {rest:T} $', doubt: 'The time at the end was read as rest.' },
   { says: '{sets:N} x {reps:N} reps|<moves>' },
   { says: '{reps:N} reps x|by|for|times|, {sets:N} sets|rounds|times?' },
-  { says: '{work:T} x|by|for|times|, {sets:N} sets|rounds|times|goes|of_them|of_those?' },
+  { says: '{work:T} for {sets:N} sets|rounds|times|goes' },
+  { says: '{work:T} x|by|times|, {sets:N} sets|rounds|times|goes?' },
   { says: '{dist:D} x|by|for|times {sets:N} sets|rounds|times?' },
   { says: '{bareSets:N} x {bareReps:N}' },
   { says: '{bareSets:N} by {bareReps:N}' },
+  { says: '{work:N} {rest:P}', only: 'name of an interval', means: { scheme: 'interval' } },
   { says: '{sets:N} {plural:P}' },
   { says: 'sets of {reps:N} reps?' },
-  { says: '{sets:N} x|times =·' },
+  { says: '{sets:N} x =·' },
+  { says: '^ sets :? {sets:N} $' },
+  { says: '^ reps :? {reps:N} $' },
+  { says: ', of {reps:N} $', weak: true },
   { says: 'sets of {work:T}' },
-  { says: '{sets:N} sets|rounds|goes|series|bouts|circuits|times_through|times_round|times_around|runs_through|laps' },
+  {
+    says: '{sets:N} sets|rounds|goes|series|bouts|circuits|trips|times_through|times_round|times_around|runs_through|laps',
+  },
   { says: 'go|come round|around|through .. {sets:N} times' },
   { says: 'through|round|around {sets:N} times' },
   { says: '{sets:N} in_total|altogether sets|rounds' },
@@ -116,6 +133,9 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: '{reps:N} full ,|then|and', weak: true },
   { says: '{reps:N} .. <moves>' },
   { says: '{reps:N} <of>' },
+  { says: '{times:N} <ofThem>' },
+  { says: '^ same ,? {reps:N} $' },
+  { says: '^ first sets ,? {reps:N} $' },
   { says: '{reps:N} to|till|until failure' },
   { says: '{reps:N} ,? not # ,? reps' },
   { says: '{seconds:N} ,? not # ,? seconds' },
@@ -123,10 +143,12 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: 'repeat .. {repeats:N} times' },
   { says: 'x|times {times:N} $' },
   { says: 'again for {sets:N} $' },
-  { says: '{times:N} times' },
+  { says: '{times:N} times', only: 'fewer than a hundred', weak: true },
   { says: 'do|and|we .. that again', weak: true },
+  { says: '{work:T} of work' },
   { says: 'work {work:T}' },
   { says: 'over {dist:D}' },
+  { says: 'over {work:T}' },
   { says: '<failure>', means: { reps: 'max' } },
   { says: 'max reps?', means: { reps: 'max' } },
 ]

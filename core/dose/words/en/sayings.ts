@@ -6,13 +6,23 @@ import type { Slots } from '../../read-slots.ts'
 import { CLOCK_SAYINGS } from './sayings-clock.ts'
 import { MANNER_SAYINGS, PROGRESS_SAYINGS } from './sayings-manner.ts'
 import { REST_SAYINGS, TEMPO_SAYINGS } from './sayings-pace.ts'
-import { COUNT_SAYINGS, HOLD_SAYINGS, SIDE_SAYINGS, UNIT_SAYINGS } from './sayings-work.ts'
+import { CONTRACT_SAYINGS, COUNT_SAYINGS, HOLD_SAYINGS, SIDE_SAYINGS, UNIT_SAYINGS } from './sayings-work.ts'
 
 export interface Saying {
   says: string
   means?: Slots
   /** A test that words cannot say. */
-  only?: 'tens' | 'same on both sides' | 'out of ten' | 'falling' | 'name of an interval' | 'open below'
+  only?:
+    | 'more than one'
+    | 'up to ten'
+    | 'fewer than a hundred'
+    | 'no whole class'
+    | 'tens'
+    | 'same on both sides'
+    | 'out of ten'
+    | 'falling'
+    | 'name of an interval'
+    | 'open below'
   /** Counts only beside another part of a dose, or when nothing else is said. */
   weak?: true
   /** The matched words themselves are the value of this slot. */
@@ -29,6 +39,7 @@ export interface Saying {
 
 export const SAYINGS: readonly Saying[] = [
   ...CLOCK_SAYINGS,
+  ...CONTRACT_SAYINGS,
   ...TEMPO_SAYINGS,
   ...SIDE_SAYINGS,
   ...MANNER_SAYINGS,
