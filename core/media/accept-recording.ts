@@ -46,7 +46,7 @@ export function acceptRecording(probe: Probe, options: { silent?: boolean } = {}
       'The recording has no sound. Give one with sound, or say --silent to cut it without.',
     )
   }
-  return { probe, video, audio: options.silent === true && !audio ? null : audio }
+  return { probe, video, audio }
 }
 
 /**
