@@ -92,7 +92,7 @@ describe('classSignsOf', () => {
 describe('describeCaution', () => {
   it('gives the wording of either table, and plain words for a hazard of the instructor', () => {
     expect(describeCaution('knee-tracking')).toMatch(/^Let your knee point/)
-    expect(describeCaution('k15')).toMatch(/^Do not pull on the head/)
+    expect(describeCaution('k15')).toMatch(/^Do not pull on your head/)
     expect(describeCaution('hot-tea')).toBe('Take care: hot tea.')
     expect(sourceOfCaution('k04')).toMatch(/Jasien/)
     expect(sourceOfCaution('hot-tea')).toBeNull()
