@@ -35,6 +35,23 @@ export function chooseSegments(sheet: LogSheet, recording: OpenedRecording): Seg
 }
 
 /**
+ * Stops when a kept span lies in another file of the class (a second part or camera) than the recording at hand.
+ * @throws AppError sheet-recording.
+ */
+export function checkOneFile(sheet: LogSheet, segments: readonly Segment[], sha256: string): void {
+  const here = new Set(sheet.media.filter((media) => media.sha256.toLowerCase() === sha256).map((media) => media.id))
+  const elsewhere = segments.filter((segment) =>
+    segment.spans.some((span) => span.inClip && span.mediaId !== undefined && !here.has(span.mediaId)),
+  )
+  if (elsewhere.length === 0 || sheet.media.length === 0) return
+  throw new AppError(
+    'sheet-recording',
+    `${elsewhere.length} exercises lie in another file of this class than the one given. Cut one file at a time, with a sheet of its own.`,
+    { details: elsewhere.map((segment) => `${segment.exercise.name} (${segment.id})`) },
+  )
+}
+
+/**
  * Stops when the sheet was marked on another recording: its times would cut other exercises. A copy that was only
  * saved anew has another sum but the same length, and its times hold.
  * @returns a note for the person when the sum differs and the length does not, else null.
@@ -48,6 +65,6 @@ export function checkSameRecording(sheet: LogSheet, recording: OpenedRecording, 
   }
   throw new AppError(
     'sheet-recording',
-    `The sheet was marked on another recording: that one lasts ${formatClock(source.durationMs)}, this one ${formatClock(recording.durationMs)}. Give the right one, or say that any recording will do.`,
+    `The sheet was marked on another recording: that one lasts ${formatClock(source.durationMs)}, this one ${formatClock(recording.durationMs)}. Give the right one, or add --any-recording.`,
   )
 }

@@ -16,7 +16,7 @@ import type { MeasuredLoudness } from '../../core/media/read-loudness.ts'
 import { AppError } from '../../shared/errors.ts'
 import type { LogSheet } from '../../shared/log-sheet.ts'
 import type { Manifest } from '../../shared/manifest.ts'
-import { checkSameRecording, chooseSegments } from './cut-checks.ts'
+import { checkOneFile, checkSameRecording, chooseSegments } from './cut-checks.ts'
 import { clipNames } from './cut-clip.ts'
 import { cutClips } from './cut-clips.ts'
 import { reportCut } from './cut-progress.ts'
@@ -65,6 +65,7 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
   })
   const note = request.anyRecording === true ? null : checkSameRecording(sheet, recording, sha256)
   if (note !== null) report.note(note)
+  checkOneFile(sheet, segments, sha256)
 
   const folder = await openWorkFolder(resolve(request.outDir), now())
   let done = false

@@ -13,6 +13,7 @@ interface Options {
   exact?: boolean
   jobs?: string
   silent?: boolean
+  anyRecording?: boolean
   json?: boolean
 }
 
@@ -29,6 +30,7 @@ export function addCut(program: Command, io: Io, finish: Finish): void {
     )
     .option('--jobs <n>', 'clips cut side by side', '2')
     .option('--silent', 'accept a recording without sound')
+    .option('--any-recording', 'cut although the sheet was marked on another recording')
     .option('--json', 'print the manifest')
     .action(async (recording: string, file: string, options: Options) => {
       const sheet = readLogSheet(await readTextFile(file, 'log sheet'))
@@ -38,7 +40,8 @@ export function addCut(program: Command, io: Io, finish: Finish): void {
         sheet,
         outDir: options.out,
         jobs: readJobs(options.jobs),
-        silent: options.silent ?? false,
+        silent: options.silent,
+        anyRecording: options.anyRecording,
         signal: io.signal,
         onProgress: progress.show,
       })
