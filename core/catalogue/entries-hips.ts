@@ -133,7 +133,7 @@ export const HIPS = [
   {
     id: 'donkey-kick',
     name: 'donkey kick',
-    alsoCalled: ['glute kickback', 'kick back', 'all fours kickback'],
+    alsoCalled: ['glute kickback', 'all fours kickback'],
     positions: ['all-fours'],
     movements: ['hinge'],
     regions: ['hips'],

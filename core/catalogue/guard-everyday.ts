@@ -43,7 +43,7 @@ function isNoun(before: string, after: string): boolean {
       before,
     )
   const ends =
-    /^\s*(?:$|[.,;:!?…—–\n]|-\s|(?:is|are|was|and|then|or|to|now|today|with|for|on|at|next|again|please|so|because|but|if|when|where|go|can|will|should|has|have|first|later|we|you|i|they|it|as|just|coming|three|each|per|that|which|right|okay)\b|isn't|you're|it's|we're)/.test(
+    /^\s*(?:$|[.,;:!?…—–\n]|-\s|(?:is|are|was|and|then|or|to (?:start|finish|begin|end|warm|cool|find|get|do|open)|now|today|with|for|on|at|next|again|please|so|because|but|if|when|where|go|can|will|should|has|have|first|later|we|you|i|they|it|as|just|coming|three|each|per|that|which|right|okay)\b|isn't|you're|it's|we're)/.test(
       after,
     )
   return determined && ends
@@ -58,7 +58,7 @@ function isVerbOf(before: string): boolean {
 
 /** "Step down." or "Sit up." alone is told to do, not named. */
 function isOrder(said: string): boolean {
-  return /^(?:step|roll|press|push|pull|get|sit|walk|kick|curl|tuck|stand|drop|lift) ?-?(?:up|down|back|out|over|in|apart)$/i.test(
+  return /^(?:good morning|(?:chin|step|roll|press|push|pull|get|sit|walk|kick|curl|tuck|stand|drop|lift)[ -]?(?:up|down|back|out|over|in|apart))$/i.test(
     said,
   )
 }

@@ -6,7 +6,7 @@ import { findEntry } from '../catalogue/find-entry.ts'
 import type { Teaching } from './find-exercises.ts'
 import { findKit } from './find-kit.ts'
 
-export type Description = Pick<Segment, 'exercise' | 'equipment' | 'position' | 'easier' | 'harder'>
+export type Description = Pick<Segment, 'exercise' | 'equipment' | 'position' | 'sideShown' | 'easier' | 'harder'>
 
 /** The description of one exercise. @param said its words @param classKit kit of the whole class */
 export function describeExercise(teaching: Teaching, said: string, classKit: readonly string[]): Description {
@@ -20,10 +20,17 @@ export function describeExercise(teaching: Teaching, said: string, classKit: rea
     exercise: { name: sentenceCase(teaching.name), alsoCalled: teaching.alsoCalled, catalogueId: entry?.id ?? null },
     equipment,
     position: entry?.positions[0] ?? null,
+    sideShown: entry?.sided === true && BOTH_SIDES.some((pattern) => pattern.test(said)) ? 'both' : null,
     easier: neighbours(entry?.easier ?? []),
     harder: neighbours(entry?.harder ?? []),
   }
 }
+
+/** Words that take one-sided work through both sides. */
+const BOTH_SIDES = [
+  /\bright\b[^]*\bleft\b|\bleft\b[^]*\bright\b/i,
+  /\b(?:the other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|now the other (?:leg|arm|side|foot))\b/i,
+]
 
 /** Kit that the words show in use; a wall or a cushion is often only an option. */
 function heldKit(kit: readonly string[]): string[] {

@@ -26,17 +26,19 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
   return speech.lines.flatMap((line) => {
     const start = lineStart
     lineStart += line.text.length + 1
-    return dosesOf(line.text, cutsIn(namings, start, lineStart)).flatMap(({ dose, offset, length }): DoseHit[] => {
-      const at = start + offset
-      const index = speech.sentenceAt(at)
-      const sentence = speech.sentences[index]
-      const said = line.text.slice(offset, offset + length)
-      const around = sentence ? plainWords(speech.text.slice(sentence.offset, sentence.end)) : plainWords(said)
-      if (!saysAmount(dose) || isDecoy(dose, plainWords(said), around, speech, index)) return []
-      const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
-      const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
-      return [{ dose, quote: quoteAt(line, offset, length), offset: at, end: at + length, sentence: index, corrects }]
-    })
+    return dosesOf(speech.text.slice(start, start + line.text.length), cutsIn(namings, start, lineStart)).flatMap(
+      ({ dose, offset, length }): DoseHit[] => {
+        const at = start + offset
+        const index = speech.sentenceAt(at)
+        const sentence = speech.sentences[index]
+        const said = line.text.slice(offset, offset + length)
+        const around = sentence ? plainWords(speech.text.slice(sentence.offset, sentence.end)) : plainWords(said)
+        if (!saysAmount(dose) || isDecoy(dose, plainWords(said), around, speech, index)) return []
+        const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
+        const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
+        return [{ dose, quote: quoteAt(line, offset, length), offset: at, end: at + length, sentence: index, corrects }]
+      },
+    )
   })
 }
 
@@ -83,7 +85,8 @@ function isDecoy(dose: Prescription, said: string, around: string, speech: Speec
   if (dose.byLevel.length > 0) return false
   const sentence = speech.sentences[index]
   const kinds = sentence?.cues.map((cue) => cue.kind) ?? []
-  return kinds.length > 0 && kinds.every((kind) => kind === 'easier' || kind === 'harder')
+  const isOption = /\b(?:if|option|easier|harder|more|less|or|want|new|instead)\b/.test(around)
+  return isOption && kinds.length > 0 && kinds.every((kind) => kind === 'easier' || kind === 'harder')
 }
 
 /** More than anybody does in a class: a record, a story or a number misread. */

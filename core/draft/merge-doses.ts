@@ -69,6 +69,10 @@ function addHit(dose: Prescription, hit: DoseHit): Prescription {
   return next
 }
 
+/** A hold of a few seconds done many times is held in each rep; a long one a few times is held in each set. */
+const SHORT_HOLD_SECONDS = 12
+const MANY_TIMES = 4
+
 /** "Twice" or "three times" behind a hold or a timed piece counts its sets. */
 function asTimes(dose: Prescription, hit: DoseHit): Prescription {
   const { reps, sets } = hit.dose
@@ -76,6 +80,8 @@ function asTimes(dose: Prescription, hit: DoseHit): Prescription {
   const counted =
     dose.holdSeconds !== null || dose.workSeconds !== null || dose.distanceM !== null || dose.reps !== null
   if (!isTimes || !counted || reps === null || reps === 'max' || sets !== null) return hit.dose
+  const isShortHold = (dose.holdSeconds?.max ?? 0) > 0 && (dose.holdSeconds?.max ?? 0) <= SHORT_HOLD_SECONDS
+  if (isShortHold && (reps.min ?? 0) >= MANY_TIMES) return { ...hit.dose, holdPer: 'rep' }
   return { ...hit.dose, sets: reps, reps: null }
 }
 

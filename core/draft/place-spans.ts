@@ -38,7 +38,8 @@ function beginOf(speech: Speech, naming: Naming, previous: Naming | undefined): 
   const most = naming.late ? LATE_SENTENCES : SETUP_SENTENCES
   for (let index = naming.sentence - 1; index >= floor && naming.sentence - index <= most; index--) {
     const sentence = speech.sentences[index]
-    if (!sentence || sentence.role === 'end' || sentence.role === 'chat') break
+    if (!sentence || sentence.role === 'end' || (sentence.role === 'chat' && !(naming.late && sentence.wordCount <= 7)))
+      break
     const kinds = sentence.cues.map((cue) => cue.kind)
     const setsUp = kinds.includes('setup')
     if (!naming.late && (sentence.role === 'work' || kinds.some((kind) => !BEFORE_NAME.has(kind)))) break

@@ -57,7 +57,7 @@ export function restoreBreaks(text: string): string {
 }
 
 function opensThought(word: string, before: string, since: number): boolean {
-  if (POINTERS.has(word)) return since >= 2 && !NEVER_BEFORE_OPENER.has(before)
+  if (POINTERS.has(word)) return since >= 2 && !NEVER_BEFORE_OPENER.has(before) && !NAME_OPENERS.has(before)
   if (STRONG_OPENERS.has(word)) return since >= 1 && !STRONG_BOUND.has(before)
   return since >= 3 && CLAUSE_OPENERS.has(word) && !NEVER_BEFORE_OPENER.has(before)
 }
@@ -89,7 +89,7 @@ const BRINGS_ON = anyPhrase([
 ])
 
 /** "This is your pelvic tilt": a new thought even in front of a name. */
-const POINTERS: ReadonlySet<string> = new Set(['this', "that's"])
+const POINTERS: ReadonlySet<string> = new Set(['this', "that's", 'next', 'okay', 'now', 'right', 'station', 'exercise'])
 
 /** Words in front of a brought name that stay with it. */
 const LEAD_WORDS = 3

@@ -45,8 +45,8 @@ const FIRST_WINS: readonly CueKind[] = [
   'fault',
   'tempo',
   'range',
-  'equipment',
   'setup',
+  'equipment',
   'focus',
   'execution',
 ]

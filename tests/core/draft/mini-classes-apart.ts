@@ -15,7 +15,7 @@ export const MINI_CLASSES_APART: readonly MiniClass[] = [
       { id: 'ankle-circle', name: /ankle circle/i, said: 'Eight one way' },
       { id: 'seated-shoulder-roll', name: /shoulder roll/i, said: 'Ten of those' },
       { id: 'sit-to-stand', name: /sit to stand/i, said: null },
-      { id: 'heel-raise', name: /heel raise/i, said: 'Twelve' },
+      { id: 'heel-raise', name: /heel raise/i, said: null },
       { id: 'single-leg-stand', name: /one leg stand/i, said: 'Ten seconds each leg' },
     ],
     notTaught: [],
@@ -65,7 +65,7 @@ export const MINI_CLASSES_APART: readonly MiniClass[] = [
 [2:05] We won't do star jumps, the neighbours complain. Bye bye.`,
     taught: [
       { id: null, name: /garden gate/i, said: 'Eight on each leg' },
-      { id: 'heel-walk', name: /penguin walk|heel walk/i, said: 'Ten steps there' },
+      { id: 'heel-walk', name: /penguin walk|heel walk/i, said: null },
       { id: 'wall-slide', name: /wall angel/i, said: 'Ten slow ones' },
       { id: null, name: /teapot stretch/i, said: 'hold for twenty seconds' },
     ],
