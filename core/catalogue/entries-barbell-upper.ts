@@ -5,7 +5,7 @@ export const BARBELL_UPPER = [
   {
     id: 'bench-press',
     name: 'bench press',
-    alsoCalled: ['barbell bench press', 'flat bench', 'bench', 'flat bench press'],
+    alsoCalled: ['barbell bench press', 'bench', 'flat bench press'],
     positions: ['supine'],
     kit: ['barbell', 'bench'],
     movements: ['push', 'load-over-face'],

@@ -125,9 +125,9 @@ export const MOBILITY_LOWER = [
     easier: ['seated-march'],
   },
   {
-    id: 'foam-roll',
-    name: 'foam roll',
-    alsoCalled: ['foam rolling'],
+    id: 'foam-rolling',
+    name: 'foam rolling',
+    alsoCalled: ['foam roller work'],
     positions: ['supine'],
     kit: ['foam roller'],
     regions: ['legs', 'back'],

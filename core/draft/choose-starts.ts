@@ -20,8 +20,9 @@ export function chooseStarts(speech: Speech, namings: readonly Naming[]): Start[
     const last = starts.at(-1)
     const key = keys.of(naming)
     if (last && last.key === key) return
+    if (naming.back && !keys.knows(key)) return
     const since = last ? speech.wordsBefore(naming.offset) - speech.wordsBefore(last.naming.end) : Infinity
-    const isShape = naming.entry !== null && START_SHAPES.has(naming.entry.id)
+    const isShape = START_SHAPES.has(key)
     if (last && isShape && since <= SHAPE_WORDS && !isShapeOf(last)) return
     if (last && isSecondName(speech, last.naming, naming)) return
     if (last && since <= SHAPE_WORDS && isShapeOf(last) && !isShape && naming.strength === 3) starts.pop()
@@ -78,6 +79,11 @@ class Keys {
     return this.byEnding.get(foldName(naming.name)) ?? own
   }
 
+  /** True when the exercise of a key was started before. */
+  knows(key: string): boolean {
+    return this.used.has(key)
+  }
+
   add(key: string, name: string): void {
     this.used.add(key)
     this.learn(key, name)
@@ -97,7 +103,7 @@ function keyOf(naming: Naming): string {
 const SHAPE_WORDS = 16
 
 function isShapeOf(start: Start): boolean {
-  return start.naming.entry !== null && START_SHAPES.has(start.naming.entry.id)
+  return START_SHAPES.has(start.key)
 }
 
 /** "Skaters. Side hops." and "Five hundreds, ..." right behind "The 500s": a second name of the same exercise. */

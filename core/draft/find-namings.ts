@@ -35,6 +35,8 @@ export interface Naming {
   bare: boolean
   /** One of several names in a row: a programme, not a start. */
   listed: boolean
+  /** Only the last word of a name, behind "back to that": it counts where such an exercise was taught. */
+  back: boolean
   /** Told by what it does, not named. */
   described: boolean
 }
@@ -130,6 +132,7 @@ function rate(speech: Speech, place: Place): Naming {
     late: false,
     bare: plainWords(before) === '',
     listed: false,
+    back: false,
     described: false,
   }
   const words = plainWords(speech.text.slice(from, to))
@@ -182,6 +185,10 @@ function findUnknown(speech: Speech, taken: ReadonlySet<number>): Naming[] {
       if (name !== undefined && isPossibleName(name) && findNames(name).length === 0)
         return [unknownAt(speech, index, sentence.offset + said.indexOf(name), name, 3)]
     }
+    const back = BACK_TO.exec(said)?.[1]
+    if (back !== undefined && !NEVER_IN_NAME.has(back.toLowerCase())) {
+      return [{ ...unknownAt(speech, index, sentence.offset + said.indexOf(back), back, 3), back: true }]
+    }
     const described = describedIn(speech, sentence)
     if (described) return [described]
     const bare = said
@@ -224,6 +231,9 @@ function describedIn(speech: Speech, sentence: Sentence): Naming | null {
   return null
 }
 
+/** "And back to that dog": the last word of a name used before. */
+const BACK_TO = /\bback to (?:that|the|those|your|our) ([\p{L}]+)(?=[.,;:!?\n]|$| for | again| one)/iu
+
 /** A known name and one more noun: another exercise, as "press up support". */
 function isLongerName(name: string): boolean {
   const [first] = matchNames(name, foldWords(name))
@@ -241,6 +251,7 @@ function unknownAt(speech: Speech, sentence: number, offset: number, name: strin
     late: false,
     bare: false,
     listed: false,
+    back: false,
     described: false,
   }
 }

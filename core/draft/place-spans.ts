@@ -32,9 +32,9 @@ export function placeSpans(speech: Speech, starts: readonly Start[]): PlacedSpan
 
 /** Index of the sentence where the teaching begins: the set-up may come before the name. */
 function beginOf(speech: Speech, naming: Naming, previous: Naming | undefined): number {
-  let begin = naming.sentence
-  if (!naming.late && !naming.bare) return begin
   const floor = previous ? previous.sentence + 1 : 0
+  let begin = roundCall(speech, naming.sentence, floor)
+  if (begin < naming.sentence || (!naming.late && !naming.bare)) return begin
   const most = naming.late ? LATE_SENTENCES : SETUP_SENTENCES
   for (let index = naming.sentence - 1; index >= floor && naming.sentence - index <= most; index--) {
     const sentence = speech.sentences[index]
@@ -48,6 +48,22 @@ function beginOf(speech: Speech, naming: Naming, previous: Naming | undefined): 
   }
   return begin
 }
+
+/** "Round two, off you go" a little before the name belongs to what comes. */
+function roundCall(speech: Speech, sentence: number, floor: number): number {
+  for (let index = sentence - 1; index >= Math.max(floor, sentence - ROUND_SENTENCES); index--) {
+    const words = speech.sentences[index]?.words ?? ''
+    if (
+      /^(?:and |right |okay |so |now )*(?:round (?:two|three|four|five|\d)|(?:second|third|fourth|last|final|next) round)\b/.test(
+        words,
+      )
+    )
+      return index
+  }
+  return sentence
+}
+
+const ROUND_SENTENCES = 5
 
 /** What may be told before the name of an exercise. */
 const BEFORE_NAME: ReadonlySet<string> = new Set(['setup', 'execution', 'equipment', 'focus', 'easier'])

@@ -128,8 +128,6 @@ export const EVERYDAY_NAMES = [
 /** Things and animals that are mostly kit, places or pictures in speech. They count only where a name is announced. */
 export const THING_NAMES = [
   'good morning',
-  'flat bench',
-  'foam roll',
   'two hundred',
   'four hundred',
   'five hundred',
