@@ -2,16 +2,19 @@
 import { matchNames } from '../catalogue/find-entry.ts'
 import type { FoundName } from '../catalogue/find-entry.ts'
 import { foldWords } from '../catalogue/fold-words.ts'
+import { BRINGS_NAME } from './words/en/announcing.ts'
 import {
   ARTICLES,
   CLAUSE_OPENERS,
   NAME_OPENERS,
   NEVER_BEFORE_NAME,
   NEVER_BEFORE_OPENER,
+  NUMBERED,
+  POINTERS,
+  STRONG_BOUND,
   STRONG_OPENERS,
   WORK_OPENERS,
 } from './words/en/openers.ts'
-import { BRINGS_NAME } from './words/en/announcing.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 interface Word {
@@ -27,6 +30,18 @@ export function restoreBreaks(text: string): string {
     offset: match.index,
     end: match.index + match[0].length,
   }))
+  const { breaks, inName } = breaksAtNames(text, words)
+  addThoughtBreaks(words, breaks, inName)
+  const out = text.split('')
+  for (const index of breaks) {
+    const at = (words[index]?.offset ?? 0) - 1
+    if (at > 0) out[at] = '\n'
+  }
+  return out.join('')
+}
+
+/** Word indexes in front of which a break stands because of a name, and those that belong to a name. */
+function breaksAtNames(text: string, words: readonly Word[]): { breaks: Set<number>; inName: Set<number> } {
   const breaks = new Set<number>()
   const inName = new Set<number>()
   const indexAt = new Map(words.map((word, index) => [word.offset, index]))
@@ -36,24 +51,36 @@ export function restoreBreaks(text: string): string {
     if (!place) continue
     if (place.breaksBefore) breaks.add(place.from)
     breaks.add(place.to)
-    for (let index = place.from + (place.breaksBefore ? 1 : -LEAD_WORDS); index < place.to; index++) inName.add(index)
+    const from = place.from + (place.breaksBefore ? 1 : -LEAD_WORDS)
+    for (let index = from; index < place.to; index++) inName.add(index)
   }
+  return { breaks, inName }
+}
+
+/** Words in front of a brought name that stay with it. */
+const LEAD_WORDS = 3
+
+/** Adds breaks before the words that open a thought; what follows "if" is kept with it. */
+function addThoughtBreaks(words: readonly Word[], breaks: Set<number>, inName: ReadonlySet<number>): void {
   let since = 0
+  let isCondition = false
   words.forEach((word, index) => {
     const before = words[index - 1]?.text ?? ''
-    if (breaks.has(index)) since = 0
-    else if ((!inName.has(index) || POINTERS.has(word.text)) && opensThought(word.text, before, since)) {
-      breaks.add(index)
+    const mayBreak = !inName.has(index) || POINTERS.has(word.text)
+    const isConsequence = isCondition && !STRONG_OPENERS.has(word.text)
+    if (breaks.has(index)) {
       since = 0
+      isCondition = false
+    } else if (mayBreak && opensThought(word.text, before, since)) {
+      if (isConsequence) isCondition = false
+      else {
+        breaks.add(index)
+        since = 0
+        isCondition = word.text === 'if'
+      }
     }
     since += 1
   })
-  const out = text.split('')
-  for (const index of breaks) {
-    const at = (words[index]?.offset ?? 0) - 1
-    if (at > 0) out[at] = '\n'
-  }
-  return out.join('')
 }
 
 function opensThought(word: string, before: string, since: number): boolean {
@@ -62,38 +89,6 @@ function opensThought(word: string, before: string, since: number): boolean {
   return since >= 3 && CLAUSE_OPENERS.has(word) && !NEVER_BEFORE_OPENER.has(before)
 }
 
-/** "I don't", "and don't", "right now": these go on even before a strong opener. */
-const STRONG_BOUND: ReadonlySet<string> = new Set([
-  'i',
-  'you',
-  'we',
-  'they',
-  'and',
-  'but',
-  'if',
-  'so',
-  'right',
-  'for',
-  'just',
-  'by',
-  'from',
-  'really',
-  'please',
-])
-
-const BRINGS = anyPhrase(BRINGS_NAME)
-/** Going somewhere for it, going into it, or naming it last: "roll onto your front for the", "this is your". */
-const BRINGS_ON = anyPhrase([
-  '(?:for|into|to)(?: the| a| an| our| your| some)?$',
-  '(?:this is|thats|that is)(?: your| the| a| an| our)?$',
-])
-
-/** "This is your pelvic tilt": a new thought even in front of a name. */
-const POINTERS: ReadonlySet<string> = new Set(['this', "that's", 'next', 'okay', 'now', 'right', 'station', 'exercise'])
-
-/** Words in front of a brought name that stay with it. */
-const LEAD_WORDS = 3
-
 interface PlacedName {
   from: number
   to: number
@@ -101,38 +96,43 @@ interface PlacedName {
   breaksBefore: boolean
 }
 
+const BRINGS = anyPhrase(BRINGS_NAME)
+/** Going somewhere for it, going into it, or naming it last: "roll onto your front for the", "this is your". */
+const BRINGS_ON = anyPhrase([
+  '(?:for|into|to)(?: the| a| an| our| your| some)?$',
+  '(?:this is|thats|that is)(?: your| the| a| an| our)?$',
+])
+const NUMBER = /^(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)$/
+
 /** The word indexes from and behind which a name stands alone, or null where it is only a part of a thought. */
 function placeName(words: readonly Word[], first: number, found: FoundName): PlacedName | null {
   let last = first
   while (words[last + 1] && (words[last + 1]?.offset ?? 0) < found.offset + found.length) last += 1
   const next = words[last + 1]?.text ?? ''
   const from = ARTICLES.has(words[first - 1]?.text ?? '') ? first - 1 : first
-  const lead = words
-    .slice(Math.max(0, first - 7), first)
-    .map(({ text }) => text.replace(/'/g, ''))
-    .join(' ')
-  const isBrought = BRINGS.test(lead) || BRINGS_ON.test(lead)
-  if (isBrought && found.kind !== 'thing' && (next === '' || WORK_OPENERS.has(next)))
-    return { from, to: last + 1, breaksBefore: false }
   const before = words[from - 1]?.text ?? ''
-  const isOpened = NAME_OPENERS.has(before) && !(before === 'one' && !ORDINALS.has(words[from - 2]?.text ?? ''))
-  if (NEVER_BEFORE_NAME.has(before) && !isOpened) return null
-  const isFollowed = next === '' || WORK_OPENERS.has(next)
-  const plural = /[^s]s$/.test(words[last]?.text ?? '')
-  const sure =
-    found.kind === 'own'
-      ? (isFollowed || isOpened) && !found.slip
-      : next !== 'of' &&
-        ((isFollowed && (isOpened || (plural && from === first))) || (isOpened && plural && from === first))
-  if (!sure) return null
-  return { from: isOpened ? openersFrom(words, from) : from, to: last + 1, breaksBefore: true }
+  const isFollowed = next === '' || /^\d/.test(next) || WORK_OPENERS.has(next) || CLAUSE_OPENERS.has(next)
+  if (found.kind !== 'thing' && isFollowed && isBrought(words, first))
+    return { from, to: last + 1, breaksBefore: false }
+  const isOpened = NAME_OPENERS.has(before) || (NUMBER.test(before) && NUMBERED.has(words[from - 2]?.text ?? ''))
+  if (next === 'of' || (NEVER_BEFORE_NAME.has(before) && !isOpened)) return null
+  const plural = from === first && /[^s]s$/.test(words[last]?.text ?? '')
+  const own = found.kind === 'own' && !found.slip
+  const sure = own ? isFollowed || isOpened : (isFollowed && (isOpened || plural)) || (isOpened && plural)
+  return sure ? { from: isOpened ? openersFrom(words, from) : from, to: last + 1, breaksBefore: true } : null
 }
 
-const ORDINALS: ReadonlySet<string> = new Set(['last', 'next', 'first', 'station', 'drill', 'exercise'])
+/** True when the words in front of a name bring it. */
+function isBrought(words: readonly Word[], first: number): boolean {
+  const lead = words.slice(Math.max(0, first - 7), first).map(({ text }) => text.replace(/'/g, ''))
+  return BRINGS.test(lead.join(' ')) || BRINGS_ON.test(lead.join(' '))
+}
 
-/** Takes the small opening words ("okay so", "next up") along with the name. */
+/** Takes the small opening words ("okay so", "next up", "drill one") along with the name. */
 function openersFrom(words: readonly Word[], from: number): number {
+  const textAt = (index: number): string => words[index]?.text ?? ''
   let first = from
-  while (first > 0 && from - first < 3 && NAME_OPENERS.has(words[first - 1]?.text ?? '')) first -= 1
+  if (NUMBER.test(textAt(first - 1)) && NUMBERED.has(textAt(first - 2))) first -= 1
+  while (first > 0 && from - first < 3 && NAME_OPENERS.has(textAt(first - 1))) first -= 1
   return first
 }

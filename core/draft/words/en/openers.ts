@@ -6,7 +6,7 @@ export const CLAUSE_OPENERS: ReadonlySet<string> = new Set(
     "okay ok right so now then next don't dont if keep breathe inhale exhale feel let make hands feet knees elbows shoulders hips toes heels " +
     'stand sit lie kneel hold take give come grab put pull push press lift lower bend reach squeeze drive step lean ' +
     "it's its that's thats this you'll youll you're youre you've we're were we'll well i'm im i've i we there's nobody " +
-    'eyes head chest chin back bum ribs wrists try think imagine pretend slow slowly quick no go only just stop rest ' +
+    'eyes head chest chin bum ribs wrists try think imagine pretend slow slowly quick no go only just stop rest ' +
     'remember watch mind use start swap switch change and one two three four five six seven eight nine ten twelve fifteen twenty thirty ' +
     'open close turn twist roll drop raise slide walk tuck point pause wait stay because anyone when as'
   ).split(' '),
@@ -25,9 +25,21 @@ export const NEVER_BEFORE_OPENER: ReadonlySet<string> = new Set(
 /** A new clause for certain, however short the one before. */
 export const STRONG_OPENERS: ReadonlySet<string> = new Set("okay ok alright don't dont now".split(' '))
 
+/** Words in front of a number that bring a name: "drill one", "last one". */
+export const NUMBERED: ReadonlySet<string> = new Set([
+  'station',
+  'drill',
+  'exercise',
+  'move',
+  'number',
+  'last',
+  'next',
+  'first',
+])
+
 /** Words right in front of a name that bring it, where no punctuation does. */
 export const NAME_OPENERS: ReadonlySet<string> = new Set(
-  'okay ok right so now then next first lastly finally up station drill exercise one two three four five six seven lovely good great alright last'.split(
+  'okay ok right so now then next first lastly finally up station drill exercise lovely good great alright last'.split(
     ' ',
   ),
 )
@@ -48,4 +60,22 @@ export const WORK_OPENERS: ReadonlySet<string> = new Set(
     'stand sit lie kneel start hands hand feet foot hold grab take place put set get come step bend reach lift lower push pull drive keep find face lean turn arms arm knees elbows shoulders back bell bar band loop wrap ' +
     "so you we it's its that's if don't first go and three four five six eight ten twelve now the this on both one two heels toes legs lying sitting standing from big tall soft breathe in out as okay pop loop lay rest tie grip hang jump hop hinge kick tap rock swing circle draw float drop raise bring send use make sure while keep step let the these we'll do give aim bring right slide squeeze press roll tuck open hook loop anchor same again other please some"
   ).split(' '),
+)
+
+/** "This is your pelvic tilt", "next the plank": a new thought even right in front of a name. */
+export const POINTERS: ReadonlySet<string> = new Set([
+  'this',
+  "that's",
+  'next',
+  'okay',
+  'now',
+  'right',
+  'station',
+  'exercise',
+  'drill',
+])
+
+/** "I don't", "and don't", "right now": these go on even before a strong opener. */
+export const STRONG_BOUND: ReadonlySet<string> = new Set(
+  'i you we they and but if so right for just by from really please'.split(' '),
 )
