@@ -51,7 +51,7 @@ function isNoun(before: string, after: string): boolean {
 
 /** A plural that is really a verb after its subject: "it swings", "she rows". */
 function isVerbOf(before: string): boolean {
-  return /\b(?:it|he|she|who|that|which|one|hand|foot|leg|arm|knee|hip|back|body|bell|bar|handle|everybody|everyone|nobody|somebody)\s+$/.test(
+  return /\b(?:it|he|she|who|that|which|just|one|hand|foot|leg|arm|knee|hip|back|body|bell|bar|handle|everybody|everyone|nobody|somebody)\s+$/.test(
     before,
   )
 }

@@ -49,7 +49,8 @@ function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly 
   for (const naming of namings) if (naming.entry) pushTo(byEntry, naming.entry.id, naming)
   const teachings: Teaching[] = []
   for (const [key, own] of byKey) {
-    const main = own.find((span) => span.cues >= 2) ?? own[0]
+    const most = Math.max(...own.map((span) => span.cues))
+    const main = own.find((span) => span.cues >= Math.max(2, most * MAIN_SHARE)) ?? own[0]
     if (!main || !isTaught(speech, main)) continue
     const names = new Set(own.map((span) => tidy(span.start.naming.name)))
     const { entry } = main.start.naming
@@ -58,7 +59,7 @@ function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly 
     }
     for (const name of alsoCalledIn(speech, main)) names.add(name)
     const [name = tidy(main.start.naming.name), ...alsoCalled] = names
-    const returns = own.filter((span) => span !== main).map(({ offset, end }) => ({ offset, end }))
+    const returns = own.filter((span) => span.offset > main.offset).map(({ offset, end }) => ({ offset, end }))
     teachings.push({
       entry: main.start.naming.entry,
       name,
@@ -82,6 +83,9 @@ function pushTo<Key, Value>(lists: Map<Key, Value[]>, key: Key, value: Value): v
   if (list) list.push(value)
   else lists.set(key, [value])
 }
+
+/** The main teaching is the first stretch with at least this share of the cues of the fullest one; what comes before announces it. */
+const MAIN_SHARE = 0.3
 
 function isTaught(speech: Speech, span: PlacedSpan): boolean {
   const words = speech.wordsBefore(span.end) - speech.wordsBefore(span.offset)

@@ -80,7 +80,7 @@ const INTO_SHAPE = anyPhrase([
   '^(?:(?:and|so|now|right|okay|then|next|lets|from here|from there|slowly) )*(?:sit|come|push|lie|fold|roll|step|lower|drop|move|press|walk|melt|settle|ease|sink|go|back|all the way|down)(?: \\w+){0,4} (?:in)?to(?: the| a| an| your| our)?$',
 ])
 /** Names what is going on: "we'll use this umbrella breathing". */
-const THIS_NAME = anyPhrase(['(?:use|keep|do|doing|repeat|love|like) this$'])
+const THIS_NAME = anyPhrase(['^this$', '(?:use|keep|do|doing|repeat|love|like) this$'])
 /** Goes to a place or takes kit for what is named: "pick up your weights for the biceps curl". */
 const FOR_NAME = anyPhrase([
   '^(?:(?:and|so|now|right|okay|then|next|lets|can you|id like you to|i want you to|everybody|everyone|please) )*(?:pick|grab|get|take|keep|come|go|walk|move|stand|sit|lie|kneel|roll|turn|find|set|hold|bring|put|step|head|back|down|up|onto|over|hands|feet|swap|change)(?: \\w+)* for(?: the| a| an| our| your| some)?$',
@@ -211,7 +211,7 @@ function findUnknown(speech: Speech, taken: ReadonlySet<number>): Naming[] {
 
 /** An exercise told by what it does ("let both knees fall to one side") where the class goes on to something new. */
 function describedIn(speech: Speech, sentence: Sentence): Naming | null {
-  const before = speech.sentences.slice(Math.max(0, sentence.index - 2), sentence.index)
+  const before = speech.sentences.slice(Math.max(0, sentence.index - 3), sentence.index)
   const isNew = before.some(({ role }) => role === 'move' || role === 'end') || sentence.role === 'move'
   if (!isNew) return null
   const said = speech.text.slice(sentence.offset, sentence.end)

@@ -114,7 +114,8 @@ function placeName(words: readonly Word[], first: number, found: FoundName): Pla
   const isFollowed = next === '' || /^\d/.test(next) || WORK_OPENERS.has(next) || CLAUSE_OPENERS.has(next)
   if (found.kind !== 'thing' && isFollowed && isBrought(words, first))
     return { from, to: last + 1, breaksBefore: false }
-  const isOpened = NAME_OPENERS.has(before) || (NUMBER.test(before) && NUMBERED.has(words[from - 2]?.text ?? ''))
+  const second = words[from - 2]?.text ?? ''
+  const isOpened = NAME_OPENERS.has(before) || (NUMBER.test(before) && (NUMBERED.has(second) || NUMBER.test(second)))
   if (next === 'of' || (NEVER_BEFORE_NAME.has(before) && !isOpened)) return null
   const plural = from === first && /[^s]s$/.test(words[last]?.text ?? '')
   const own = found.kind === 'own' && !found.slip

@@ -50,7 +50,7 @@ export const ARTICLES: ReadonlySet<string> = new Set(['the', 'a', 'an', 'our', '
 export const NEVER_BEFORE_NAME: ReadonlySet<string> = new Set(
   (
     "of in for with from without like than not no don't never isn't is was were are be think when if as do does did doing done want at on to into that this these those about " +
-    'love hate miss skip skipping during after before by any each every half both other same my his her their or it it’s its he she they you we i stay call called just one'
+    'love hate miss skip skipping during after before by any each every half both same my his her their or it it’s its he she they you we i stay call called just one'
   ).split(' '),
 )
 
@@ -58,7 +58,7 @@ export const NEVER_BEFORE_NAME: ReadonlySet<string> = new Set(
 export const WORK_OPENERS: ReadonlySet<string> = new Set(
   (
     'stand sit lie kneel start hands hand feet foot hold grab take place put set get come step bend reach lift lower push pull drive keep find face lean turn arms arm knees elbows shoulders back bell bar band loop wrap ' +
-    "so you we it's its that's if don't first go and three four five six eight ten twelve now the this on both one two heels toes legs lying sitting standing from big tall soft breathe in out as okay pop loop lay rest tie grip hang jump hop hinge kick tap rock swing circle draw float drop raise bring send use make sure while keep step let the these we'll do give aim bring right slide squeeze press roll tuck open hook loop anchor same again other please some"
+    "so you we it's its that's if don't first go and three four five six eight ten twelve now the this on both one two heels toes legs lying sitting standing from big tall soft breathe in out as okay pop loop lay rest tie grip hang jump hop hinge kick tap rock swing circle draw float drop raise bring send use make sure while keep step let the these we'll do give aim full your long bring right slide squeeze press roll tuck open hook loop anchor same again other please some"
   ).split(' '),
 )
 
