@@ -88,6 +88,11 @@ describe('a change by hand', () => {
 })
 
 describe('segments', () => {
+  it('a new one is a person’s own, whatever it says of itself', () => {
+    const sheet = edited({ op: 'add-segment', segment: buildSegment('new', 122, 128, PROPOSED) })
+    expect(segmentOf(sheet, 'new')).toMatchObject({ origin: 'person', state: 'accepted' })
+  })
+
   it('a new one stands in order of time', () => {
     expect(ids(edited({ op: 'add-segment', segment: buildSegment('new', 122, 128) }))).toEqual(['row', 'new', 'press'])
     expect(ids(edited({ op: 'add-segment', segment: buildSegment('new', 1, 2, { spans: [] }) })).at(-1)).toBe('new')
@@ -149,6 +154,34 @@ describe('split', () => {
     const sheet = split(90_000)
     expect(segmentOf(sheet, 'row').cautions.map((one) => one.hazard)).toEqual(['band-recoil'])
     expect(segmentOf(sheet, 'new').cautions.map((one) => one.hazard)).toEqual(['breath-hold', 'band-recoil'])
+  })
+
+  it('keeps an attached caution on both sides, wherever in the class it was said', () => {
+    const attach: Edit = { op: 'attach-class-caution', segmentIds: ['row'], hazard: 'x', text: 'mind', atMs: 65_000 }
+    const both = edited(
+      { op: 'split-segment', segmentId: 'row', atMs: 90_000, newId: 'new', doseTo: 'first' },
+      edited(attach),
+    )
+    const has = (id: string) => segmentOf(both, id).cautions.some((one) => one.hazard === 'x')
+    expect([has('row'), has('new')]).toEqual([true, true])
+  })
+
+  it('at the very start of a cue sends the cue to the second', () => {
+    expect(segmentOf(split(95_000), 'new').cues.map((cue) => cue.id)).toEqual(['cue-2'])
+  })
+
+  it('holds the old in-point and not the new one, and the new part came from no rule', () => {
+    const lock: Edit = { op: 'move-edge', segmentId: 'row', span: 0, edge: 'start', toMs: 60_000, lock: true }
+    const sheet = edited(
+      { op: 'split-segment', segmentId: 'row', atMs: 90_000, newId: 'new', doseTo: 'first' },
+      edited(lock),
+    )
+    expect([segmentOf(sheet, 'row'), segmentOf(sheet, 'new')].map((one) => one.spans[0]?.lockedIn)).toEqual([
+      true,
+      false,
+    ])
+    expect(segmentOf(sheet, 'row')).toMatchObject({ confidence: 0.8, ruleId: 'test-rule' })
+    expect(segmentOf(sheet, 'new')).toMatchObject({ confidence: null, ruleId: null })
   })
 
   it('leaves the dose with the first unless said otherwise, and notes that the other has none', () => {
@@ -281,6 +314,18 @@ describe('join', () => {
     })
     const joined = segmentOf(edited({ op: 'join-segments', segmentId: 'a', otherId: 'b' }, sheet), 'a')
     expect(joined.prescription?.sets).toEqual({ min: sets, max: sets })
+  })
+
+  it('keeps one caution of the same words and moment, and both when said twice', () => {
+    const said = (atMs: number) => buildCaution('x', { source: 'spoken', text: 'mind', atMs })
+    const sheet = buildSheet({
+      segments: [
+        buildSegment('a', 1, 5, { cautions: [said(2000)] }),
+        buildSegment('b', 5, 9, { cautions: [said(2000), said(6000)] }),
+      ],
+    })
+    const joinedCautions = segmentOf(edited({ op: 'join-segments', segmentId: 'a', otherId: 'b' }, sheet), 'a').cautions
+    expect(joinedCautions.map((one) => one.atMs)).toEqual([2000, 6000])
   })
 
   it('of a left and a right side shows both', () => {

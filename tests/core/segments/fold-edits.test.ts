@@ -77,6 +77,18 @@ describe('undo', () => {
     expect(sheet.segments.map((one) => one.exercise.name)).toEqual(['exercise a', 'lunge'])
   })
 
+  it('of a removed exercise puts it back by its time when the one before it is gone too', () => {
+    const sheet = undone(
+      logOf(
+        { op: 'remove-segment', segmentId: 'b' },
+        { op: 'add-segment', segment: buildSegment('c', 90, 110) },
+        { op: 'remove-segment', segmentId: 'a' },
+      ),
+      'op-1',
+    )
+    expect(sheet.segments.map((one) => one.id)).toEqual(['c', 'b'])
+  })
+
   it('goes on past an edit that was undone meanwhile', () => {
     const log = logOf(rename('a', 'squat'), { op: 'set-use', segmentId: 'a', use: 'keep' })
     const undo: EditRecord = { ...log[0]!, version: 3, opId: 'op-3', op: undoEdit(base, log, 'op-2') }

@@ -100,6 +100,30 @@ describe('drafting again', () => {
     expect(sheet.segments.map((one) => one.id)).toEqual(['seg-1', 'seg-2', 'seg-3'])
   })
 
+  it('leaves all that stands on a declined exercise as it is', () => {
+    const cues = [buildCue('old', 140, PROPOSED)]
+    const declined = buildSheet({ segments: [proposed('seg-2', 'calf raise', 130, 200, { state: 'declined', cues })] })
+    expect(segmentOf(mergeDraft(declined, fresh), 'seg-2')).toEqual(declined.segments[0])
+  })
+
+  it('knows an exercise by its name when its edges moved far', () => {
+    const moved = buildSheet({ segments: [buildSegment('mine', 190, 230, { exercise: { name: 'Calf-raise' } })] })
+    const sheet = mergeDraft(moved, { ...fresh, segments: [proposed('seg-2', 'calf raise', 130, 200)] })
+    expect(sheet.segments.map((one) => [one.id, one.spans])).toEqual([['mine', [span(190, 230)]]])
+  })
+
+  it('goes by the very same span before the name', () => {
+    const kept = buildSheet({
+      segments: [proposed('long', 'calf raise', 100, 200), proposed('short', 'stretch', 130, 200)],
+    })
+    const again = [proposed('f-1', 'calf raise', 130, 200), proposed('f-2', 'march', 100, 200)]
+    const sheet = mergeDraft(kept, { ...fresh, segments: again })
+    expect(sheet.segments.map((one) => [one.id, one.exercise.name])).toEqual([
+      ['long', 'march'],
+      ['short', 'calf raise'],
+    ])
+  })
+
   it('does propose another exercise that a long declined one lies over', () => {
     const chat = buildSheet({ segments: [proposed('seg-9', 'chat', 0, 600, { state: 'declined' })] })
     expect(mergeDraft(chat, fresh).segments.map((one) => one.id)).toEqual(['seg-9', 'seg-1', 'seg-2', 'seg-3'])
