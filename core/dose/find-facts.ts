@@ -129,7 +129,7 @@ function isAllowed({ only }: Saying, { kept }: Match): boolean {
     case 'same on both sides':
       return single(kept['reps'] ?? kept['work']) === single(kept['sides'])
     case 'more than one':
-      return amounts.every((piece) => (piece.max ?? piece.min ?? 0) > 1)
+      return amounts.every((piece) => (piece.max ?? piece.min ?? 0) > 1 || piece.isFigure === true)
     case 'up to ten':
       return amounts.every((piece) => (piece.max ?? 0) <= 10)
     case 'fewer than a hundred':

@@ -99,9 +99,7 @@ function typedList(text: string): Pick<Piece, 'tag' | 'values' | 'text'> {
   const parts = isDashed ? text.split(/[-–/,] ?/) : [...text]
   const values = parts.map((part) => (/^\d+$/.test(part) ? Number(part) : null))
   const isTempo = !isDashed || values.includes(null) || values.includes(0)
-  const steps = values.slice(1).map((value, index) => (value ?? 0) - (values[index] ?? 0))
-  const isCount = steps.every((step) => step === 1) || steps.every((step) => step === -1)
-  return { tag: isTempo ? 'M' : isCount ? 'C' : 'L', values, text: parts.join('-') }
+  return { tag: isTempo ? 'M' : 'L', values, text: parts.join('-') }
 }
 
 // Rewriting: a pattern and what its pieces become. Order matters: ranges of plain numbers, then units, then ranges of units.

@@ -82,7 +82,7 @@ function isKitOnly(all: readonly Slots[]): boolean {
       approx: _approx,
       ...rest
     } = slots
-    return Object.keys(rest).length > 0 || load?.includes('%') === true
+    return Object.keys(rest).length > 0 || /%|^rate/.test(load ?? '')
   })
 }
 

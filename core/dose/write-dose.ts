@@ -114,7 +114,7 @@ function repsText(dose: Prescription): string {
   const text = writeRange(dose.reps)
   if (text === '') return ''
   const isBare = dose.repUnit === 'rep' && writeRange(dose.sets) !== '' && !isDoubtful(dose.reps) && !isOddOrder(dose)
-  return isBare ? text : `${text} ${dose.repUnit}s`
+  return isBare ? text : `${text} ${dose.repUnit}${text === '1' ? '' : 's'}`
 }
 
 /** "3 x 30" may mean seconds. */

@@ -10,12 +10,13 @@ export interface NoDose {
 
 export const NO_DOSES: readonly NoDose[] = [
   // counting and calling time
-  { why: 'counting aloud', says: 'C !reps' },
+  { why: 'counting aloud', says: '~sets|ladder|pyramid|tempo C !reps|ladder|pyramid' },
   { why: 'time call', says: 'N|T|D more $' },
   { why: 'time call', says: 'N|T|D more of|for|to|before|like|times|now|seconds|reps|breaths|things|minutes' },
   { why: 'time call', says: 'another T|N|D' },
   { why: 'time call', says: 'N|T|D left|remaining|gone $' },
-  { why: 'time call', says: 'N|T|D minutes? to go|come|finish $' },
+  { why: 'time call', says: 'N|T|D minutes? to go' },
+  { why: 'time call', says: 'N|T|D to come|finish $' },
   { why: 'time call', says: 'N|T|D of these|those|them? to_go|left' },
   { why: 'time call', says: 'N|T|D down ,? {no:N|T|D} to go' },
   { why: 'time call', says: 'T|D to_go|left|remaining|gone|already' },
@@ -96,14 +97,14 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'past', says: 'used to ... N|T|D', clause: true },
   {
     why: 'past',
-    says: 'i|we|he|she|they|you|somebody|someone|everybody|everyone did|managed|had|got|filmed|taught|started|rowed|ran|rode|swam|walked|cycled|climbed|jumped|lifted|held|carried|asked|lied|trained|went|finished|completed|used|took|made|spent|counted ... N|T|D',
+    says: 'i|we|he|she|they|you|somebody|someone|everybody|everyone did|managed|had|got|filmed|taught|started|rowed|ran|rode|swam|walked|cycled|climbed|jumped|lifted|held|carried|asked|lied|trained|went|finished|completed|used|took|made|spent|counted .. N|T|D',
     clause: true,
   },
   { why: 'past', says: 'ive|weve|youve|have been|taught|done|had|seen|coached|trained ... N|T|D', clause: true },
   { why: 'best or record', says: 'best|record ... N|T|D', clause: true },
   {
     why: 'other people',
-    says: '~as some|most|many|other|of_people|folk|folks|coaches|teachers|trainers|classes|gyms|instructors|athletes|books|programmes ... N|T|D',
+    says: '~as some|most|many|other|of_people|folk|folks|coaches|teachers|trainers|classes|gyms|instructors|athletes ... N|T|D',
     clause: true,
   },
   {
@@ -123,7 +124,7 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'limit of ability', says: 'can|could not .. N|T' },
   {
     why: 'negated',
-    says: 'not|dont|never|wont|didnt|shouldnt|neednt|doesnt|isnt|avoid do|doing|hold|holding|go|going|stay|try|need|take|use|make|have|want|be|about|ever|worry|push .. {no:N|T|D|P}',
+    says: 'not|dont|never|wont|didnt|shouldnt|neednt|doesnt|isnt|avoid do|doing|hold|holding|go|going|stay|try|need|take|use|make|have|want|be|about|ever|worry|push <notMuch>? <notMuch>? <notMuch>? {no:N|T|D|P}',
     clause: true,
   },
   { why: 'negated', says: 'never|nobody ... N|T', clause: true },

@@ -34,7 +34,7 @@ export const BARE_SAYINGS: readonly Saying[] = [
   { says: '^ {reps:N} not #', weak: true },
   { says: '<do> a? rounds|nice|full|solid|good {reps:N} $' },
   {
-    says: '~in|takes|take|took|have|got|had|after|before|within|than|by|at|under|over|the|about|next|first|last|until|till|every|spent|spend|lasts|been|was|is {work:T}',
+    says: '~in|into|takes|take|took|have|got|had|after|before|within|than|by|at|under|over|the|about|next|first|last|until|till|every|spent|spend|lasts|been|was|is {work:T}',
     only: 'no whole class',
   },
   { says: 'for about? {work:T}' },

@@ -79,19 +79,24 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   },
   { says: 'add .. weight|load|kilos', words: 'progression', clause: true },
   // open on purpose
-  { says: 'as long|often as feels|is|you|it|your|they ...', words: 'open' },
-  { says: 'as long|many|often as ... feels|like|want|need|comfortable|good|fancy|right|enjoy ..', words: 'open' },
-  { says: 'as much|many as feels ...', words: 'open' },
-  { says: 'as much|many as you like|want|need|fancy|feel|enjoy ..', words: 'open' },
+  { says: 'as long|often as you like|want|need|can|wish|enjoy', words: 'open' },
+  { says: 'as long|often as feels|is|you|it|your|they ...', words: 'open', clause: true },
+  {
+    says: 'as long|many|often as ... feels|like|want|need|comfortable|good|fancy|right|enjoy ..',
+    words: 'open',
+    clause: true,
+  },
+  { says: 'as much|many as feels ...', words: 'open', clause: true },
+  { says: 'as much|many as you like|want|need|fancy|feel|enjoy ..', words: 'open', clause: true },
   {
     says: 'until|till it|that|things|you|the|they|your .. eases|lets_go|softens|releases|feel|feels|settles|settle|goes|lengthens|ready|enough ..',
     words: 'open',
   },
-  { says: 'until|till it lets_go', words: 'open' },
-  { says: 'at|in your own pace|time|breath|speed', words: 'open' },
-  { says: 'for as long as ...', words: 'open' },
+  { says: 'until|till it lets_go', words: 'open', clause: true },
+  { says: 'at|in your own pace|time|breath|speed', words: 'open', clause: true },
+  { says: 'for as long as ...', words: 'open', clause: true },
   { says: 'hold|stay|do|keep|carry|breathe .. for a while|bit', words: 'open', doubt: 'No number was said.' },
-  { says: 'however|whatever long|many ...', words: 'open' },
+  { says: 'however|whatever long|many ...', words: 'open', clause: true },
 ]
 
 export const MANNER_SAYINGS: readonly Saying[] = [
