@@ -7,7 +7,7 @@ import { findGroups } from './find-groups.ts'
 import type { Group } from './find-groups.ts'
 import { indexSpans } from './index-spans.ts'
 import type { Teaching } from './find-exercises.ts'
-import type { Naming } from './find-namings.ts'
+import type { Naming } from './naming.ts'
 import { mergeDoses } from './merge-doses.ts'
 import type { Speech } from './read-speech.ts'
 

@@ -1,6 +1,6 @@
 /** Chooses the namings that start the teaching of something, and says which exercise each one is about. */
 import { foldName } from '../catalogue/fold-words.ts'
-import type { Naming } from './find-namings.ts'
+import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { ALSO_CALLED, START_SHAPES } from './words/en/announcing.ts'
 

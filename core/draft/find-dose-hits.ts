@@ -2,7 +2,7 @@
 import type { Prescription, Quote } from '../../shared/log-sheet.ts'
 import { findDoses } from '../dose/read-dose.ts'
 import { quoteAt } from '../transcript/place-quote.ts'
-import type { Naming } from './find-namings.ts'
+import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'

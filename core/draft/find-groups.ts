@@ -1,6 +1,6 @@
 /** Finds exercises that are done in turns: the stations of a circuit, the two of a superset. */
 import type { DoseHit } from './find-dose-hits.ts'
-import type { Naming } from './find-namings.ts'
+import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { GROUP_WORDS } from './words/en/group-words.ts'
 

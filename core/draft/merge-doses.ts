@@ -26,6 +26,7 @@ export function mergeDoses(hits: readonly DoseHit[], still: boolean): Prescripti
     if (!merged || JSON.stringify(next) !== JSON.stringify(merged)) used.push(hit)
     merged = next
   }
+  merged = merged && asCounted(merged, used)
   if (!merged || !hasWork(merged)) return null
   const said = [...used].sort((a, b) => weight(b) - weight(a)).map((hit) => hit.quote)
   const dose = asLadder(still ? asHold(merged) : merged)
@@ -83,6 +84,12 @@ function asTimes(dose: Prescription, hit: DoseHit): Prescription {
   const isShortHold = (dose.holdSeconds?.max ?? 0) > 0 && (dose.holdSeconds?.max ?? 0) <= SHORT_HOLD_SECONDS
   if (isShortHold && (reps.min ?? 0) >= MANY_TIMES) return { ...hit.dose, holdPer: 'rep' }
   return { ...hit.dose, sets: reps, reps: null }
+}
+
+/** "Six rounds" of a movement with nothing else said counts the movement itself. */
+function asCounted(dose: Prescription, used: readonly DoseHit[]): Prescription {
+  const isRounds = used.some(({ quote }) => /\b(?:rounds?|times|goes)\b/i.test(quote.text))
+  return dose.sets === null || hasWork(dose) || !isRounds ? dose : { ...dose, reps: dose.sets, sets: null }
 }
 
 /** A ladder said step by step ("one each side, then two, then three") as one scheme. */

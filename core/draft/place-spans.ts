@@ -1,6 +1,6 @@
 /** Places each exercise in the running text: from its set-up to its last words, without the talk behind. */
 import type { Start } from './choose-starts.ts'
-import type { Naming } from './find-namings.ts'
+import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 
 /** A stretch of the running text by its characters. */

@@ -9,13 +9,17 @@ export const OPENING_WORDS: ReadonlySet<string> = new Set(
 
 /** Words that end right in front of a name and bring it for certain. */
 export const BRINGS_NAME = [
+  '(?:next|first|second|third|last|final)(?: \\w+)?s (?:the|a|an|our|your)$',
+  '^(?:and |okay |right |so |then |now )*(?:last of all|first of all|best of all|after that|and after that|up next|coming up|over to|on to)(?: is| its)?(?: the| a| an| our| your| some)?$',
+  '^(?:and |okay |right |so |then |now |well )*(?:[a-f]\\d|[a-f] (?:one|two|three))(?: is| are| will be)?(?: the| a| an| our| your| some)?$',
+  '(?:start|starting|begin|beginning|finish|finishing|end|ending|open|close|carry on|continue|follow (?:that|it|this)(?: up)?|pair (?:that|it|this)|superset (?:that|it|this)|combine (?:that|it|this)|go on)(?: \\w+){0,3} with(?: the| a| an| our| your| some| a few)?$',
   '(?:next|first|second|third|fourth|last|final|main|opening|only)(?: \\w+){0,2} (?:is|are|will be|today is|tonight is|of all is)(?: called)?(?: the| a| an| our| your| some)?$',
   '^(?:and |okay |right |so |then )*(?:last but not least|to finish|to start|to begin|to end|first of all|for starters|finally|lastly|how about|say hello to|here come|here comes|up comes|warm up first with|warm up with|well warm up with|a few|some)(?: the| a| an| our| your| some)?$',
   '(?:next up|next one|next exercise|next move|up next|first up|first exercise|last exercise|last one|last station|final exercise|the next one|exercise number|station number)(?: is| are| will be| well do| we have| weve got| we do)?(?: the| a| an| our| your| some)?$',
   '(?:station|exercise|drill|move|number|part|block) (?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten|a|b|c)(?: is| are)?(?: the| a| an| our| your| some)?$',
   '(?:moving on to|move on to|moved on to|move to|on to|over to|go on to|going on to|going into|straight into|straight to|go into|go to|(?:going to|gonna|well|lets|let us|id like you to|want you to) (?:do|try|have|have a go at|go for|work on|practise|practice|add|bring in|learn|look at|tackle|doing|trying)|lets do|lets try|lets go for|lets have|let us do|let us try|start with|started with|starting with|begin with|beginning with|finish with|finishing with|end with|ending with|warm up with|on with|time for|ready for|set up for|get ready for|doing|do some|do a|do the)(?: the| a| an| our| your| some| those| a few| more)?$',
   '(?:called|calls it|i call|we call|call it|call this|call these|call them|known as|name is|known to some as)(?: the| a| an)?$',
-  '^(?:(?:and|then|so|now|next|after that|okay|right|first|second|third|fourth|fifth|finally|lastly) )*(?:we have|weve got|we do|we go|comes|here is|heres|youve got|you have)(?: the| a| an| our| your| some)?$',
+  '^(?:(?:and|then|so|now|next|after that|okay|right|first|second|third|fourth|fifth|finally|lastly) )*(?:we have|weve got|we do|we go|comes|here is|heres|youve got|you have|(?<=then )theres|(?<=next )theres|(?<=now )theres|(?<=then )its|(?<=next )its|(?<=now )its|(?<=first )its)(?: the| a| an| our| your| some)?$',
   '^(?:and |okay |right |so |now |then )*(?:number )?(?:one|two|three|four|five|six|seven|eight|nine|ten|\\d+|first|second|third|fourth|fifth|sixth)(?: is| are| its)?(?: the| a| an| our| your| some)?$',
   '(?:from here|from there|for this one|for this)(?: the| a| an| its| well do| we do)?$',
   '(?:this one|this|this next one)(?: is| are|s) (?:called |known as |named )?(?:the |a |an |our |your )?$',
@@ -31,6 +35,11 @@ export const CLOSES_WITH_NAME = [
 /** Only a mention: in front of a name. */
 export const PASSING_BEFORE = [
   '(?:not|no|never|dont|wont|isnt|arent|without|instead of|rather than|than|like|as in|for|with|when we do|when we get to|want (?:it|this|that|them) (?:again )?(?:in|for)|in|during|after|before|from|of|think|thinking|imagine|remember|remembering|if|about|did|had|was|were|love|hate|hates|missed|skip|done|stay with|from the|helps|help|yet|any|half)(?: the| a| an| your| our| that| any| those| all| last)?$',
+]
+
+/** Never more than a mention, even where teaching follows: in front of a name. */
+export const ONLY_PASSING = [
+  '(?:not|no|never|dont|wont|isnt|arent|without|instead of|than|like|as in|in|during|after|before|from|think|thinking|imagine|remember|about|did|had|was|were|every|each|any|call that|call it|its|thats|half|yet|add|into|to)(?: the| a| an| your| our| that| any| those| all| last| moving| standing| big| little)*$',
 ]
 
 /** Only a mention: right behind a name. */

@@ -1,0 +1,49 @@
+/** Tells a programme ("squats, rows and a plank") from the start of an exercise: names in a row are marked as listed. */
+import type { Naming } from './naming.ts'
+import type { Speech } from './read-speech.ts'
+import { plainWords } from './split-speech.ts'
+
+/** Marks runs of three or more exercises named within a few words of each other, and pairs before anything was taught. */
+export function markLists(speech: Speech, namings: readonly Naming[]): Naming[] {
+  const firstTaught =
+    namings.find((naming) => naming.strength === 3 && isTaughtFrom(speech, naming))?.offset ?? Infinity
+  const runs: Naming[][] = []
+  for (const naming of namings) {
+    const run = runs.at(-1)
+    const last = run?.at(-1)
+    const gap = last ? speech.wordsBefore(naming.offset) - speech.wordsBefore(last.end) : Infinity
+    if (run && gap <= LIST_GAP_WORDS && !isHeading(speech, naming)) run.push(naming)
+    else runs.push([naming])
+  }
+  return runs.flatMap((run) => {
+    const different = new Set(run.map((naming) => naming.entry?.id ?? naming.name.toLowerCase())).size
+    const early = (run.at(-1)?.offset ?? 0) < firstTaught
+    const isList = different >= 3 || (different === 2 && early && run.every((naming) => naming.strength < 3))
+    return isList ? trimList(speech, run) : run
+  })
+}
+
+/** A name that is a whole sentence and is taught right behind starts anew, however near the last name is. */
+function isHeading(speech: Speech, naming: Naming): boolean {
+  const sentence = speech.sentences[naming.sentence]
+  const rest = sentence ? speech.text.slice(naming.end, sentence.end) : ''
+  return naming.strength === 3 && plainWords(rest) === '' && isTaughtFrom(speech, naming)
+}
+
+const LIST_GAP_WORDS = 9
+
+/** The last name of a list may already be the first exercise: alone in its sentence, announced, and taught right behind. */
+function trimList(speech: Speech, run: readonly Naming[]): Naming[] {
+  return run.map((naming, index) => {
+    const isLast = index === run.length - 1
+    const alone = !run.some((other) => other !== naming && other.sentence === naming.sentence)
+    return { ...naming, listed: !(isLast && alone && naming.strength === 3 && isTaughtFrom(speech, naming)) }
+  })
+}
+
+/** True when set-up or movement cues follow within the next three sentences. */
+function isTaughtFrom(speech: Speech, naming: Naming): boolean {
+  const next = speech.sentences.slice(naming.sentence, naming.sentence + 4)
+  const cues = next.flatMap((sentence) => sentence.cues).filter((cue) => cue.offset >= naming.end)
+  return cues.length >= 2 && cues.some((cue) => cue.kind === 'setup' || cue.kind === 'execution')
+}

@@ -1,0 +1,24 @@
+/** A naming: one place where a class says the name of an exercise. */
+import type { CatalogueEntry } from '../catalogue/entry.ts'
+
+/** One naming of an exercise. Offsets count in the running text. */
+export interface Naming {
+  entry: CatalogueEntry | null
+  /** As spoken. */
+  name: string
+  offset: number
+  end: number
+  sentence: number
+  /** 3 = alone or announced, 2 = opens a sentence or closes its set-up, 1 = announced to come, 0 = in passing. */
+  strength: 0 | 1 | 2 | 3
+  /** The name comes after the set-up ("that's your goblet squat"). */
+  late: boolean
+  /** Nothing stands in front of the name in its sentence, so that its set-up may have come before. */
+  bare: boolean
+  /** One of several names in a row: a programme, not a start. */
+  listed: boolean
+  /** Only the last word of a name, behind "back to that": it counts where such an exercise was taught. */
+  back: boolean
+  /** Told by what it does, not named. */
+  described: boolean
+}
