@@ -5,7 +5,7 @@ export const MACHINE_CARDIO = [
   {
     id: 'stationary-bike',
     name: 'stationary bike',
-    alsoCalled: ['exercise bike', 'spin bike', 'static bike', 'spinning', 'bike'],
+    alsoCalled: ['exercise bike', 'static bike', 'bike'],
     positions: ['seated'],
     kit: ['bike'],
     regions: ['legs', 'whole-body'],
@@ -13,7 +13,7 @@ export const MACHINE_CARDIO = [
   {
     id: 'air-bike',
     name: 'air bike',
-    alsoCalled: ['fan bike', 'assault bike'],
+    alsoCalled: ['fan bike'],
     positions: ['seated'],
     kit: ['bike'],
     regions: ['whole-body'],
@@ -38,7 +38,7 @@ export const MACHINE_CARDIO = [
   {
     id: 'ski-machine',
     name: 'ski machine',
-    alsoCalled: ['ski erg', 'ski ergometer'],
+    alsoCalled: ['ski ergometer'],
     positions: ['standing'],
     kit: ['machine'],
     movements: ['hinge', 'pull'],
@@ -55,7 +55,7 @@ export const MACHINE_CARDIO = [
   {
     id: 'sled-push',
     name: 'sled push',
-    alsoCalled: ['prowler', 'prowler push', 'sledge push'],
+    alsoCalled: ['sledge push'],
     positions: ['standing'],
     kit: ['sled'],
     movements: ['push', 'run'],

@@ -68,7 +68,7 @@ export const MOBILITY = [
   {
     id: 'hip-circle',
     name: 'hip circle',
-    alsoCalled: ['standing hip circle', 'pelvic circle', 'hip circles on the ball', 'hula hoop'],
+    alsoCalled: ['standing hip circle', 'pelvic circle', 'hip circles on the ball'],
     positions: ['standing'],
     movements: ['circles'],
     regions: ['hips'],

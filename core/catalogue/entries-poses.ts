@@ -5,13 +5,7 @@ export const POSES = [
   {
     id: 'cobra',
     name: 'cobra',
-    alsoCalled: [
-      'cobra pose',
-      'press up extension',
-      'mckenzie press up',
-      'prone press up',
-      'lying back extension press',
-    ],
+    alsoCalled: ['cobra pose', 'press up extension', 'prone press up', 'lying back extension press'],
     positions: ['prone'],
     kit: ['mat'],
     movements: ['spine-extension'],

@@ -270,7 +270,7 @@ export const REHAB = [
   {
     id: 'curl-up-with-hands-under-back',
     name: 'curl up with hands under back',
-    alsoCalled: ['mcgill curl up', 'modified curl up'],
+    alsoCalled: ['modified curl up'],
     positions: ['supine'],
     kit: ['mat'],
     movements: ['curl-up'],

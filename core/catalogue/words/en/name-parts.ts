@@ -20,7 +20,6 @@ export const KIT_WORDS: ReadonlyMap<string, string> = new Map([
   ['smith', 'machine'],
   ['ring', 'rings'],
   ['suspension', 'rings'],
-  ['trx', 'rings'],
   ['chair', 'chair'],
   ['rowing', 'rowing machine'],
   ['rower', 'rowing machine'],
