@@ -36,7 +36,7 @@ export async function backUp(db: Kysely<Tables>, file: string): Promise<Backup> 
     await sync(path.dirname(target))
     return { file: target, bytes: size, sha256 }
   } catch (cause) {
-    await rm(part, { force: true })
+    await rm(part, { force: true }).catch(() => undefined)
     throw new AppError('store-backup', `The backup ${target} cannot be written: ${(cause as Error).message}.`, {
       cause,
     })

@@ -35,7 +35,8 @@ export interface EventOptions {
 
 /** How many events are kept; who has not read for longer reads the rows anyway. */
 const KEPT = 10_000
-const PAGE = 1000
+/** How many are read at once; as often are old ones taken away. */
+const PAGE = 200
 
 interface Follower {
   topic: Topic

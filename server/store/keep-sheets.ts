@@ -7,8 +7,8 @@ import { undoEdit } from '../../core/segments/fold-edits.ts'
 import type { Folded } from '../../core/segments/fold-edits.ts'
 import { buildInverse } from '../../core/segments/restore-sheet.ts'
 import type { Actor } from '../../shared/actors.ts'
-import { parseEdit } from '../../shared/edit.ts'
-import type { Edit, EditRecord } from '../../shared/edit.ts'
+import { Edit, parseEdit } from '../../shared/edit.ts'
+import type { EditRecord } from '../../shared/edit.ts'
 import { AppError } from '../../shared/errors.ts'
 import type { LogSheet } from '../../shared/log-sheet.ts'
 import { parseLogSheet } from '../../shared/read-log-sheet.ts'
@@ -86,7 +86,7 @@ export function keepSheets(hold: Hold): Sheets {
     undoEdit: ({ sheetId, opId, undoId, actor }) =>
       write(sheetId, async (desk) => {
         const former = await findFormer(desk, [undoId])
-        if (former.size > 0) return buildAnswer(desk, [undoId], former)
+        if (former.size > 0) return answerRestore(desk, undoId, former)
         const op = await buildUndo(desk, opId)
         const current = await foldSheet(desk.step.db, sheetId)
         return writeEdits(desk, actor, [{ opId: undoId, op }], applyAll(current.sheet, [op]))
@@ -94,9 +94,10 @@ export function keepSheets(hold: Hold): Sheets {
     rebuild: ({ sheetId, opId, actor, build }) =>
       write(sheetId, async (desk) => {
         const former = await findFormer(desk, [opId])
-        if (former.size > 0) return buildAnswer(desk, [opId], former)
+        if (former.size > 0) return answerRestore(desk, opId, former)
         const current = await foldSheet(desk.step.db, sheetId)
-        const op = plain(buildInverse(parseLogSheet(build(current.sheet)), current.sheet))
+        const op = plain(buildInverse(shareSame(parseLogSheet(build(current.sheet)), current.sheet), current.sheet))
+        if (isEmpty(op)) return { ...current, records: [] }
         return writeEdits(desk, actor, [{ opId, op }], applyAll(current.sheet, [op]))
       }),
   }
@@ -125,7 +126,7 @@ async function addSheet(
 }
 
 async function appendEdits(desk: Desk, { sheetId, baseVersion, edits, actor }: Append): Promise<Appended> {
-  const named = edits.map(({ opId, op }) => ({ opId, op: plain(op) }))
+  const named = edits.map(({ opId, op }) => ({ opId, op: parseEdit(JSON.parse(JSON.stringify(op))) }))
   refuseReused(named)
   const opIds = named.map(({ opId }) => opId)
   const former = await findFormer(desk, opIds)
@@ -193,6 +194,12 @@ async function buildUndo(desk: Desk, opId: string): Promise<Edit> {
   return plain(undoEdit(snapshot.sheet, records, opId, snapshot.version))
 }
 
+/** The answer to an undo or a rebuild that was written before. @throws AppError edit-reused */
+function answerRestore(desk: Desk, opId: string, former: ReadonlyMap<string, EditRecord>): Promise<Appended> {
+  if (former.get(opId)?.op.op !== 'restore') throw reused(opId)
+  return buildAnswer(desk, [opId], former)
+}
+
 /** @throws AppError edit-reused */
 function refuseReused(edits: readonly NamedEdit[]): void {
   for (const edit of edits) {
@@ -203,12 +210,35 @@ function refuseReused(edits: readonly NamedEdit[]): void {
 /** A repeated edit must be the same edit: dropping another one in silence would lose it. @throws AppError edit-reused */
 function refuseOther(edit: NamedEdit, former: { op: Edit } | undefined): void {
   if (!former || isDeepStrictEqual(edit.op, former.op)) return
-  throw new AppError('edit-reused', `Another edit has the opId "${edit.opId}" already. Give each edit one of its own.`)
+  throw reused(edit.opId)
 }
 
-/** The edit as it will be read again, so that what is applied is what is kept. @throws AppError edit-invalid */
+function reused(opId: string): AppError {
+  return new AppError('edit-reused', `Another edit has the opId "${opId}" already. Give each edit one of its own.`)
+}
+
+/** The sheet with every segment and field that equals the other's taken from there, so that an edit names real changes only. */
+function shareSame(sheet: LogSheet, other: LogSheet): LogSheet {
+  const known = new Map(other.segments.map((segment) => [segment.id, segment]))
+  const share = <Value>(value: Value, former: unknown): Value =>
+    isDeepStrictEqual(value, former) ? (former as Value) : value
+  const fields = Object.entries(sheet).map(([name, value]) => [
+    name,
+    share<unknown>(value, (other as Record<string, unknown>)[name]),
+  ])
+  const segments = sheet.segments.map((segment) => share(segment, known.get(segment.id)))
+  return { ...(Object.fromEntries(fields) as LogSheet), segments }
+}
+
+/** True when putting it back would change nothing. */
+function isEmpty(op: Edit): boolean {
+  if (op.op !== 'restore') return false
+  return [op.put, op.remove, op.drop, Object.keys(op.fields)].every((list) => list.length === 0)
+}
+
+/** The edit as it will be read again, so that what is applied is what is kept. */
 function plain(op: Edit): Edit {
-  return parseEdit(JSON.parse(JSON.stringify(op)))
+  return Edit.parse(JSON.parse(JSON.stringify(op)))
 }
 
 async function readRow(db: Hold['db'], sheetId: string): Promise<{ recordingId: string }> {

@@ -17,7 +17,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
 }
 
 interface MigrationTable {
-  migrations: { name: string; at_utc: number }
+  store_migrations: { name: string; at_utc: number }
 }
 
 /** Any number all copies of this program agree on; PostgreSQL locks by it. */
@@ -35,13 +35,13 @@ export async function migrateStore(
   migrations: Readonly<Record<string, Migration>> = MIGRATIONS,
 ): Promise<string[]> {
   const names = Object.keys(migrations).sort()
-  if (await isUpToDate(db, names)) return []
+  if (await isUpToDate(db, engine, names)) return []
   return (db as Kysely<MigrationTable>).transaction().execute(async (trx) => {
     if (engine === 'postgres') await sql`select pg_advisory_xact_lock(${LOCK_NUMBER})`.execute(trx)
     await trx.schema
-      .createTable('migrations')
+      .createTable('store_migrations')
       .ifNotExists()
-      .addColumn('name', 'text', (c) => c.primaryKey())
+      .addColumn('name', 'text', (c) => c.primaryKey().notNull())
       .addColumn('at_utc', 'bigint', (c) => c.notNull())
       .execute()
     const done = await readDone(trx)
@@ -49,23 +49,30 @@ export async function migrateStore(
     const missing = names.filter((name) => !done.includes(name))
     for (const name of missing) {
       await migrations[name]?.up(trx as unknown as Transaction<unknown>)
-      await trx.insertInto('migrations').values({ name, at_utc: nowUtc }).execute()
+      await trx.insertInto('store_migrations').values({ name, at_utc: nowUtc }).execute()
     }
     return missing
   })
 }
 
 /** The common case, answered without a lock. */
-async function isUpToDate(db: Kysely<unknown>, names: readonly string[]): Promise<boolean> {
-  const tables = await db.introspection.getTables()
-  if (!tables.some((table) => table.name === 'migrations')) return false
+async function isUpToDate(
+  db: Kysely<unknown>,
+  engine: 'sqlite' | 'postgres',
+  names: readonly string[],
+): Promise<boolean> {
+  const query =
+    engine === 'postgres'
+      ? sql<{ there: string | null }>`select to_regclass('store_migrations')::text as there`
+      : sql<{ there: string | null }>`select max(name) as there from sqlite_master where name = 'store_migrations'`
+  if (!(await query.execute(db)).rows[0]?.there) return false
   const done = await readDone(db as Kysely<MigrationTable>)
   refuseNewer(done, names)
   return done.length === names.length
 }
 
 async function readDone(db: Kysely<MigrationTable>): Promise<string[]> {
-  const rows = await db.selectFrom('migrations').select('name').orderBy('name').execute()
+  const rows = await db.selectFrom('store_migrations').select('name').orderBy('name').execute()
   return rows.map((row) => row.name)
 }
 

@@ -1,6 +1,7 @@
 /**
  * Migration 0001: the first tables. Frozen: it imports nothing of the project and is never changed again.
  * Ids are text. `…_utc` are UTC milliseconds, `…_ms` milliseconds, `…_json` JSON as text, flags 0 or 1.
+ * A primary key says notNull too: SQLite allows null in one that is not a whole number (its page "CREATE TABLE").
  */
 import type { CreateTableBuilder, Kysely } from 'kysely'
 
@@ -15,7 +16,7 @@ export async function up(db: Kysely<unknown>): Promise<void> {
 /** Class kinds, recordings, their files and transcripts. */
 async function addClassTables(db: Kysely<unknown>): Promise<void> {
   await withTimes(db.schema.createTable('class_kinds'))
-    .addColumn('id', 'text', (c) => c.primaryKey())
+    .addColumn('id', 'text', (c) => c.primaryKey().notNull())
     .addColumn('title', 'text', (c) => c.notNull())
     .addColumn('audience_json', 'text', (c) => c.notNull())
     .addColumn('equipment_json', 'text', (c) => c.notNull())
@@ -25,7 +26,7 @@ async function addClassTables(db: Kysely<unknown>): Promise<void> {
     .addColumn('row_version', 'integer', (c) => c.notNull())
     .execute()
   await withTimes(db.schema.createTable('recordings'))
-    .addColumn('id', 'text', (c) => c.primaryKey())
+    .addColumn('id', 'text', (c) => c.primaryKey().notNull())
     .addColumn('kind_id', 'text', (c) => c.references('class_kinds.id'))
     .addColumn('title', 'text', (c) => c.notNull())
     .addColumn('language', 'text', (c) => c.notNull())
@@ -40,7 +41,7 @@ async function addClassTables(db: Kysely<unknown>): Promise<void> {
     .execute()
   await db.schema.createIndex('recordings_by_time').on('recordings').columns(['created_utc', 'id']).execute()
   await withTimes(db.schema.createTable('media_files'))
-    .addColumn('id', 'text', (c) => c.primaryKey())
+    .addColumn('id', 'text', (c) => c.primaryKey().notNull())
     .addColumn('recording_id', 'text', (c) => c.notNull().references('recordings.id'))
     .addColumn('role', 'text', (c) => c.notNull())
     .addColumn('position', 'integer', (c) => c.notNull())
@@ -76,7 +77,7 @@ async function addClassTables(db: Kysely<unknown>): Promise<void> {
 /** Log sheets: a sheet is its newest snapshot and the edits after it. */
 async function addSheetTables(db: Kysely<unknown>): Promise<void> {
   await withTimes(db.schema.createTable('sheets'))
-    .addColumn('id', 'text', (c) => c.primaryKey())
+    .addColumn('id', 'text', (c) => c.primaryKey().notNull())
     .addColumn('recording_id', 'text', (c) => c.notNull().unique().references('recordings.id'))
     .addColumn('version', 'integer', (c) => c.notNull())
     .execute()
@@ -105,7 +106,7 @@ async function addSheetTables(db: Kysely<unknown>): Promise<void> {
 async function addWorkTables(db: Kysely<unknown>): Promise<void> {
   await db.schema
     .createTable('jobs')
-    .addColumn('id', 'text', (c) => c.primaryKey())
+    .addColumn('id', 'text', (c) => c.primaryKey().notNull())
     .addColumn('kind', 'text', (c) => c.notNull())
     .addColumn('state', 'text', (c) => c.notNull())
     .addColumn('priority', 'integer', (c) => c.notNull())
@@ -134,7 +135,7 @@ async function addWorkTables(db: Kysely<unknown>): Promise<void> {
 /** Lessons: a lasting address and the versions shown there. */
 async function addLessonTables(db: Kysely<unknown>): Promise<void> {
   await withTimes(db.schema.createTable('lessons'))
-    .addColumn('id', 'text', (c) => c.primaryKey())
+    .addColumn('id', 'text', (c) => c.primaryKey().notNull())
     .addColumn('slug', 'text', (c) => c.notNull().unique())
     .addColumn('name', 'text', (c) => c.notNull())
     .addColumn('state', 'text', (c) => c.notNull())
@@ -167,7 +168,7 @@ async function addLessonTables(db: Kysely<unknown>): Promise<void> {
 async function addLogTables(db: Kysely<unknown>): Promise<void> {
   await db.schema
     .createTable('audit_rows')
-    .addColumn('id', 'text', (c) => c.primaryKey())
+    .addColumn('id', 'text', (c) => c.primaryKey().notNull())
     .addColumn('actor_id', 'text', (c) => c.notNull())
     .addColumn('actor_name', 'text', (c) => c.notNull())
     .addColumn('action', 'text', (c) => c.notNull())
@@ -180,13 +181,13 @@ async function addLogTables(db: Kysely<unknown>): Promise<void> {
   await db.schema.createIndex('audit_rows_by_time').on('audit_rows').columns(['at_utc', 'id']).execute()
   await db.schema
     .createTable('settings')
-    .addColumn('name', 'text', (c) => c.primaryKey())
+    .addColumn('name', 'text', (c) => c.primaryKey().notNull())
     .addColumn('value_json', 'text', (c) => c.notNull())
     .addColumn('updated_utc', 'bigint', (c) => c.notNull())
     .execute()
   await db.schema
     .createTable('counters')
-    .addColumn('name', 'text', (c) => c.primaryKey())
+    .addColumn('name', 'text', (c) => c.primaryKey().notNull())
     .addColumn('value', 'bigint', (c) => c.notNull())
     .execute()
   await (db as Kysely<{ counters: { name: string; value: number } }>)
@@ -195,7 +196,7 @@ async function addLogTables(db: Kysely<unknown>): Promise<void> {
     .execute()
   await db.schema
     .createTable('events')
-    .addColumn('seq', 'bigint', (c) => c.primaryKey())
+    .addColumn('seq', 'bigint', (c) => c.primaryKey().notNull())
     .addColumn('topic', 'text', (c) => c.notNull())
     .addColumn('object_id', 'text', (c) => c.notNull())
     .addColumn('at_utc', 'bigint', (c) => c.notNull())
