@@ -130,6 +130,8 @@ function isAllowed({ only }: Saying, { kept }: Match): boolean {
       return single(kept['reps'] ?? kept['work']) === single(kept['sides'])
     case 'more than one':
       return amounts.every((piece) => (piece.max ?? piece.min ?? 0) > 1 || piece.isFigure === true)
+    case 'two or more':
+      return amounts.every((piece) => (piece.max ?? piece.min ?? 0) >= 2)
     case 'up to ten':
       return amounts.every((piece) => (piece.max ?? 0) <= 10)
     case 'fewer than a hundred':

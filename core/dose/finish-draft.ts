@@ -15,9 +15,9 @@ export interface Draft {
   isHoldAfterUp?: boolean
 }
 
-export type NumberSlot = 'sets' | 'reps' | 'times' | 'work' | 'hold' | 'rest' | 'distance'
+export type NumberSlot = 'sets' | 'reps' | 'times' | 'many' | 'work' | 'hold' | 'rest' | 'distance'
 /** In the order they are said in one phrase. */
-export const NUMBER_SLOTS: readonly NumberSlot[] = ['sets', 'times', 'reps', 'work', 'hold', 'distance', 'rest']
+export const NUMBER_SLOTS: readonly NumberSlot[] = ['sets', 'times', 'many', 'reps', 'work', 'hold', 'distance', 'rest']
 
 /** A hold up to this long, said with "eight times", is one of each repetition (common practice, no source). */
 const LONGEST_REP_HOLD_S = 10
@@ -58,8 +58,8 @@ export function finishDraft(draft: Draft, context: DoseContext): Prescription {
 
 /** "Three times" is sets of what was said, or repetitions where nothing or a short hold was said. */
 function withTimes(slots: Slots): Slots {
-  const { times, repeats, ...others } = slots
-  const count = times ?? repeats
+  const { times, repeats, many, ...others } = slots
+  const count = times ?? repeats ?? many
   if (!count) return others
   const isShortHold =
     others.hold !== undefined && (repeats !== undefined || (others.hold.max ?? 0) <= LONGEST_REP_HOLD_S)

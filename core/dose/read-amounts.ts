@@ -140,6 +140,7 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('{n:N} +', (kept) => open(kept, 'up')),
   rewrite('{n:N} {unit:<time>} and a? half', (kept) => scaled(kept, 'T', 0.5)),
   rewrite('{n:N} and a half {unit:<time>}', (kept) => scaled(kept, 'T', 0.5)),
+  rewrite('{n:N} and a half =kg|lb|metres|kilometres|km|miles', halfMore),
   rewrite('a? minute and a half', () => time(90, 90, 60)),
   rewrite('a|one minute {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
   rewrite('{n:N} minutes|minute|min|mins and? {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
@@ -218,6 +219,10 @@ function scaled({ n, unit }: Kept, tag: 'T' | 'D', more: number): Made {
 function unitScale(unit: Piece | undefined): number {
   const all: Readonly<Record<string, number>> = { ...TIME_UNITS, ...DISTANCE_UNITS }
   return unit ? (all[unit.tag] ?? 1) : 1
+}
+
+function halfMore({ n }: Kept): Made {
+  return n?.min == null || n.max == null ? null : { ...n, min: n.min + 0.5, max: n.max + 0.5 }
 }
 
 /** Yards come out in whole centimetres. */

@@ -36,7 +36,8 @@ export function readDose(text: string, context: DoseContext = {}): Prescription 
  */
 export function findDoses(text: string, context: DoseContext = {}): FoundDose[] {
   const findings = findFacts(text)
-  return clustersOf(findings).flatMap((facts) => {
+  return clustersOf(findings).flatMap((cluster) => {
+    const facts = withoutIdleLevels(cluster)
     const counted = isMeant(facts) || isWholeSentence(facts, findings) ? facts : []
     const first = counted[0]
     if (!first || isKitOnly(counted.map((fact) => fact.slots))) return []
@@ -49,7 +50,8 @@ export function findDoses(text: string, context: DoseContext = {}): FoundDose[] 
 function readWhole(text: string, context: DoseContext): FoundDose | null {
   const parts = splitLevels(text)
   const findings = findFacts(parts.main)
-  const facts = findings.facts.filter((fact) => !fact.weak).length > 0 || isAllSaid(findings) ? findings.facts : []
+  const all = withoutIdleLevels(findings.facts)
+  const facts = all.some((fact) => !fact.weak) || isAllSaid(findings) ? all : []
   const levels = parts.levels.flatMap(({ level, text: words }) => {
     const dose = readWhole(words, context)?.dose
     return dose ? [{ level, dose }] : []
@@ -63,6 +65,12 @@ function readWhole(text: string, context: DoseContext): FoundDose | null {
   const start = facts[0]?.start ?? 0
   const end = isParted ? text.length : Math.max(...facts.map((fact) => fact.end))
   return { dose, offset: start, length: end - start }
+}
+
+/** "Everyone" says something only beside a level. */
+function withoutIdleLevels(facts: readonly Fact[]): Fact[] {
+  const hasLevel = facts.some((fact) => fact.level !== null && fact.level !== 'everyone')
+  return facts.filter((fact) => hasLevel || fact.level !== 'everyone' || Object.keys(fact.slots).length > 0)
 }
 
 /** Weak facts count when no other words stand beside them. */
@@ -94,7 +102,11 @@ function isMeant(facts: readonly Fact[]): boolean {
 /** "Three times." or "Ninety seconds." as a sentence of its own; a lone number there is counting aloud. */
 function isWholeSentence(facts: readonly Fact[], { left }: Findings): boolean {
   const [first, last] = [facts[0], facts.at(-1)]
-  if (!first || !last || !facts.some(({ slots }) => slots.times ?? slots.work ?? slots.distance ?? slots.repScheme))
+  if (
+    !first ||
+    !last ||
+    !facts.some(({ slots }) => slots.times ?? slots.many ?? slots.work ?? slots.distance ?? slots.repScheme)
+  )
     return false
   const start = left.lastIndexOf('.', first.from) + 1
   const end = left.indexOf('.', last.to)
@@ -129,7 +141,9 @@ function clashes(cluster: readonly Fact[], fact: Fact, pieces: readonly Piece[])
   if (!before || fact.slots.same || fact.level !== null || cluster.some((one) => one.level !== null)) return false
   const link = linkBetween(before, fact, pieces)
   if (link.isFix || (link.isThen && hasWork(fact.slots))) return false
-  const slots = ['sets', 'reps', 'work', 'hold', 'distance', 'rest', 'tempo'] as const
+  // "six of those, rows, eight each arm" are two exercises
+  if (fact.slots.reps && cluster.some((one) => one.slots.many)) return true
+  const slots = ['sets', 'reps', 'many', 'work', 'hold', 'distance', 'rest', 'tempo'] as const
   return slots.some((slot) => {
     const mine = fact.slots[slot]
     return mine !== undefined && cluster.some((one) => one.slots[slot] !== undefined && !isSame(one.slots[slot], mine))

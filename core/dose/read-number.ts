@@ -22,6 +22,8 @@ const PHRASES: readonly { words: string; value: number; approx?: boolean; before
   { words: 'a couple', value: 2, before: /^(?:more )?(?:sets?|reps?|rounds?|breaths?|minutes?|times)$/ },
   { words: 'a few', value: 3, approx: true, before: /^(?:sets?|rounds?|reps?|breaths?|seconds?|minutes?|lengths?)$/ },
   { words: 'another', value: 1, before: /^set$/ },
+  { words: 'a single', value: 1, before: /^set$/ },
+  { words: 'single', value: 1, before: /^set$/ },
   { words: 'a', value: 1, before: /^set$/ },
   { words: 'once', value: 1, times: true, before: /^(?:a|each|per|every|through|round|more|on)$/ },
   { words: 'twice', value: 2, times: true },

@@ -31,6 +31,8 @@ export interface Slots {
   /** "Three times": sets of what was said, or repetitions; "repeat three times". */
   times?: Range
   repeats?: Range
+  /** "Six of those": repetitions, or sets of what was said before. */
+  many?: Range
   /** A number that takes the slot of the one before it. */
   same?: Range
   /** "3 x 30" without a word for what is counted. */
@@ -76,6 +78,7 @@ const READ: Readonly<Record<string, Reader>> = {
   plural: (slots, piece) => Object.assign(slots, { reps: rangeOf(piece), bare: true }),
   times: (slots, piece) => (slots.times = rangeOf(piece)),
   repeats: (slots, piece) => (slots.repeats = rangeOf(piece)),
+  many: (slots, piece) => (slots.many = rangeOf(piece)),
   same: (slots, piece) => (slots.same = rangeOf(piece)),
   workTo: (slots, piece) => (slots.work = { min: slots.work?.min ?? null, max: piece.max ?? null }),
   workUp: (slots, piece) => (slots.work = { min: null, max: piece.max ?? null }),

@@ -75,7 +75,7 @@ export const lastPositives: readonly [text: string, expected: Expected, still?: 
   ['stop two reps short of failure', { effort: '2 in reserve' }],
   ['do it three times a day, ten reps each time', { reps: [10, 10], freq: '3 times a day' }],
   ['two to three days a week', { freq: '2-3 times a week' }],
-  ['if that feels easy next week, go up to fifteen', { progression: true }],
+  ['if that feels easy next week, go up to fifteen', { reps: [null, 15], progression: true }],
   ['add two and a half kilos when you hit twelve', { progression: true }],
   ['ten, sorry I mean twelve', { reps: [12, 12] }],
   ['three sets, actually two will do', { sets: [2, 2] }],

@@ -2,6 +2,10 @@
 export const LISTS = {
   /** What a coach says before a bare number that is a dose. */
   do: [
+    'lets say',
+    'let us say',
+    'let us',
+    'lets',
     'do',
     'doing',
     'give me',
@@ -273,6 +277,7 @@ export const LISTS = {
   ],
   /** Between "do not do" and its number. */
   notMuch: [
+    'and',
     'it',
     'this',
     'that',
@@ -290,6 +295,28 @@ export const LISTS = {
     'do',
     'hold',
     'stay',
+  ],
+  /** Words between a number and "sets". */
+  kind: [
+    'working',
+    'warm up',
+    'good',
+    'full',
+    'hard',
+    'light',
+    'heavy',
+    'easy',
+    'straight',
+    'big',
+    'quick',
+    'slow',
+    'solid',
+    'quality',
+    'total',
+    'different',
+    'short',
+    'long',
+    'main',
   ],
   ofThem: ['of those', 'of these', 'of them', 'of em'],
   alternating: [

@@ -23,11 +23,17 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'time call', says: 'last|final|first N|T|D' },
   { why: 'time call', says: 'next T' },
   { why: 'time call', says: 'halfway|nearly|almost|only N|T to_go|left|in' },
-  { why: 'time call', says: 'thats N|T' },
+  { why: 'time call', says: 'thats N|T $' },
+  { why: 'time for something else', says: 'T to find|get|grab|set|put|sort|fetch|breathe|think|yourself' },
+  { why: 'past', says: 'i|he|she|they|people could|can .. N|T|D', clause: true },
+  { why: 'age', says: 'when .. was|were N' },
   { why: 'counting aloud', says: 'count to|from|down|backwards .. N' },
   // the class's clock
   { why: 'class clock', says: 'have|has|got|ive|weve|youve .. T .. left|today|together|before|until|tonight' },
-  { why: 'class clock', says: 'have_got|weve_got|ive_got|youve_got|we_have|i_have|only_have ..  T' },
+  {
+    why: 'class clock',
+    says: 'have_got|weve_got|ive_got|youve_got|we_have|i_have|only_have .. T !on|at|each|per|of|off',
+  },
   { why: 'class clock', says: 'takes|took|lasts|takes_you|take_us|take_you|lasting .. T' },
   { why: 'class clock', says: 'class|session|workout|video|routine|programme|practice|lesson ... T', clause: true },
   {
@@ -71,6 +77,7 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'music or machine', says: 'split|drag|music|showing|shows|screen ... N|T', clause: true },
   { why: 'body weight or kit', says: 'weighs|weigh|weighing ... N', clause: true },
   { why: 'share', says: 'N % of the|people|you|us|class|them|women|men|clients|what' },
+  { why: 'share', says: 'N % of your|their|my .. speed|pace|power|weight|bodyweight|heart|energy' },
   { why: 'share', says: 'N times out of N' },
   { why: 'comparison', says: 'N times as|more|less|slower|faster|harder|bigger|heavier' },
   { why: 'rate', says: 'N breaths a|per|every|each stroke|strokes|reps' },

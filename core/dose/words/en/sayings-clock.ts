@@ -11,7 +11,7 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: '<emom>', means: { scheme: 'emom' } },
   { says: 'every {every:T} ,? for {sets:N} sets|rounds|times', means: { scheme: 'emom' } },
   { says: 'every {every:T} ,? for {total:T}', means: { scheme: 'emom' } },
-  { says: '{sets:N} sets|rounds ,? starting|going|one? every {every:T}', means: { scheme: 'emom' } },
+  { says: '{sets:N} <kind>? sets|rounds ,? starting|going|one? every {every:T}', means: { scheme: 'emom' } },
   { says: '^ every {every:T} ,? =N|do', means: { scheme: 'emom' } },
   { says: 'start|go|new .. every {every:T}', means: { scheme: 'emom' } },
   // as many as possible
@@ -22,6 +22,7 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: '<amrap> ,? {work:T}', means: { scheme: 'amrap', reps: 'max' } },
   { says: '{work:T} of? <amrap>', means: { scheme: 'amrap', reps: 'max' } },
   { says: '{work:T} ,? do|get|for? <amrap>', means: { scheme: 'amrap', reps: 'max' } },
+  { says: '{work:T} ,? ... <amrap>', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'in {work:T} ,? do? <amrap>', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'how many .. in {work:T}', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'last|final sets? amrap', means: { effort: 'last set to failure' } },
@@ -49,7 +50,7 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: '{work:N|T} / {rest:N|T} !position|stretch', only: 'tens', means: { scheme: 'interval' } },
   { says: '{work:N|T} on ,|/|and|then? {rest:N|T} off|rest', means: { scheme: 'interval' } },
   {
-    says: '{work:N|T} of? work|working|hard|fast|quick|sprint|sprinting|effort|go|moving|strong|all_out ,|/|and|then? with? {rest:N|T} of? rest|off|easy|recovery|recover|slow|walk|jog|light|gentle|steady|resting',
+    says: '{work:N|T} of? work|working|hard|fast|quick|sprint|sprinting|effort|go|moving|strong|all_out ,|/|and|then? then? with? {rest:N|T} of? rest|off|easy|recovery|recover|slow|walk|jog|light|gentle|steady|resting',
     means: { scheme: 'interval' },
   },
   {

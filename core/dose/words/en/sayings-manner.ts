@@ -10,6 +10,11 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   { says: 'open {open:Q}' },
   { says: '^ approx $', means: { approx: true } },
   { says: '( ? )', doubt: 'Marked as unsure.' },
+  {
+    says: 'start|begin|starting|beginning at|on|from|with {from:N} .. down to {to:N}',
+    only: 'falling',
+    means: { scheme: 'ladder' },
+  },
   // a start and a target
   {
     says: 'start|begin|starting|beginning at|with|from|on|off .. {work:T} .. to|towards {workTo:T}',
@@ -48,7 +53,13 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     words: 'progression',
   },
   { says: 'build|work|progress .. {setsUp:N} sets', only: 'open below', words: 'progression' },
+  {
+    says: 'if|when|once ... easy|easier|comfortable ,? .. ,? go|move|try {repsUp:N} reps?',
+    only: 'open below',
+    words: 'progression',
+  },
   // steps from week to week
+  { says: 'add|adding|put_on N kg|lb', words: 'progression', clause: true },
   {
     says: 'add|adding|plus|put_on .. N|a|one|some reps|breaths .. each|every|per|a week|session|time|day|fortnight .. until|till|up you? reach|get_to|hit|are_at|can_do|to {repsTo:N} reps?',
     words: 'progression',

@@ -19,6 +19,8 @@ export const HOLD_SAYINGS: readonly Saying[] = [
   // in each repetition
   { says: '<pause> .. {hold:T} !down|up', means: { holdPer: 'rep' } },
   { says: '<pause> .. for {hold:N} !reps|breaths', means: { holdPer: 'rep' } },
+  { says: '<pause> .. for a second', means: { hold: { min: 1, max: 1 }, holdPer: 'rep' } },
+  { says: '<hold> .. for a second at|in the <end>', means: { hold: { min: 1, max: 1 }, holdPer: 'rep' } },
   { says: '<pause> {hold:N} $', means: { holdPer: 'rep' } },
   { says: '{hold:T} <pause> .. at|in|on? the? <end>?', means: { holdPer: 'rep' } },
   { says: '{hold:N} second <pause>', means: { holdPer: 'rep' } },
@@ -39,7 +41,7 @@ export const HOLD_SAYINGS: readonly Saying[] = [
   },
   { says: '{sets:N} holds|stretches of|for|x|at|, {hold:T|N}', means: { holdPer: 'set' } },
   { says: '{sets:N} {hold:T} holds|hold', means: { holdPer: 'set' } },
-  { says: `{sets:N} ${SETS} of|x {hold:T} holds|hold`, means: { holdPer: 'set' } },
+  { says: `{sets:N} <kind>? ${SETS} of|x {hold:T} holds|hold`, means: { holdPer: 'set' } },
   { says: 'hold|holds ,|:? {sets:N} x|by|times {hold:T}', means: { holdPer: 'set' } },
   { says: '<hold> ,|: {hold:T}', means: { holdPer: 'set' } },
   { says: '<hold> ... for {hold:T}', means: { holdPer: 'set' } },
@@ -53,7 +55,7 @@ export const HOLD_SAYINGS: readonly Saying[] = [
 
 /** Breaths, strokes, cycles and lengths, before holds: "hold for five breaths" counts breaths. */
 export const UNIT_SAYINGS: readonly Saying[] = ['cycles', 'breaths', 'strokes', 'lengths'].flatMap((unit): Saying[] => [
-  { says: `{sets:N} ${SETS} of|x|at|with|,|:|for? {${unit}:N} .. ${unit}` },
+  { says: `{sets:N} <kind>? ${SETS} of|x|at|with|,|:|for? {${unit}:N} .. ${unit}` },
   { says: `{sets:N} x {${unit}:N} .. ${unit}` },
   { says: `{${unit}:N} .. ${unit} x|by|for|times|,? {sets:N} sets|rounds|times` },
   { says: `{${unit}:N} .. ${unit} x|times {sets:N}` },
@@ -67,9 +69,9 @@ export const UNIT_SAYINGS: readonly Saying[] = ['cycles', 'breaths', 'strokes', 
 
 /** The same number on one side and then on the other. */
 export const SIDE_SAYINGS: readonly Saying[] = [
-  { says: `{sets:N} ${SETS} <per> <limb> of|x {reps:N} reps?`, means: { perSide: true } },
-  { says: `{sets:N} ${SETS} <per> <limb> ,? {reps:N} reps`, means: { perSide: true } },
-  { says: `{sets:N} ${SETS} <per> <limb> , {reps:N} $`, means: { perSide: true } },
+  { says: `{sets:N} <kind>? ${SETS} <per> <limb> of|x {reps:N} reps?`, means: { perSide: true } },
+  { says: `{sets:N} <kind>? ${SETS} <per> <limb> ,? {reps:N} reps`, means: { perSide: true } },
+  { says: `{sets:N} <kind>? ${SETS} <per> <limb> , {reps:N} $`, means: { perSide: true } },
   { says: '{sides:N} total|in_total|altogether ,? {reps:N} <per>|a <limb>', means: { perSide: true } },
   {
     says: '{reps:N} .. on|to|with? the|your|one? right|left|side|way|first|clockwise|forward|forwards|leg|arm|direction .. ,|then|and? then|and? {sides:N} .. on|to|with? the|your? left|right|other|second|anticlockwise|backward|backwards|back|counterclockwise side|way|leg|arm|one|direction?',
@@ -86,6 +88,7 @@ export const SIDE_SAYINGS: readonly Saying[] = [
     only: 'same on both sides',
     means: { perSide: true },
   },
+  { says: '{reps:N} on this|that|one|the first? side|leg|arm', means: { perSide: true } },
   {
     says: '{sets:N} sets|reps .. weaker|bad|weak|tighter|stiff|affected|operated|sore side|leg|arm',
     doubt: 'One side gets more than the other; write this out.',
@@ -94,14 +97,14 @@ export const SIDE_SAYINGS: readonly Saying[] = [
 
 export const COUNT_SAYINGS: readonly Saying[] = [
   // lists of sets and what is done in each
-  { says: `{sets:N} ${SETS} of|x|at|with|for|,|:? {work:T}` },
-  { says: `{sets:N} ${SETS} of|x|at|with|for|,|:? {dist:D}` },
-  { says: `{sets:N} ${SETS} of|x|at|with|,|:|by|for {reps:N} .. reps|<moves>` },
-  { says: `{sets:N} ${SETS} of|x|at|with|for|by {reps:N}` },
-  { says: `{sets:N} ${SETS} .. of {reps:N} .. reps|<moves>?` },
-  { says: `{sets:N} ${SETS} {reps:N} reps ,? {rest:T} $`, doubt: 'The time at the end was read as rest.' },
-  { says: `{sets:N} ${SETS} ,|:? {reps:N} .. reps|<moves>` },
-  { says: `{sets:N} ${SETS} ,|:? {reps:N} $` },
+  { says: `{sets:N} <kind>? ${SETS} of|x|at|with|for|,|:? {work:T}` },
+  { says: `{sets:N} <kind>? ${SETS} of|x|at|with|for|,|:? {dist:D}` },
+  { says: `{sets:N} <kind>? ${SETS} of|x|at|with|,|:|by|for {reps:N} .. reps|<moves>` },
+  { says: `{sets:N} <kind>? ${SETS} of|x|at|with|for|by {reps:N}` },
+  { says: `{sets:N} <kind>? ${SETS} .. of {reps:N} .. reps|<moves>?` },
+  { says: `{sets:N} <kind>? ${SETS} {reps:N} reps ,? {rest:T} $`, doubt: 'The time at the end was read as rest.' },
+  { says: `{sets:N} <kind>? ${SETS} ,|:? {reps:N} .. reps|<moves>` },
+  { says: `{sets:N} <kind>? ${SETS} ,|:? {reps:N} $` },
   { says: '{sets:N} x|times|by|at {work:T}' },
   { says: '{sets:N} x|times|by|at {dist:D}' },
   { says: '{sets:N} x|times max|maximum reps?', means: { reps: 'max' } },
@@ -122,7 +125,7 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: ', of {reps:N} $', weak: true },
   { says: 'sets of {work:T}' },
   {
-    says: '{sets:N} sets|rounds|goes|series|bouts|circuits|trips|times_through|times_round|times_around|runs_through|laps',
+    says: '{sets:N} <kind>? sets|rounds|goes|series|bouts|circuits|trips|times_through|times_round|times_around|runs_through|laps',
   },
   { says: 'go|come round|around|through .. {sets:N} times' },
   { says: 'through|round|around {sets:N} times' },
@@ -133,7 +136,7 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: '{reps:N} full ,|then|and', weak: true },
   { says: '{reps:N} .. <moves>' },
   { says: '{reps:N} <of>' },
-  { says: '{times:N} <ofThem>' },
+  { says: '{many:N} <ofThem>' },
   { says: '^ same ,? {reps:N} $' },
   { says: '^ first sets ,? {reps:N} $' },
   { says: '{reps:N} to|till|until failure' },
@@ -146,6 +149,7 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: '{times:N} times', only: 'fewer than a hundred', weak: true },
   { says: 'do|and|we .. that again', weak: true },
   { says: '{work:T} of work' },
+  { says: '{work:T} on|at|in each|every|per station|stations|exercise|move' },
   { says: 'work {work:T}' },
   { says: 'over {dist:D}' },
   { says: 'over {work:T}' },

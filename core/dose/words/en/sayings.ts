@@ -14,6 +14,7 @@ export interface Saying {
   /** A test that words cannot say. */
   only?:
     | 'more than one'
+    | 'two or more'
     | 'up to ten'
     | 'fewer than a hundred'
     | 'no whole class'
