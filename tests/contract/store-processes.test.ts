@@ -1,12 +1,12 @@
 // Two processes on one store: every acknowledged edit is there, in whole batches, and each job is done by one of them.
-import { beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { buildSegment, buildSheet } from '../helpers/build-sheet.ts'
 import { ANN, ENGINES, storesOf } from '../helpers/store-engines.ts'
-import { buildServer, startWorker } from '../helpers/store-processes.ts'
+import { storeWorkers } from '../helpers/store-processes.ts'
 
 const BATCHES = process.env.REPSLATE_SOAK ? 400 : 40
 
-beforeAll(() => buildServer())
+const startWorker = storeWorkers()
 
 describe.each(ENGINES)('two processes on one store on %s', (engine) => {
   const stores = storesOf(engine)

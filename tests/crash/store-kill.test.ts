@@ -12,7 +12,7 @@ import { buildSegment, buildSheet } from '../helpers/build-sheet.ts'
 import { ANN, handmade } from '../helpers/store-engines.ts'
 import { startPostgres } from '../helpers/store-postgres.ts'
 import type { PostgresServer } from '../helpers/store-postgres.ts'
-import { buildServer, startWorker } from '../helpers/store-processes.ts'
+import { storeWorkers } from '../helpers/store-processes.ts'
 
 const KILLS = process.env.REPSLATE_SOAK ? 100 : 20
 const POSTGRES_KILLS = process.env.REPSLATE_SOAK ? 30 : 6
@@ -62,7 +62,7 @@ async function check(store: Store, sheetId: string, acknowledged: readonly strin
   return { lost: acknowledged.filter((opId) => !there.has(opId)), halves, written: there.size }
 }
 
-beforeAll(() => buildServer())
+const startWorker = storeWorkers()
 
 describe('a writer that is killed', () => {
   let folder = ''

@@ -1,17 +1,11 @@
-// Starts processes that work on a store (store-writer.mjs), and kills them.
-import { spawn, spawnSync } from 'node:child_process'
-import type { ChildProcess } from 'node:child_process'
+// Starts processes that work on a store (store-writer.ts), and kills them.
+import { spawn } from 'node:child_process'
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import path from 'node:path'
-import type { Place } from '../../server/store/open-store.ts'
+import { build } from 'esbuild'
+import { afterAll, beforeAll } from 'vitest'
 import { projectRoot } from './source-files.ts'
-
-export interface Task {
-  place: Place
-  work: 'edits' | 'jobs'
-  name: string
-  sheetId?: string
-  batches?: number
-}
+import type { Task } from './store-writer.ts'
 
 export interface Worker {
   /** Fulfilled when it has opened the store, or ended. */
@@ -19,7 +13,7 @@ export interface Worker {
   /** Fulfilled with what it acknowledged when it ends, however it does. */
   ended: Promise<Ended>
   /** As a power cut would end the process: no chance to finish anything. */
-  kill: () => void
+  kill: () => boolean
 }
 
 export interface Ended {
@@ -30,15 +24,29 @@ export interface Ended {
   stderr: string
 }
 
-/** Builds the server where it is older than its sources; processes of their own run what is built. */
-export function buildServer(): void {
-  const prepare = "import('./server/setup/prepare.mjs').then(({ prepare }) => prepare())"
-  const run = spawnSync(process.execPath, ['-e', prepare], { cwd: projectRoot, encoding: 'utf8' })
-  if (run.status !== 0) throw new Error(`The build failed: ${run.stdout}${run.stderr}`)
+/** To be called at the top of a test file: bundles the writer from its sources, and gives what starts one. */
+export function storeWorkers(): (task: Task) => Worker {
+  let folder = ''
+  beforeAll(async () => {
+    // inside the project, so that packages are found from there
+    mkdirSync(path.join(projectRoot, '.build'), { recursive: true })
+    folder = mkdtempSync(path.join(projectRoot, '.build', 'store-writer-'))
+    await build({
+      entryPoints: [path.join(projectRoot, 'tests', 'helpers', 'store-writer.ts')],
+      outfile: path.join(folder, 'writer.mjs'),
+      bundle: true,
+      packages: 'external',
+      platform: 'node',
+      format: 'esm',
+      target: 'node20',
+      logLevel: 'silent',
+    })
+  })
+  afterAll(() => rmSync(folder, { recursive: true, force: true }))
+  return (task) => startWorker(path.join(folder, 'writer.mjs'), task)
 }
 
-export function startWorker(task: Task): Worker {
-  const script = path.join(projectRoot, 'tests', 'helpers', 'store-writer.mjs')
+function startWorker(script: string, task: Task): Worker {
   const child = spawn(process.execPath, [script, JSON.stringify(task)], { stdio: ['ignore', 'pipe', 'pipe'] })
   const heard = { out: '', err: '' }
   let isReady = (): void => undefined
@@ -55,7 +63,7 @@ export function startWorker(task: Task): Worker {
       resolve(readEnd(heard, code))
     })
   })
-  return { ready, ended, kill: () => killHard(child) }
+  return { ready, ended, kill: () => child.kill('SIGKILL') }
 }
 
 function readEnd(heard: { out: string; err: string }, code: number | null): Ended {
@@ -66,8 +74,4 @@ function readEnd(heard: { out: string; err: string }, code: number | null): Ende
     code,
     stderr: heard.err,
   }
-}
-
-function killHard(child: ChildProcess): void {
-  child.kill('SIGKILL')
 }
