@@ -1,8 +1,9 @@
 /** The hidden folder in which a cut works: part files live here, so that no half file is ever seen under its name. */
 import { randomBytes } from 'node:crypto'
-import { mkdir, open, readdir, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises'
-import { dirname, join } from 'node:path'
+import { open, readdir, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { AppError } from '../../shared/errors.ts'
+import { makeFolder } from '../files/make-folder.ts'
 
 export interface WorkFolder {
   /** Absolute path of the folder the person named. */
@@ -30,11 +31,10 @@ const DAY_MS = 86_400_000
 export async function openWorkFolder(outDir: string, nowUtc: number): Promise<WorkFolder> {
   const made: string[] = []
   for (const folder of [outDir, join(outDir, 'clips'), join(outDir, WORK)]) {
-    // the first folder that had to be made, which may be a parent of this one
-    const first = await mkdir(folder, { recursive: true }).catch((cause: unknown) => {
+    const folders = await makeFolder(folder).catch((cause: unknown) => {
       throw writeError(cause, folder)
     })
-    if (first !== undefined) made.push(...foldersBetween(first, folder))
+    made.push(...folders)
   }
   const work = join(outDir, WORK)
   await sweepParts(work, nowUtc)
@@ -130,13 +130,4 @@ function isAlive(pid: number): boolean {
   } catch (error) {
     return (error as NodeJS.ErrnoException).code === 'EPERM'
   }
-}
-
-function foldersBetween(first: string, last: string): string[] {
-  const folders = [last]
-  for (let folder = last; folder !== first && dirname(folder) !== folder;) {
-    folder = dirname(folder)
-    folders.unshift(folder)
-  }
-  return folders
 }

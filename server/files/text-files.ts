@@ -1,7 +1,8 @@
 /** Text files in and out: read whole and checked, written whole or not at all. */
-import { mkdir, open, rename, rm, stat } from 'node:fs/promises'
+import { open, rename, rm, stat } from 'node:fs/promises'
 import path from 'node:path'
 import { AppError } from '../../shared/errors.ts'
+import { makeFolder } from './make-folder.ts'
 
 /** Largest text file read, in bytes: ten hours of speech with a time for every word take about six million. */
 export const MAX_TEXT_BYTES = 8 * 1024 * 1024
@@ -45,7 +46,7 @@ export async function readTextFile(file: string, what: string): Promise<string> 
 export async function writeTextFile(file: string, text: string): Promise<void> {
   const part = `${file}.${process.pid}.part`
   try {
-    await mkdir(path.dirname(path.resolve(file)), { recursive: true })
+    await makeFolder(path.dirname(path.resolve(file)))
     const handle = await open(part, 'w')
     try {
       await handle.writeFile(text)
