@@ -70,9 +70,9 @@ const READ: Readonly<Record<string, Reader>> = {
   dist: (slots, piece) => (slots.distance = rangeOf(piece)),
   every: (slots, piece) => (slots.every = rangeOf(piece)),
   total: (slots, piece) => (slots.total = piece.min ?? piece.max ?? 0),
-  list: (slots, piece) => (slots.repScheme = (piece.values ?? [piece.min, piece.max]).map((value) => value ?? 0)),
-  climb: (slots, piece) => (slots.repScheme = steps(piece.min === piece.max ? 1 : (piece.min ?? 1), piece.max ?? 1)),
-  from: (slots, piece, kept) => (slots.repScheme = steps(piece.min ?? 1, kept['to']?.min ?? 1)),
+  list: (slots, piece) => listed(slots, piece.values ?? [piece.min ?? null, piece.max ?? null]),
+  climb: (slots, piece) => listed(slots, steps(piece.min === piece.max ? 1 : (piece.min ?? 1), piece.max ?? 1)),
+  from: (slots, piece, kept) => listed(slots, steps(piece.min ?? 1, kept['to']?.min ?? 1)),
   bareSets: (slots, piece) => (slots.sets = rangeOf(piece)),
   bareReps: (slots, piece) => Object.assign(slots, { reps: rangeOf(piece), bare: true }),
   plural: (slots, piece) => Object.assign(slots, { reps: rangeOf(piece), bare: true }),
@@ -140,6 +140,12 @@ function seconds(piece: Piece, partner: Piece | undefined): Range {
   const isMinutes = isSmall(piece) && (partner?.tag === 'T' ? partner.scale === 60 : !partner || isSmall(partner))
   const scale = isMinutes ? 60 : 1
   return { min: piece.min == null ? null : piece.min * scale, max: piece.max == null ? null : piece.max * scale }
+}
+
+/** A list of repetitions holds whole numbers from one on; anything else is none. */
+function listed(slots: Slots, values: readonly (number | null)[]): void {
+  const reps = values.flatMap((value) => (value !== null && Number.isInteger(value) && value > 0 ? [value] : []))
+  if (reps.length === values.length) slots.repScheme = reps
 }
 
 function leastOf(reps: Slots['reps']): number | null {

@@ -1,6 +1,7 @@
 // Reading doses: our phrasings, spoken and typed, numbers that are no dose, running speech, doubts.
 import fs from 'node:fs'
 import path from 'node:path'
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { findDoses, readDose } from '../../../core/dose/read-dose.ts'
 import { Prescription, type Range } from '../../../shared/log-sheet.ts'
@@ -20,6 +21,29 @@ describe('text without a dose', () => {
 
   it.each([...negatives, ...laterNegatives, ...lastNegatives])('is none: %s', (text) => {
     expect(readDose(text)).toBeNull()
+  })
+
+  // Words that patterns look for, in any order: what comes out is a valid dose with its exact words, or nothing.
+  const WORDS =
+    'zero one two ten twenty a the of to or and then sets reps rounds rep seconds minute metres kg percent % x by each side per ladder ' +
+    'pyramid tempo down up hold pause squeeze at top rest between breaths every emom amrap on off beginners sorry no not , . - / @ : 10 6 0 ' +
+    '2.5 1:30 40X0 3-1-1-0 half hour week times twice day build until more last left degrees rpe zone failure circuit superset total'
+  it('or with one never stops the reader, whatever the order of words', () => {
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...WORDS.split(' ')), { maxLength: 14 }), fc.string(), (words, noise) => {
+        for (const text of [words.join(' '), noise]) {
+          const dose = readDose(text)
+          if (dose !== null) expect(text).toContain(dose.said[0]?.text)
+          for (const { offset, length } of findDoses(text))
+            expect(text.slice(offset, offset + length)).toHaveLength(length)
+        }
+      }),
+      { numRuns: 1500, seed: 20240 },
+    )
+  })
+
+  it.each(['pyramid 3-1-1-0', 'zero, five, ten reps', 'ladder 0, 5, 10'])('%s is no list of repetitions', (text) => {
+    expect(readDose(text)?.repScheme ?? null).toBeNull()
   })
 
   it('is read in time that grows with its length', () => {
