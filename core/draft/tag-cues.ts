@@ -75,6 +75,7 @@ const DOSE = anyPhrase(DOSE_ONLY)
 const GOING_ON = anyPhrase(TRANSITIONS)
 const CONDITION = anyPhrase([
   '^(?:and |so |but |now |or )*(?:if|anyone|anybody|those of you|any|when youre|once|had|got|people with|new mums|no <kit>|want|wants|fancy|need|ready for|after the first|after about)',
+  '^(?:and |so |but |now |or )*for (?:a|an|the) (?:\\w+ )?(?:easier|harder|gentler|lighter|kinder|softer|simpler|tougher|stronger|bigger)',
   '^(?:<part>|back|knee|shoulder|wrist|hip|neck) (?:trouble|problems?|issues?|sore|hurting|going)',
   '^(?:<ill>)',
   '(?:if|when) (?:you|youre|youve|its|it|thats|that|this|your|the|needed|need|not)',

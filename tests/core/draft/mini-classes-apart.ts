@@ -1,6 +1,6 @@
 /**
  * A second set of short invented classes, written after the rules. Each was tried once before a rule was changed for it;
- * then 11 of 19, 8 of 14 and 10 of 15 exercises were found under their names, and none was made up.
+ * then 11 of 19, 8 of 14 and 10 of 15 exercises were found under their names, and one was made up (an announced "B1, lateral raises", taken as an unlisted name).
  */
 import type { MiniClass } from './mini-classes.ts'
 

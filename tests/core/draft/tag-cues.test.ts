@@ -114,3 +114,14 @@ describe('tagCues', () => {
     )
   })
 })
+
+describe('an option with its lead-in', () => {
+  it.each([
+    ['easier', 'For an easier row, hold the band nearer its ends.'],
+    ['harder', 'And for a harder version, lift the other foot.'],
+  ])('is one %s cue: %s', (kind, text) => {
+    expect(tagCues(text)).toEqual([
+      expect.objectContaining({ kind, text: text.replace(/^And /, '').replace(/\.$/, '') }),
+    ])
+  })
+})

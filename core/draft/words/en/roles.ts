@@ -6,6 +6,8 @@ import { anyPhrase } from './word-groups.ts'
 export const ENDINGS = [
   '^(?:and |okay |ok |right |lovely |good |great |nice )*(?:rest|off|stop|done|relax|finish|finished|release|walk|down)(?: it out| around| now| there| everyone| everybody| please| and relax| and rest| good| lovely| nice| well done| walk| for me| put it down| put them down| shake it out| come up| sit down| have a rest| have a drink)*$',
   '^(?:and |okay |ok |right |lovely |good |great |nice )*(?:park it|let that go|have a rest|shake it out|shake (?:it|them|the \\w+|your \\w+) out|thats it|come out|put (?:it|them|the \\w+) down|weights down|bells? down|pop (?:it|them|the \\w+) down|have a (?:drink|breather)|take a (?:breather|breath|moment|drink)|get a drink|grab (?:a|some) (?:drink|water)|drinks down|walk around)',
+  '^(?:and |okay |ok |right |lovely |good |great |nice |then )*(?:both |all |your |the )*(?:feet|foot|legs?|arms?|hands?|heels?|knees?|hips|elbows|shoulders|head) (?:is |are |comes? |come |back )*(?:down|back down|to the floor|flat|together)$',
+  '^(?:and |okay |ok |right |lovely |good |great |nice |then |come |step |bring it |bring them )*(?:back )?(?:to|into) (?:the )?(?:middle|centre|center|start|starting position|standing)$',
   '(?:two|three|one) (?:and )?rest$|and rest$|have a rest$',
   '^rest(?: now| there| here| for| a| about|$)',
   'thats (?:a|the|your) (?:round|set|circuit|last|one|warm up)|that is (?:a|the) (?:round|set)|last one of|all done|well done everyone',
