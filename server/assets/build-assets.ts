@@ -6,7 +6,7 @@ import { createHash } from 'node:crypto'
 import { readFile, readdir } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import path from 'node:path'
-import { build } from 'esbuild'
+import { build, stop } from 'esbuild'
 import type { OutputFile } from 'esbuild'
 import { AppError } from '../../shared/errors.ts'
 import type { AssetNames } from '../../views/pages/frame.ts'
@@ -86,7 +86,8 @@ async function bundle(viewsFolder: string): Promise<Bundled[]> {
       write: false,
       bundle: true,
       minify: true,
-      format: 'esm',
+      // each script keeps its names to itself, as a module and as a plain script
+      format: 'iife',
       target: TARGET,
       charset: 'utf8',
       // licences of what is bundled stay in the file
@@ -106,6 +107,9 @@ async function bundle(viewsFolder: string): Promise<Bundled[]> {
       details: (cause as Error).message.split('\n'),
       cause,
     })
+  } finally {
+    // the bundler is a process of its own; a studio that runs for weeks does not need it
+    await stop()
   }
 }
 

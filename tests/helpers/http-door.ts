@@ -11,6 +11,7 @@ import { buildAssets } from '../../server/assets/build-assets.ts'
 import type { Assets } from '../../server/assets/build-assets.ts'
 import { openDoor } from '../../server/door.ts'
 import type { Door } from '../../server/door.ts'
+import type { Views } from '../../server/render.ts'
 import { ROUTES } from '../../server/routes/routes.ts'
 import type { AddRoutes } from '../../server/routes/routes.ts'
 import { Settings } from '../../server/settings.ts'
@@ -42,6 +43,8 @@ export interface TestDoor extends Client {
   door: Door
   /** Errors that nobody waits for, and those behind a 500. */
   faults: unknown[]
+  /** Cuts every connection, as a lost network does. */
+  dropConnections: () => void
 }
 
 let assets: Promise<Assets> | null = null
@@ -55,6 +58,8 @@ export interface DoorSetup {
   /** Routes of a test's own, beside the project's. */
   routes?: readonly AddRoutes[]
   settings?: Record<string, unknown>
+  /** Other templates than the project's. */
+  views?: Views
 }
 
 /** A studio for one test; all is closed when the test is done. */
@@ -65,14 +70,14 @@ export async function openTestDoor(setup: DoorSetup = {}): Promise<TestDoor> {
 }
 
 /** A studio for a table of tests; the caller closes it. */
-export async function startTestDoor({ routes = [], settings }: DoorSetup = {}): Promise<
+export async function startTestDoor({ routes = [], settings, views }: DoorSetup = {}): Promise<
   TestDoor & { close: () => Promise<void> }
 > {
   const faults: unknown[] = []
   const folder = await mkdtemp(path.join(tmpdir(), 'repslate-test-'))
   const studio = await openStudio(testSettings(folder, settings), { onFault: (error) => void faults.push(error) })
   const door = await openDoor(studio, { assets: await projectAssets() })
-  const server = createServer(buildApp(door, [...ROUTES, ...routes]))
+  const server = createServer(buildApp(views ? { ...door, views } : door, [...ROUTES, ...routes]))
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   const close = async (): Promise<void> => {
     door.streams.close()
@@ -82,7 +87,7 @@ export async function startTestDoor({ routes = [], settings }: DoorSetup = {}): 
     await rm(folder, { recursive: true, force: true })
   }
   const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
-  return { url, door, faults, close, ...openClient(url) }
+  return { url, door, faults, close, dropConnections: () => server.closeAllConnections(), ...openClient(url) }
 }
 
 export function openClient(url: string): Client {

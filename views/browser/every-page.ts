@@ -9,6 +9,8 @@ function showMessage(text: string): void {
   const place = document.querySelector('#messages')
   if (!place) return
   const line = document.createElement('p')
+  line.className = 'toast'
+  line.dataset['kind'] = 'stop'
   line.textContent = text
   place.replaceChildren(line)
 }

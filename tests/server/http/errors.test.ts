@@ -1,11 +1,12 @@
 // What a person, a part of a page and a program are told when something goes wrong; and the headers of every answer.
+import assert from 'node:assert/strict'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { z } from 'zod'
 import { explainError, statusOf } from '../../../server/middleware/explain-error.ts'
 import type { AddRoutes } from '../../../server/routes/routes.ts'
 import { AppError, ERRORS } from '../../../shared/errors.ts'
 import type { ErrorCode } from '../../../shared/errors.ts'
-import { startTestDoor } from '../../helpers/http-door.ts'
+import { openTestDoor, startTestDoor } from '../../helpers/http-door.ts'
 
 const SECRET = 'a secret of the inside'
 
@@ -50,7 +51,7 @@ describe('a fault of the program', () => {
     '%s tells nothing of the inside, and is noted',
     async (address) => {
       for (const headers of [HTML, JSON_ONLY, { 'hx-request': 'true' }]) {
-        const answer = await opened.ask(address, { headers: headers as Record<string, string> })
+        const answer = await opened.ask(address, { headers: headers })
         expect(answer.status).toBe(500)
         expect(answer.text).not.toContain(SECRET)
         expect(answer.text).not.toMatch(/\bat .*\.[jt]s/)
@@ -100,6 +101,15 @@ describe('a person is told', () => {
     expect(answer.text).toContain('The span &lt;b&gt; ends &quot;before&quot; it begins.')
     expect(answer.text).toContain('Segment 3 &amp; 4')
     expect(answer.text).toContain(String(answer.headers['x-request-id']))
+  })
+
+  it('also when the page that should tell it is broken', async () => {
+    const broken = { has: () => true, write: () => assert.fail('a broken template') }
+    const { ask, faults } = await openTestDoor({ views: broken })
+    const answer = await ask('/no/such/page', { headers: HTML })
+    expect(answer.status).toBe(404)
+    expect(answer.text).toContain('There is nothing at this address.')
+    expect(faults.map(String)).toEqual([expect.stringContaining('a broken template')])
   })
 
   it('that a page is missing', async () => {
