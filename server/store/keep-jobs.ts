@@ -8,6 +8,7 @@ import { PROGRAM } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
 import type { Hold, Step } from './hold-store.ts'
 import { writeJson } from './json-column.ts'
+import { readRecording } from './keep-recordings.ts'
 import { lockJob, readJob, toJob } from './read-job.ts'
 import type { Job, JobError, JobProgress, JobState } from './read-job.ts'
 import type { JobRow } from './tables.ts'
@@ -32,7 +33,7 @@ export interface Claim {
 }
 
 export interface Jobs {
-  /** Within a caller's transaction it is queued with it, or not at all. isNew false = the key was there. */
+  /** Within a caller's transaction it is queued with it, or not at all. isNew false = the key was there. @throws AppError row-missing */
   enqueue: (job: NewJob, actor: Actor) => Promise<{ job: Job; isNew: boolean }>
   /** Takes the next job of these kinds; null = there is none. No two workers get the same attempt. */
   claimJob: (kinds: readonly string[], workerId: string) => Promise<{ job: Job; claim: Claim } | null>
@@ -128,6 +129,7 @@ export function keepJobs(hold: Hold): Jobs {
 const QUEUED = { state: 'queued', workerId: null, startedUtc: null, beatUtc: null, progressJson: null, endedUtc: null }
 
 async function enqueue(step: Step, id: string, job: NewJob, actor: Actor): Promise<{ job: Job; isNew: boolean }> {
+  if (job.recordingId !== undefined) await readRecording(step.db, job.recordingId)
   const result = await step.db
     .insertInto('jobs')
     .values({

@@ -9,6 +9,7 @@ import type { Actor } from '../../shared/actors.ts'
 import { Lesson } from '../../shared/lesson.ts'
 import type { Hold, Step } from './hold-store.ts'
 import { missing, readJson, writeJson } from './json-column.ts'
+import { readRecording } from './keep-recordings.ts'
 import type { LessonRow, LessonVersionRow } from './tables.ts'
 
 /** draft = has an address and was never shown; withdrawn = was shown, and is no longer. */
@@ -85,6 +86,7 @@ export function keepLessons(hold: Hold): Lessons {
     publish: (lessonId, { lesson, ...version }, actor) =>
       hold.write(async (step) => {
         const now = await lockLesson(step, hold.engine, lessonId)
+        await readRecording(step.db, version.recordingId)
         const number = (await readLastVersion(step.db, lessonId)) + 1
         await step.db
           .insertInto('lessonVersions')

@@ -21,6 +21,12 @@ async function claim(store: Store, workerId = 'w1') {
 
 export function jobFacts(stores: StoreMaker): void {
   describe('jobs', () => {
+    it('are refused for a recording that is not there', async () => {
+      const { store } = await openWith(stores)
+      const call = store.jobs.enqueue({ ...CUT, recordingId: 'none' }, ANN)
+      await expect(call).rejects.toMatchObject({ code: 'row-missing' })
+    })
+
     it('are not found where there are none of the kind', async () => {
       const { store } = await openWith(stores)
       await store.jobs.enqueue({ ...CUT, kind: 'draft' }, ANN)
@@ -91,6 +97,17 @@ export function jobFacts(stores: StoreMaker): void {
       }
       const workers = opened.flatMap((store, index) => [work(store, `${index}a`), work(store, `${index}b`)])
       expect((await Promise.all(workers)).flat().sort()).toEqual(ids.sort())
+    })
+
+    it('go to each of several who ask at the same moment, one each', async () => {
+      const place = await stores.newPlace()
+      const opened = await Promise.all(['p', 'q', 'r', 's'].map((name) => stores.open(place, handmade(name))))
+      for (let number = 0; number < 8; number += 1) {
+        await (opened[0] as Store).jobs.enqueue({ ...CUT, input: number }, ANN)
+      }
+      const ask = (store: Store, index: number) => store.jobs.claimJob(['cut'], `w${index}`)
+      const taken = await Promise.all([...opened, ...opened].map(ask))
+      expect(taken.map((one) => one?.job.input).sort()).toEqual([0, 1, 2, 3, 4, 5, 6, 7])
     })
 
     it('are cancelled at once while they wait, and asked to stop while they run', async () => {

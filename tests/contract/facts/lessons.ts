@@ -14,6 +14,14 @@ async function buildVersion(store: Store, name: string): Promise<NewVersion> {
 
 export function lessonFacts(stores: StoreMaker): void {
   describe('lessons', () => {
+    it('are not published from a recording that is not there', async () => {
+      const store = await stores.open()
+      const { id } = await store.lessons.add('Heel raise', ANN)
+      const version = { ...(await buildVersion(store, 'Heel raise')), recordingId: 'none' }
+      await expect(store.lessons.publish(id, version, ANN)).rejects.toMatchObject({ code: 'row-missing' })
+      expect(await store.lessons.read(id)).toMatchObject({ state: 'draft', currentVersion: null })
+    })
+
     it('get an address each, also when several of one name are added at once', async () => {
       const store = await stores.open()
       const added = await Promise.all([1, 2, 3].map(() => store.lessons.add('Heel Raise!', ANN)))
