@@ -22,6 +22,8 @@ export function buildApp(door: Door, routes: readonly AddRoutes[] = ROUTES): Exp
   const { sessions, assets, views, settings } = door
   const app = express()
   app.disable('x-powered-by')
+  // in any other environment express itself would show stacks where our own answer to an error fails
+  app.set('env', 'production')
   app.set('query parser', 'simple')
   const tools: PageTools = {
     views,

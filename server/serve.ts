@@ -23,7 +23,7 @@ const MOVES = 50
 /** ms for all header lines of a request. */
 const HEADERS_MS = 20_000
 /** ms without a byte, after which a connection is given up: a stalled upload goes on later, a paused player asks again. */
-const IDLE_MS = 120_000
+const IDLE_MS = 300_000
 /** ms that requests under way may take when the studio stops. */
 const GRACE_MS = 10_000
 

@@ -26,6 +26,8 @@ export function setHeaders(ids: () => string): RequestHandler[] {
       res.setHeader('X-Request-Id', ids())
       // pages hold what only the owner sees; assets and media say otherwise for themselves
       res.setHeader('Cache-Control', 'private, no-cache')
+      // one address may give a page to a browser and a part of it to htmx
+      res.vary('HX-Request')
       next()
     },
     helmet({
