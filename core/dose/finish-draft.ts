@@ -29,6 +29,7 @@ const MOST_USUAL_SETS = 6
 /** The prescription that the slots give. */
 export function finishDraft(draft: Draft, context: DoseContext): Prescription {
   const doubts = [...draft.doubts]
+  if (isEachSide(draft.slots)) doubts.push('“Each” was read as each side.')
   const slots = withTempo(withClock(withStill(withTimes(draft.slots), context, doubts)), draft.isHoldAfterUp === true)
   return buildPrescription({
     scheme: slots.scheme ?? 'straight',
@@ -41,7 +42,7 @@ export function finishDraft(draft: Draft, context: DoseContext): Prescription {
     holdPer: slots.hold ? holdPerOf(slots) : null,
     distanceM: slots.distance ?? null,
     intervalSeconds: slots.every ?? null,
-    perSide: slots.perSide ?? false,
+    perSide: slots.perSide ?? isEachSide(slots),
     restSeconds: slots.rest ?? null,
     restBetween: slots.rest ? (slots.restBetween ?? null) : null,
     tempo: slots.tempo ?? null,
@@ -54,6 +55,11 @@ export function finishDraft(draft: Draft, context: DoseContext): Prescription {
     unsure: doubts.length > 0,
     why: [...new Set(doubts)],
   })
+}
+
+/** In a group "ten each" is ten of each exercise. */
+function isEachSide({ each, perSide, scheme = 'straight' }: Slots): boolean {
+  return each === true && !perSide && scheme !== 'superset' && scheme !== 'circuit'
 }
 
 /** "Three times" is sets of what was said, or repetitions where nothing or a short hold was said. */
@@ -77,7 +83,8 @@ function withStill(slots: Slots, { still }: DoseContext, doubts: string[]): Slot
   if (still === true && bare && reps !== undefined && reps !== 'max') return { ...rest, hold: reps, holdPer: 'set' }
   if (still === true && work && reps === undefined && !others.hold && !isClock)
     return { ...rest, hold: work, holdPer: 'set' }
-  if (bare && reps !== undefined && reps !== 'max') noteBare(others.sets, reps, still, doubts)
+  const isLifted = others.load !== undefined || others.tempo !== undefined
+  if (bare && reps !== undefined && reps !== 'max' && !isLifted) noteBare(others.sets, reps, still, doubts)
   return others
 }
 

@@ -28,10 +28,13 @@ export function joinFacts(facts: readonly Fact[], links: readonly Link[], contex
   let last: NumberSlot | null = null
   let scale = 1
   facts.forEach((fact, index) => {
-    const link = links[index] ?? NO_LINK
+    const said = links[index] ?? NO_LINK
+    const link = fact.slots.same && fact.level === null ? { ...said, isFix: true } : said
     const owner = owners[index]
     const target = owner ? levelDraft(levels, owner) : mainOrThen(fact, link, main, thens)
     const slots = resolved(link.isFix ? inPlace(fact.slots, last) : fact.slots, last, scale)
+    // "fifteen, sorry, fifty seconds": the number alone was no repetitions.
+    if (link.isFix && slots.work && facts[index - 1]?.weak) delete target.slots.reps
     putSlots(target, slots, link)
     target.doubts.push(...fact.doubts)
     last = lastNumber(slots) ?? last
@@ -143,7 +146,7 @@ function putSlots(draft: Draft, slots: Slots, link: Link): void {
 function noteClash(draft: Draft, slot: NumberSlot, slots: Slots, link: Link): void {
   const before = draft.slots[slot]
   const after = slots[slot]
-  if (before === undefined || after === undefined || link.isFix || slots.same) return
+  if (before === undefined || after === undefined || link.isFix) return
   if (JSON.stringify(before) !== JSON.stringify(after))
     draft.doubts.push('Two different numbers were said; the last one was taken.')
 }

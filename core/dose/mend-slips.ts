@@ -47,6 +47,8 @@ function fits(slip: Slip, tokens: readonly Token[], at: number, length: number, 
       return isNumber(previous) && !(slip.meant === 'secs' && COUNTED.test(next?.text ?? ''))
     case 'before a number':
       return isNumber(next)
+    case 'between numbers':
+      return isNumber(previous) && isNumber(next)
     case 'before figures':
       return next?.kind === 'number' || (isNumber(next) && isNumber(tokens[at + length + 1]))
     case 'before sets':

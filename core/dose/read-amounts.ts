@@ -141,6 +141,8 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('{n:N} {unit:<time>} and a? half', (kept) => scaled(kept, 'T', 0.5)),
   rewrite('{n:N} and a half {unit:<time>}', (kept) => scaled(kept, 'T', 0.5)),
   rewrite('{n:N} and a half =kg|lb|metres|kilometres|km|miles', halfMore),
+  rewrite('{n:N} {unit:<time>} and a quarter', (kept) => scaled(kept, 'T', 0.25)),
+  rewrite('a? minute and a quarter', () => time(75, 75, 60)),
   rewrite('a? minute and a half', () => time(90, 90, 60)),
   rewrite('a|one minute {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
   rewrite('{n:N} minutes|minute|min|mins and? {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
@@ -148,6 +150,8 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('a? half a|an? {unit:minute|hour}', (kept) => part(kept, 0.5)),
   rewrite('a? quarter of a|an {unit:minute|hour}', (kept) => part(kept, 0.25)),
   rewrite('{n:N} quarters of a|an {unit:minute|hour}', (kept) => (kept['n']?.min === 3 ? part(kept, 0.75) : null)),
+  // "a minute's rest"
+  rewrite('a|one {unit:minutes|hours} =rest|break|off|recovery|work', (kept) => part(kept, 1)),
   rewrite('~strokes|beats|breaths|times|reps|metres a|an|one full|whole|good|long? {unit:minute|hour}', (kept) =>
     part(kept, 1),
   ),

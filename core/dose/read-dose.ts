@@ -84,6 +84,7 @@ function isKitOnly(all: readonly Slots[]): boolean {
     const {
       load,
       perSide: _side,
+      each: _each,
       alternating: _turns,
       scheme: _scheme,
       restBetween: _between,

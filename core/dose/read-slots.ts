@@ -27,6 +27,8 @@ export interface Slots {
   phases?: { down?: Phase; pause?: Phase; up?: Phase; top?: Phase }
   tempo?: string
   perSide?: true
+  /** "Ten each": each side, or in a group each exercise. */
+  each?: true
   alternating?: true
   /** "Three times": sets of what was said, or repetitions; "repeat three times". */
   times?: Range
@@ -69,6 +71,7 @@ const READ: Readonly<Record<string, Reader>> = {
   rest: (slots, piece, kept) => (slots.rest = seconds(piece, kept['work'])),
   dist: (slots, piece) => (slots.distance = rangeOf(piece)),
   every: (slots, piece) => (slots.every = rangeOf(piece)),
+  everyMinutes: (slots, piece) => (slots.every = { min: (piece.min ?? 0) * 60, max: (piece.max ?? 0) * 60 }),
   total: (slots, piece) => (slots.total = piece.min ?? piece.max ?? 0),
   list: (slots, piece) => listed(slots, piece.values ?? [piece.min ?? null, piece.max ?? null]),
   climb: (slots, piece) => listed(slots, steps(piece.min === piece.max ? 1 : (piece.min ?? 1), piece.max ?? 1)),

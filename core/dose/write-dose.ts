@@ -60,7 +60,7 @@ function bodyText(dose: Prescription): string {
     : sets !== '' && work !== ''
       ? `${sets} x ${work}`
       : sets !== ''
-        ? `${sets} sets`
+        ? `${sets} set${sets === '1' ? '' : 's'}`
         : work
   return `${about}${body}${side}`.trim()
 }

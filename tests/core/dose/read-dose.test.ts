@@ -9,6 +9,7 @@ import { differences } from './compare-dose.ts'
 import { negatives, positives } from './further-phrasings.ts'
 import { lastNegatives, lastPositives } from './last-phrasings.ts'
 import { laterNegatives, laterPositives } from './later-phrasings.ts'
+import { shortNegatives, shortPositives } from './short-phrasings.ts'
 
 describe('text without a dose', () => {
   it.each(['', ' ', '\n', '...', '?!', '10', '3 x', 'x 10', 'sets of', '((', '"', 'tempo', '@', '%', '💪', '3:99'])(
@@ -19,7 +20,7 @@ describe('text without a dose', () => {
     },
   )
 
-  it.each([...negatives, ...laterNegatives, ...lastNegatives])('is none: %s', (text) => {
+  it.each([...negatives, ...laterNegatives, ...lastNegatives, ...shortNegatives])('is none: %s', (text) => {
     expect(readDose(text)).toBeNull()
   })
 
@@ -53,7 +54,7 @@ describe('text without a dose', () => {
 })
 
 describe('a dose in our own words', () => {
-  it.each([...positives, ...laterPositives, ...lastPositives])('%s', (text, expected, still) => {
+  it.each([...positives, ...laterPositives, ...lastPositives, ...shortPositives])('%s', (text, expected, still) => {
     const dose = readDose(text, still === undefined ? {} : { still })
     expect(differences(dose, expected)).toEqual([])
     expect(Prescription.parse(dose)).toEqual(dose)

@@ -152,6 +152,7 @@ export const SAME_WORD = {
   repetitions: 'reps',
   repeats: 'reps',
   set: 'sets',
+  ea: 'each',
   round: 'rounds',
   lap: 'laps',
   breath: 'breaths',

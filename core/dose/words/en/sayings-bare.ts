@@ -7,8 +7,9 @@ const LEVELS = {
     'beginners|beginner|newcomers|new_to_this|if_you_are_new|if_youre_new|if_you_are_newer|if_you_are_starting|if_youre_starting|if_you_are_starting_out|if_youre_starting_out|if_you_are_a_beginner|if_youre_a_beginner|if_this_is_new|if_this_is_your_first_time|if_its_your_first_time|if_you_are_new_to_this|if_youre_new_to_this|first_timers|level_one',
   intermediate: 'intermediate|intermediates|level_two',
   advanced:
-    'advanced|advanced_people|if_you_are_advanced|if_youre_advanced|if_youre_brave|if_you_are_brave|if_you_want_more|if_you_want_a_challenge|if_youre_feeling_strong|if_you_are_feeling_strong|if_you_feel_strong|if_you_are_strong|if_youre_strong|if_you_are_fit|if_youre_experienced|if_you_are_experienced|stronger_people|level_three|if_youve_got_it|if_you_have_got_it|if_you_can',
-  everyone: 'everyone_else|everybody_else|the_rest_of_you|the_rest|otherwise|all_others|the_others|everyone|everybody',
+    'advanced|advanced_people|if_you_are_advanced|if_youre_advanced|if_youre_brave|if_you_are_brave|if_you_want_more|if_you_want_a_challenge|if_youre_feeling_strong|if_you_are_feeling_strong|if_you_feel_strong|if_you_are_strong|if_youre_strong|if_you_are_fit|if_youre_experienced|if_you_are_experienced|stronger_people|level_three|if_youve_got_it|if_you_have_got_it|if_youre_used_to_it|if_you_are_used_to_it|if_youve_done_this_before|if_you_have_done_this_before',
+  everyone:
+    'everyone_else|everybody_else|the_rest_of_you|the_rest|otherwise|all_others|the_others|if_not|everyone|everybody',
 } as const
 
 /** Words that stand between the one and the other. */
@@ -24,9 +25,11 @@ export const BARE_SAYINGS: readonly Saying[] = [
   { says: '<fix> ,? {same:N} will|ll|is do|plenty|enough|fine' },
   { says: '<fix> ,? <fix>? ,? <fix>? ,? {same:N} $' },
   { says: '{reps:N} each|every|per times' },
-  { says: '{reps:N} each $', means: { perSide: true }, doubt: '“Each” was read as each side.' },
+  { says: '{reps:N} each $', means: { each: true } },
   { says: '{work:T} each =at|on|for' },
-  { says: '{work:T} each', means: { perSide: true }, weak: true, doubt: '“Each” was read as each side.' },
+  { says: '{work:T} each', means: { each: true }, weak: true },
+  { says: 'for|<do> {reps:N} steps|paces' },
+  { says: '{reps:N} steps|paces =·' },
   { says: '<do> {reps:N} $', only: 'two or more' },
   { says: '<do> {reps:N} good|slow|full|clean|controlled|nice|smooth|steady|big|really .. ,|$|.' },
   { says: '{reps:N} is|are plenty|enough|fine|loads|good' },

@@ -2,9 +2,13 @@
 import type { Saying } from './sayings.ts'
 
 export const CLOCK_SAYINGS: readonly Saying[] = [
+  // "3 x 10 (2-1-2)": a tempo in brackets, before lists are read
+  { says: '( {tempo:M|L} )' },
   // every minute on the minute
   { says: '<emom> every {every:T}', means: { scheme: 'emom' } },
   { says: 'new sets every {every:T}' },
+  { says: 'e {everyMinutes:N} mom ,? x|for? {sets:N} rounds|sets?', means: { scheme: 'emom' } },
+  { says: 'e {everyMinutes:N} mom', means: { scheme: 'emom' } },
   { says: '<emom> ,|:? for|of? {total:T}', means: { scheme: 'emom' } },
   { says: '{total:T} <emom>', means: { scheme: 'emom' } },
   { says: '<emom> for|x? {sets:N} minutes|rounds|sets? !reps|<moves>', means: { scheme: 'emom' } },

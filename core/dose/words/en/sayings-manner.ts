@@ -93,11 +93,11 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   { says: 'as long|often as you like|want|need|can|wish|enjoy', words: 'open' },
   { says: 'as long|often as feels|is|you|it|your|they ...', words: 'open', clause: true },
   {
-    says: 'as long|many|often as ... feels|like|want|need|comfortable|good|fancy|right|enjoy ..',
+    says: 'as long|often as ... feels|like|want|need|comfortable|good|fancy|right|enjoy ..',
     words: 'open',
     clause: true,
   },
-  { says: 'as much|many as feels ...', words: 'open', clause: true },
+  { says: 'as much|many as feels|is|seems ..', words: 'open', clause: true },
   { says: 'as much|many as you like|want|need|fancy|feel|enjoy ..', words: 'open', clause: true },
   {
     says: 'until|till it|that|things|you|the|they|your .. eases|lets_go|softens|releases|feel|feels|settles|settle|goes|lengthens|ready|enough ..',

@@ -21,11 +21,16 @@ export const TEMPO_SAYINGS: readonly Saying[] = [
   },
   { says: 'in|inhale for? {down:N|T} ,|.? hold|pause .. for? {pause:N|T} ,|.? and? breathe? out|exhale for? {up:N|T}' },
   { says: 'breathe? in|inhale for {down:N|T} ,|and? and? breathe? out|exhale for {up:N|T}' },
+  {
+    says: '{down:N|T} second|count? down|lower ,? {pause:N|T} second|count? hold|pause|wait ,? and|then? {up:N|T} second|count? up',
+    only: 'up to ten',
+  },
+  { says: '{down:N|T} second|count? down|lower ,? {pause:N|T} second|count? hold|pause|wait', only: 'up to ten' },
   // lowering
   { says: '{down:N|T} .. on|for the way down', only: 'up to ten' },
   { says: 'on|for the way down ,|for|take|in? for|take? {down:N|T}', only: 'up to ten' },
   { says: '{down:N|T} second|count? slow|slowly? <down>|negatives|eccentrics|lowers|descents', only: 'up to ten' },
-  { says: '<lower> .. for|in|over|to {down:N|T} !reps|<moves>', only: 'up to ten' },
+  { says: '~stay|hold|keep|sit|held <lower> .. for|in|over|to {down:N|T} !reps|<moves>', only: 'up to ten' },
   { says: '<lower> {down:T}' },
   { says: 'take {down:N|T} .. to <lower>', only: 'up to ten' },
   // lifting

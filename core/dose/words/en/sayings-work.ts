@@ -114,6 +114,8 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: '{work:T} for {sets:N} sets|rounds|times|goes' },
   { says: '{work:T} x|by|times|, {sets:N} sets|rounds|times|goes?' },
   { says: '{dist:D} x|by|for|times {sets:N} sets|rounds|times?' },
+  { says: '{sets:N} x {reps:N} / {sides:N}', only: 'same on both sides', means: { perSide: true } },
+  { says: '{bareSets:N} x {bareReps:N} each $', means: { each: true } },
   { says: '{bareSets:N} x {bareReps:N}' },
   { says: '{bareSets:N} by {bareReps:N}' },
   { says: '{work:N} {rest:P}', only: 'name of an interval', means: { scheme: 'interval' } },

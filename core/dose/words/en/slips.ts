@@ -12,6 +12,7 @@ export type SlipPlace =
   | 'after each'
   | 'next to a time'
   | 'before figures'
+  | 'between numbers'
   | 'anywhere'
 
 export interface Slip {
@@ -46,6 +47,7 @@ export const SLIPS = [
   { heard: 'tan', meant: 'ten', where: 'after sets of' },
   { heard: 'ate', meant: 'eight', where: 'after sets of' },
   { heard: 'for', meant: 'four', where: 'after sets of' },
+  { heard: 'too', meant: 'to', where: 'between numbers' },
   { heard: 'temple', meant: 'tempo', where: 'before figures' },
   { heard: 'our pee', meant: 'rpe', where: 'before a number' },
   { heard: 'are pe', meant: 'rpe', where: 'before a number' },
