@@ -69,6 +69,7 @@ export const ERRORS = {
   'engine-too-big': { exit: 3, means: 'An output grew larger than it may.' },
   'disk-full': { exit: 3, means: 'The disk is full.' },
   'clip-wrong': { exit: 3, means: 'A cut clip is not what the plan says.' },
+  'postgres-missing': { exit: 3, means: 'PostgreSQL, which the tests of the store need, was not found.' },
   'browser-missing': { exit: 3, means: 'No Chromium or Chrome was found for the tests.' },
   internal: { exit: 3, means: 'A fault of this program.' },
 } as const satisfies Record<string, { exit: 2 | 3; means: string }>

@@ -1,6 +1,6 @@
 /** Finds ffmpeg and a browser, or installs them with apt-get where that is allowed, or says the exact command for this system. */
 import { spawnSync } from 'node:child_process'
-import { accessSync, constants, existsSync, readFileSync } from 'node:fs'
+import { accessSync, constants, existsSync, readFileSync, readdirSync } from 'node:fs'
 import path from 'node:path'
 import { findFfmpeg, type Ffmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import { AppError } from '../../shared/errors.ts'
@@ -24,6 +24,14 @@ const FFMPEG: Package = {
   alpine: 'ffmpeg',
   darwin: 'ffmpeg',
   win32: 'ffmpeg',
+}
+const POSTGRES: Package = {
+  debian: 'postgresql',
+  fedora: 'postgresql-server',
+  arch: 'postgresql',
+  alpine: 'postgresql',
+  darwin: 'postgresql',
+  win32: 'PostgreSQL.PostgreSQL',
 }
 const CHROMIUM: Package = {
   debian: 'chromium',
@@ -64,6 +72,30 @@ export function ensureBrowser(say: Say): string {
     'browser-missing',
     `The browser tests need Chrome or Chromium. Install it with: ${installCommand(CHROMIUM)} or set REPSLATE_CHROMIUM to its path.`,
   )
+}
+
+/**
+ * The folder of PostgreSQL's server programs, installed if need be; used by the tests only.
+ * @throws AppError postgres-missing with the command to type
+ */
+export function ensurePostgres(say: Say): string {
+  const found = findPostgres() ?? (aptInstall([POSTGRES.debian], say) ? findPostgres() : null)
+  if (found) return found
+  throw new AppError(
+    'postgres-missing',
+    `The store's tests need PostgreSQL's server programs. Install them with: ${installCommand(POSTGRES)}`,
+  )
+}
+
+/** Where Debian keeps them, newest first; else the folder of a `postgres` on the PATH. */
+function findPostgres(): string | null {
+  const debian = '/usr/lib/postgresql'
+  const versions = existsSync(debian) ? readdirSync(debian).sort((a, b) => Number(b) - Number(a)) : []
+  const folders = [
+    ...versions.map((version) => path.join(debian, version, 'bin')),
+    ...(process.env.PATH ?? '').split(path.delimiter),
+  ]
+  return folders.find((folder) => isProgram(path.join(folder, 'postgres'))) ?? null
 }
 
 /** The browser named by REPSLATE_CHROMIUM, else the first installed one, else null. */

@@ -1,5 +1,8 @@
 // Lint rules; each restriction carries its reason, so that the message teaches.
+import { fileURLToPath } from 'node:url'
 import tseslint from 'typescript-eslint'
+
+const root = fileURLToPath(new URL('../..', import.meta.url))
 
 const pure = [
   {
@@ -20,7 +23,7 @@ export default tseslint.config(
   { ignores: ['**/.build/**', '**/node_modules/**', '**/*.mjs', '**/vitest.config.ts'] },
   ...tseslint.configs.recommendedTypeChecked,
   {
-    languageOptions: { parserOptions: { projectService: true } },
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: root } },
     rules: {
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/no-non-null-assertion': 'error',

@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, expect } from 'vitest'
 
 const methods = ['log', 'info', 'warn', 'error', 'debug'] as const
-const original = Object.fromEntries(methods.map((name) => [name, console[name]]))
+const original = { ...console }
 let stray: string[] = []
 
 const onWarning = (warning: Error): void => {

@@ -9,7 +9,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url))
 const bin = (name, file) => path.join(root, 'node_modules', name, file)
 const only = process.argv.includes('--only') ? process.argv[process.argv.indexOf('--only') + 1] : 'all'
 
-const { ensureFfmpeg, ensureBrowser } = await import('../../.build/server/setup/ensure-tools.js')
+const { ensureFfmpeg, ensureBrowser, ensurePostgres } = await import('../../.build/server/setup/ensure-tools.js')
 const say = (text) => process.stderr.write(text)
 
 /** The parts, in order. A vitest part lists its projects. */
@@ -46,7 +46,7 @@ const CHECKS = [
   ],
 ]
 const QUICK = ['architecture', 'unit', 'conformance']
-const REAL = ['media', 'journey', 'crash']
+const REAL = ['contract', 'media', 'journey', 'crash']
 
 const counts = { passed: 0, failed: 0, skipped: 0 }
 const failures = []
@@ -58,7 +58,8 @@ if (only === 'all' || only === 'real' || only === 'soak') {
   try {
     const ffmpeg = await ensureFfmpeg(say)
     const browser = ensureBrowser(say)
-    say(`ffmpeg ${ffmpeg.version}, browser ${browser}\n`)
+    const postgres = ensurePostgres(say)
+    say(`ffmpeg ${ffmpeg.version}, browser ${browser}, PostgreSQL ${postgres}\n`)
     process.env.REPSLATE_CHROMIUM = browser
     if (only === 'soak') process.env.REPSLATE_SOAK = '1'
     runProjects('real', REAL)
