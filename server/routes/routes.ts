@@ -4,10 +4,22 @@ import type { Door } from '../door.ts'
 import { addAssets } from './assets.ts'
 import { addEvents } from './events.ts'
 import { addHealth } from './health.ts'
+import { addLesson } from './lesson.ts'
+import { addLessonFiles } from './lesson-files.ts'
+import { addLibrary } from './library.ts'
 import { addMedia } from './media.ts'
 import { addSession } from './session.ts'
 
 /** A route that needs no more than the studio may ask for a Studio. */
 export type AddRoutes = (app: Router, door: Door) => void
 
-export const ROUTES: readonly AddRoutes[] = [addAssets, addHealth, addSession, addEvents, addMedia]
+export const ROUTES: readonly AddRoutes[] = [
+  addAssets,
+  addHealth,
+  addSession,
+  addEvents,
+  addMedia,
+  addLibrary,
+  addLesson,
+  addLessonFiles,
+]

@@ -1,0 +1,166 @@
+/** One lesson for a member: what must be read before play, the film, and what helps afterwards. */
+import type { Chapter } from '../../shared/chapters.ts'
+import type { CheckReport } from '../../shared/check-report.ts'
+import type { Lesson, LessonCaution } from '../../shared/lesson.ts'
+import type { Audience, LogSheet } from '../../shared/log-sheet.ts'
+import { formatClock } from '../../shared/time.ts'
+import type { Ms, Stretch } from '../../shared/time.ts'
+import { formatList, upperFirst } from './format.ts'
+import { buildLayout } from './layout.ts'
+import type { Layout } from './layout.ts'
+import { AUDIENCE_NAMES, LEVEL_NAMES, nameOf, POSITION_NAMES } from './names.ts'
+import { classRibbon } from './pictures/draw-class-ribbon.ts'
+import { doseStrip } from './pictures/draw-dose-strip.ts'
+
+export interface LessonInput {
+  lesson: Lesson
+  slug: string
+  version: number
+  recordingId: string
+  otherNames: readonly string[]
+  position: string | null
+  level: string | null
+  /** For whom it is offered. */
+  audience: readonly Audience[]
+  chapters: readonly Chapter[]
+  loop: Stretch | null
+  easier: readonly LessonLink[]
+  harder: readonly LessonLink[]
+  mustHazards: readonly string[]
+  origin: { sheet: LogSheet; report: CheckReport; published: ReadonlySet<string> } | null
+  /** true = the reader may open the class it comes from. */
+  canOpenClass: boolean
+}
+
+/** An easier or harder exercise in words; slug = the lesson that teaches it. */
+export interface LessonLink {
+  text: string
+  slug: string | null
+}
+
+export interface LessonPage {
+  layout: Layout
+  name: string
+  /** '' = none. */
+  alsoCalled: string
+  facts: string[]
+  strip: string
+  doseWords: string
+  cautions: CautionPart[]
+  takeCare: CautionPart[]
+  notice: string
+  film: { clip: string; captions: string; chapters: string; poster: string; length: string; lengthMs: Ms }
+  loop: { label: string; startMs: Ms; endMs: Ms }
+  chapters: { title: string; clock: string; startMs: Ms; href: string }[]
+  movement: string[]
+  easier: { text: string; href: string }[]
+  harder: { text: string; href: string }[]
+  from: { title: string; times: string; ribbon: string; href: string }
+}
+
+export interface CautionPart {
+  text: string
+  concerns: string
+  /** true = it is said in the film too. */
+  said: boolean
+}
+
+export function buildLessonPage(input: LessonInput): LessonPage {
+  const { lesson, loop } = input
+  const at = (file: string): string => `/lessons/${input.slug}/${file}?v=${String(input.version)}`
+  const { durationMs } = lesson.clip
+  return {
+    layout: buildLayout({ title: lesson.name, kind: 'floor', here: 'library', scripts: ['lesson'] }),
+    name: lesson.name,
+    alsoCalled: otherNames(lesson.name, input.otherNames),
+    facts: factsOf(input),
+    strip: doseStrip(lesson.dose?.prescription ?? null, { size: 'floor', words: '' }),
+    doseWords: lesson.dose?.spoken ?? 'No dose is set.',
+    cautions: [...lesson.cautions].sort(mustFirst(input.mustHazards)).map(cautionPart),
+    takeCare: lesson.takeCare.map(cautionPart),
+    notice: lesson.notice,
+    film: {
+      clip: at('clip.mp4'),
+      captions: at('captions.en.vtt'),
+      chapters: at('chapters.vtt'),
+      poster: lesson.clip.poster === null ? '' : at('poster.jpg'),
+      length: formatClock(durationMs),
+      lengthMs: durationMs,
+    },
+    loop: loop
+      ? { label: 'Repeat a few clean repetitions', ...loop }
+      : { label: 'Play again and again', startMs: 0, endMs: durationMs },
+    chapters: chaptersOf(input.chapters, at('clip.mp4')),
+    movement: lesson.movement.map(sentence),
+    easier: input.easier.map(linkOf),
+    harder: input.harder.map(linkOf),
+    from: originOf(input),
+  }
+}
+
+/** A list of one chapter tells nothing. Addresses carry a time as in W3C Media Fragments URI 1.0 (2012), section 4.2.1. */
+function chaptersOf(chapters: readonly Chapter[], clip: string): LessonPage['chapters'] {
+  if (chapters.length < 2) return []
+  return chapters.map(({ title, startMs }) => ({
+    title,
+    startMs,
+    clock: formatClock(startMs),
+    href: `${clip}#t=${String(startMs / 1000)}`,
+  }))
+}
+
+/** Names in other letters or plural are no other names. */
+function otherNames(name: string, names: readonly string[]): string {
+  const plain = (text: string): string =>
+    text
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '')
+      .replace(/s$/, '')
+  const kept = names.filter((one, index) => {
+    const first = names.findIndex((other) => plain(other) === plain(one))
+    return plain(one) !== plain(name) && first === index
+  })
+  return formatList(kept.slice(0, 4))
+}
+
+function factsOf({ lesson, position, level, audience }: LessonInput): string[] {
+  const made = audience.map((one) => AUDIENCE_NAMES[one])
+  return [
+    formatClock(lesson.clip.durationMs),
+    ...(position === null ? [] : [upperFirst(nameOf(POSITION_NAMES, position))]),
+    lesson.equipment.length === 0 ? 'Nothing needed' : upperFirst(formatList(lesson.equipment)),
+    ...(level === null ? [] : [upperFirst(nameOf(LEVEL_NAMES, level))]),
+    ...(made.length === 0 ? [] : [`Made for ${formatList(made)}`]),
+  ]
+}
+
+function mustFirst(must: readonly string[]): (a: LessonCaution, b: LessonCaution) => number {
+  return (a, b) => Number(must.includes(b.hazard)) - Number(must.includes(a.hazard))
+}
+
+function cautionPart({ text, concerns, said }: LessonCaution): CautionPart {
+  return { text: sentence(text), concerns, said }
+}
+
+function linkOf({ text, slug }: LessonLink): { text: string; href: string } {
+  return { text: upperFirst(text), href: slug === null ? '' : `/lessons/${slug}` }
+}
+
+/** Spoken words as they came, with a capital and a stop. */
+function sentence(text: string): string {
+  const trimmed = upperFirst(text.trim())
+  return /[.!?…]$/.test(trimmed) || trimmed === '' ? trimmed : `${trimmed.replace(/[,;:]$/, '')}.`
+}
+
+function originOf({ lesson, origin, recordingId, canOpenClass }: LessonInput): LessonPage['from'] {
+  const { title, segmentId, spans } = lesson.from
+  const times = spans.map(({ startMs, endMs }) => `${formatClock(startMs)} to ${formatClock(endMs)}`)
+  const options = { size: 'row', here: segmentId, words: '' } as const
+  const startSeconds = (spans[0]?.startMs ?? 0) / 1000
+  return {
+    title: title === '' ? 'a class' : title,
+    times: formatList(times),
+    ribbon: origin ? classRibbon(origin.sheet, origin.report, { ...options, published: origin.published }) : '',
+    href: canOpenClass ? `/recordings/${encodeURIComponent(recordingId)}#t=${String(startSeconds)}` : '',
+  }
+}
