@@ -43,7 +43,8 @@ export interface LessonPage {
   name: string
   /** '' = none. */
   alsoCalled: string
-  facts: string[]
+  madeFor: string
+  facts: { label: string; value: string }[]
   strip: string
   doseWords: string
   cautions: CautionPart[]
@@ -73,11 +74,12 @@ export function buildLessonPage(input: LessonInput): LessonPage {
     layout: buildLayout({ title: lesson.name, kind: 'floor', here: 'library', scripts: ['lesson'] }),
     name: lesson.name,
     alsoCalled: otherNames(lesson.name, input.otherNames),
+    madeFor: formatList(input.audience.map((one) => AUDIENCE_NAMES[one])),
     facts: factsOf(input),
     strip: doseStrip(lesson.dose?.prescription ?? null, { size: 'floor', words: '' }),
     doseWords: lesson.dose?.spoken ?? 'No dose is set.',
     cautions: [...lesson.cautions].sort(mustFirst(input.mustHazards)).map(cautionPart),
-    takeCare: lesson.takeCare.map(cautionPart),
+    takeCare: lesson.takeCare.map((one) => cautionPart({ ...one, concerns: upperFirst(one.concerns) })),
     notice: lesson.notice,
     film: {
       clip: at('clip.mp4'),
@@ -123,14 +125,13 @@ function otherNames(name: string, names: readonly string[]): string {
   return formatList(kept.slice(0, 4))
 }
 
-function factsOf({ lesson, position, level, audience }: LessonInput): string[] {
-  const made = audience.map((one) => AUDIENCE_NAMES[one])
+function factsOf({ lesson, position, level }: LessonInput): LessonPage['facts'] {
+  const kit = lesson.equipment.length === 0 ? 'None' : upperFirst(formatList(lesson.equipment))
   return [
-    formatClock(lesson.clip.durationMs),
-    ...(position === null ? [] : [upperFirst(nameOf(POSITION_NAMES, position))]),
-    lesson.equipment.length === 0 ? 'Nothing needed' : upperFirst(formatList(lesson.equipment)),
-    ...(level === null ? [] : [upperFirst(nameOf(LEVEL_NAMES, level))]),
-    ...(made.length === 0 ? [] : [`Made for ${formatList(made)}`]),
+    { label: 'Length', value: formatClock(lesson.clip.durationMs) },
+    ...(position === null ? [] : [{ label: 'Position', value: upperFirst(nameOf(POSITION_NAMES, position)) }]),
+    { label: 'Kit', value: kit },
+    ...(level === null ? [] : [{ label: 'Level', value: upperFirst(nameOf(LEVEL_NAMES, level)) }]),
   ]
 }
 

@@ -12,9 +12,9 @@ import { doseStrip } from './pictures/draw-dose-strip.ts'
 const FILTERS = {
   kit: { label: 'Kit', names: KIT_NAMES },
   position: { label: 'Position', names: POSITION_NAMES },
-  region: { label: 'Part of the body', names: REGION_NAMES },
+  region: { label: 'Body part', names: REGION_NAMES },
   level: { label: 'Level', names: LEVEL_NAMES },
-  audience: { label: 'Made for', names: AUDIENCE_NAMES },
+  audience: { label: 'Members', names: AUDIENCE_NAMES },
   length: { label: 'Length', names: LENGTH_NAMES },
 } as const
 type FilterName = keyof typeof FILTERS
@@ -65,7 +65,7 @@ export function buildLibraryPage(input: LibraryInput): LibraryPage {
   const { query, choices, total, lessons } = input
   const isNarrowed = query.text.trim() !== '' || FILTER_NAMES.some((name) => query[name] !== null)
   return {
-    layout: buildLayout({ title: 'Library', kind: 'shelf', here: 'library', htmx: true }),
+    layout: buildLayout({ title: 'Library', kind: 'shelf', here: 'library', htmx: true, scripts: ['library'] }),
     text: query.text,
     filters: FILTER_NAMES.flatMap((name) => buildFilter(name, choices[name], query[name])),
     chosen: FILTER_NAMES.flatMap((name) => buildChosen(name, query)),
@@ -89,7 +89,9 @@ function buildFilter(name: FilterName, values: readonly string[], chosen: string
   if (all.length === 0) return []
   const { label, names } = FILTERS[name]
   const options = all.map((value) => ({ value, label: upperFirst(nameOf(names, value)), chosen: value === chosen }))
-  return [{ name, label, options: [{ value: '', label: 'Any', chosen: chosen === null }, ...options] }]
+  return [
+    { name, label, options: [{ value: '', label: `Any ${label.toLowerCase()}`, chosen: chosen === null }, ...options] },
+  ]
 }
 
 function buildChosen(name: FilterName, query: LibraryInput['query']): LibraryPage['chosen'] {

@@ -20,9 +20,9 @@ export const POSITION_NAMES: Readonly<Record<string, string>> = {
 export const REGION_NAMES: Readonly<Record<string, string>> = { 'whole-body': 'whole body' }
 
 export const LEVEL_NAMES: Readonly<Record<string, string>> = {
-  starting: 'first step',
-  building: 'next step',
-  advanced: 'furthest step',
+  starting: 'starting',
+  building: 'building',
+  advanced: 'advanced',
 }
 
 export const AUDIENCE_NAMES = {

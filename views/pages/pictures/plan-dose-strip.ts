@@ -48,6 +48,8 @@ export interface StripPlan {
 }
 
 const OTHERS_MOST = 4
+/** They leave most of the strip to the exercise itself. */
+const OTHERS_SHARE = 0.4
 
 type Measures = (typeof STRIP_SIZES)[StripSize]
 
@@ -86,13 +88,14 @@ function planSets(dose: Prescription, amounts: Amount[], ladder: Amount[] | null
   const nameWidth = dose.perSide ? measures.smallFont : 0
   const left = 1 + nameWidth + (dose.intervalSeconds === null ? 0 : 4)
   const right = measures.width - 1 - (phases ? measures.tempo : 0)
-  const others = Math.min(OTHERS_MOST, dose.groupWith.length)
-  const otherWidth = others * (measures.gap + measures.foot + 2)
   const rowHeight = (measures.height - 2 - (sides.length - 1) * measures.between) / sides.length
   const rests = restOf(dose, amounts)
   const alike = Array.from({ length: Math.min(MOST_SETS, count) }, () => amounts)
-  const eachSet: Amount[][] = [...(ladder?.map((amount) => [amount]) ?? alike), ...more]
+  const eachSet: Amount[][] = [...(ladder?.slice(0, MOST_SETS).map((amount) => [amount]) ?? alike), ...more]
   const unit = isStaggered ? 2 : 1
+  const oneOther = measures.gap + measures.foot + 2
+  const roomForOthers = Math.floor((OTHERS_SHARE * (right - left)) / (eachSet.length * oneOther))
+  const others = Math.min(OTHERS_MOST, dose.groupWith.length, roomForOthers)
   const isInline = dose.perSide
   const slots = spreadSets({
     sets: eachSet,
@@ -102,14 +105,14 @@ function planSets(dose: Prescription, amounts: Amount[], ladder: Amount[] | null
     trailing: dose.intervalSeconds !== null,
     largest: Math.min(measures.font, (rowHeight - (isInline ? 0 : measures.foot)) * 0.86),
     unit,
-    otherWidth,
+    otherWidth: others * oneOther,
     leastGap: measures.gap,
   })
   slots.forEach((slot, index) => {
     const x = left + slot.x
     sides.forEach((side, row) => {
       const y = 1 + row * (rowHeight + measures.between)
-      const halfGap = isStaggered ? measures.gap : 0
+      const halfGap = isStaggered ? Math.min(measures.gap, slot.width * 0.2) : 0
       const width = isStaggered ? (slot.width - halfGap) / 2 : slot.width
       const box = { x: isStaggered && row === 1 ? x + width + halfGap : x, y, width, height: rowHeight }
       const maybe = ladder === null && index >= sets.sure
@@ -119,11 +122,11 @@ function planSets(dose: Prescription, amounts: Amount[], ladder: Amount[] | null
       }
     })
     for (let other = 0; other < others; other += 1) {
-      const otherX = x + slot.width + measures.gap + other * (measures.gap + measures.foot + 2)
+      const otherX = x + slot.width + measures.gap + other * oneOther
       plan.others.push({ x: otherX, y: measures.height * 0.3, width: measures.foot + 2, height: measures.height * 0.4 })
     }
     if (dose.intervalSeconds !== null) plan.starts.push(x - 3)
-    const end = x + slot.width + otherWidth
+    const end = x + slot.width + others * oneOther
     if (slot.gap > measures.gap + 2) {
       plan.rests.push({ x: end, y: measures.height - 2, width: slot.gap, height: 0, text: rests.text })
     }

@@ -39,24 +39,29 @@ export function spreadSets(spread: Spread): Slot[] {
   const { room, restSeconds, trailing, largest, unit, otherWidth, leastGap } = spread
   const drawn = spread.sets.length
   const gaps = trailing && restSeconds > 0 ? drawn : drawn - 1
-  const fitsAll = (font: number): boolean =>
-    spread.count <= MOST_SETS &&
-    sum(spread.sets.map((amounts) => unit * widthOf(amounts, font))) + gaps * leastGap <= room - drawn * otherWidth
-  const font = FONTS.map((part) => part * largest).find(fitsAll) ?? null
+  const free = room - drawn * otherWidth
+  const secondsOf = (amounts: readonly Amount[]): number => Math.max(1, sum(amounts.map((amount) => amount.seconds)))
+  const scale = free / (sum(spread.sets.map(secondsOf)) + gaps * restSeconds)
+  const fits = (font: number): boolean =>
+    sum(spread.sets.map((amounts) => unit * widthOf(amounts, font))) + gaps * leastGap <= free
+  // letters a little smaller are better than rests out of proportion; much smaller ones are not
+  const keepsShape = (font: number): boolean =>
+    font >= largest * 0.6 && spread.sets.every((amounts) => unit * widthOf(amounts, font) <= secondsOf(amounts) * scale)
+  const fonts = spread.count > MOST_SETS ? [] : FONTS.map((part) => part * largest).filter(fits)
+  const font = fonts.find(keepsShape) ?? fonts[0] ?? null
   const first = largest * 0.6
-  // where there is no room for words in every block, the first says it for all
+  // where there is no room for words in every block, the first says it for all, if all are alike
+  const isAlike = spread.sets.every((amounts) => amounts[0]?.number === spread.sets[0]?.[0]?.number)
   const sets =
-    font === null
+    font === null && isAlike
       ? spread.sets.map((amounts, index) => (index === 0 ? saysAll(amounts, spread.count) : amounts))
       : spread.sets
-  const work = sets.map((amounts) => Math.max(1, sum(amounts.map((amount) => amount.seconds))))
-  const free = room - drawn * otherWidth
+  const work = sets.map(secondsOf)
   const needed = sets.map((amounts, index) => {
     if (font !== null) return unit * widthOf(amounts, font)
     return index === 0 ? unit * widthOf(amounts, first) : 3
   })
   const least = gaps * (font === null ? 2 : leastGap)
-  const scale = free / (sum(work) + gaps * restSeconds)
   const wanted = work.map((seconds, index) => Math.max(seconds * scale, needed[index] ?? 0))
   // blocks that had to be widened take the room from the rests, and where that is not enough from each other
   const widths = shrinkTo(wanted, needed, restSeconds > 0 ? Math.min(sum(wanted), free - least) : free - least)
@@ -90,7 +95,7 @@ function shrinkTo(wanted: readonly number[], needed: readonly number[], room: nu
   if (over <= 0) return wanted.map((width) => width + (-over * width) / sum(wanted))
   const spare = wanted.map((width, index) => width - (needed[index] ?? 0))
   const allSpare = sum(spare)
-  if (allSpare <= 0) return wanted.map((width) => (width * room) / sum(wanted))
+  if (allSpare < over) return needed.map((width) => (width * room) / sum(needed))
   return wanted.map((width, index) => width - (over * (spare[index] ?? 0)) / allSpare)
 }
 
