@@ -81,7 +81,11 @@ function fitsFilters(lesson: LessonFacts, query: LessonFilters): boolean {
 function scoreOf(lesson: LessonFacts, words: readonly string[]): number {
   if (words.length === 0) return 0
   const own = scoreName(lesson.name, words)
-  const others = lesson.otherNames.map((name) => scoreName(name, words) * 0.9)
+  const others = lesson.otherNames.map((name) => {
+    const score = scoreName(name, words)
+    // another name in full is nearly as good as the name; a part of one is less than a part of the name
+    return score === 1 ? 0.9 : score * 0.7
+  })
   const best = Math.max(own, ...others)
   if (best > 0) return best
   const anywhere = [lesson.name, ...lesson.otherNames, ...lesson.kit, lesson.position ?? '', ...lesson.regions].flatMap(
@@ -95,7 +99,7 @@ function scoreName(name: string, words: readonly string[]): number {
   const folded = parts.join(' ')
   const asked = words.join(' ')
   if (folded === asked) return 1
-  if (folded.startsWith(`${asked} `) || folded.startsWith(asked)) return 0.8
+  if (folded.startsWith(asked)) return 0.8
   return scoreWords(parts, words) * 0.6
 }
 
