@@ -1,6 +1,6 @@
 /**
  * Finds lessons by name and other names, as they are spelt or nearly, and by filters. No index: a library of a few thousand
- * lessons is read through in some milliseconds.
+ * lessons is read through in a tenth of a second.
  */
 import type { Audience } from '../../shared/log-sheet.ts'
 import type { Ms } from '../../shared/time.ts'
