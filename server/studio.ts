@@ -1,11 +1,14 @@
 /** The studio: everything an action needs, opened once and handed in. */
 import { mkdir } from 'node:fs/promises'
+import path from 'node:path'
 import { findFfmpeg } from '../core/media/engine/find-ffmpeg.ts'
 import type { Ffmpeg } from '../core/media/engine/find-ffmpeg.ts'
 import { LOCAL_OWNER } from '../shared/actors.ts'
 import type { Actor } from '../shared/actors.ts'
 import { AppError } from '../shared/errors.ts'
 import type { Settings } from './settings.ts'
+import { openFolderStorage } from './storage/open-folder-storage.ts'
+import type { Storage } from './storage/storage.ts'
 import type { Events } from './store/follow-events.ts'
 import { makeIds } from './store/make-ids.ts'
 import { openStore } from './store/open-store.ts'
@@ -13,6 +16,8 @@ import type { Store } from './store/open-store.ts'
 
 export interface Studio {
   store: Store
+  /** Recordings, clips and what is made of them. */
+  storage: Storage
   /** The store's events, also those of other processes. */
   events: Events
   /** Who acts: the one local owner, until there are accounts. */
@@ -46,10 +51,12 @@ export async function openStudio(settings: Settings, outside: Outside = {}): Pro
   const place =
     settings.databaseUrl === null ? { dataFolder: settings.dataFolder } : { databaseUrl: settings.databaseUrl }
   const ffmpeg = await findFfmpegOrNull()
+  const storage = await openFolderStorage(path.join(settings.dataFolder, 'media'), clock())
   const store = await openStore(place, { ids, clock, onFault })
   const endings: (() => Promise<void>)[] = []
   return {
     store,
+    storage,
     events: store.events,
     actor: LOCAL_OWNER,
     ids,

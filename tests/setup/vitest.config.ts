@@ -23,7 +23,7 @@ export default defineConfig({
     reporters: ['default'],
     projects: [
       project('architecture', ['architecture'], 60_000),
-      project('unit', ['core', 'shared', 'server'], 20_000),
+      project('unit', ['core', 'shared', 'server', 'views'], 20_000),
       project('conformance', ['conformance'], 60_000),
       project('contract', ['contract'], 60_000),
       project('media', ['media'], 240_000),
