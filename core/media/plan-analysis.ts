@@ -1,0 +1,121 @@
+/** Plans what is made of a recording when it comes in: arguments for ffmpeg, sizes and zooms, and whether browsers can show it. */
+import type { Ms } from '../../shared/time.ts'
+import type { AcceptedRecording } from './accept-recording.ts'
+import { FRAME_MS, SOUND_RATE } from './measure-sound.ts'
+import type { RunLimits } from './plan-limits.ts'
+
+/** Goes up when the same recording would give another analysis. */
+export const ANALYSIS_VERSION = 1
+
+/** Peaks a second at each zoom, the finest first; one byte each. */
+export const PEAK_ZOOMS = [1000 / FRAME_MS, 20, 4, 1] as const
+export type PeakZoom = (typeof PEAK_ZOOMS)[number]
+
+/** Options after the input for the one pass over the sound: one channel, 16 kHz, 16 bits, to standard output. */
+export function planSoundPass(audioIndex: number): string[] {
+  // late sound gets silence before it, so that the first sample is the recording's first moment
+  const steady = `[0:${audioIndex}]aresample=${SOUND_RATE}:async=1:first_pts=0,aformat=sample_fmts=s16:channel_layouts=mono[o]`
+  return ['-filter_complex', steady, '-map', '[o]', '-f', 's16le', 'pipe:1']
+}
+
+export interface ThumbPlan {
+  /** Time from one thumbnail to the next. */
+  everyMs: Ms
+  /** Columns and rows of one sheet. */
+  columns: number
+  rows: number
+  /** Size of one thumbnail in px. */
+  width: number
+  height: number
+  count: number
+  sheets: number
+}
+
+const MOST_THUMBS = 600
+const LEAST_STEP_MS = 2000
+const THUMB_WIDTH = 160
+const SHEET = { columns: 10, rows: 5 }
+
+/** Small pictures at even steps, on sheets, so that a long class is a few files. */
+export function planThumbs({ video }: AcceptedRecording, durationMs: Ms): ThumbPlan {
+  const everyMs = Math.max(LEAST_STEP_MS, Math.ceil(durationMs / MOST_THUMBS / 1000) * 1000)
+  const count = Math.max(1, Math.ceil(durationMs / everyMs))
+  const turned = video.rotation === 90 || video.rotation === 270
+  const [across, down] = turned ? [video.height, video.width] : [video.width, video.height]
+  // even, as the picture format asks
+  const height = Math.max(2, Math.round((THUMB_WIDTH * down) / across / 2) * 2)
+  const sheets = Math.ceil(count / (SHEET.columns * SHEET.rows))
+  return { everyMs, ...SHEET, width: THUMB_WIDTH, height, count, sheets }
+}
+
+/** Only key frames are decoded: the picture of each step is the last key frame before it. */
+export function thumbOptions(plan: ThumbPlan): { input: string[]; filter: string; output: string[] } {
+  const seconds = plan.everyMs / 1000
+  return {
+    input: ['-skip_frame', 'nokey'],
+    filter: `fps=1/${seconds}:round=up:start_time=0,scale=${plan.width}:${plan.height},tile=${plan.columns}x${plan.rows}`,
+    output: [
+      ...['-an', '-fps_mode', 'passthrough', '-frames:v', String(plan.sheets), '-c:v', 'mjpeg', '-q:v', '5'],
+      ...['-fflags', '+bitexact', '-start_number', '0', '-f', 'image2'],
+    ],
+  }
+}
+
+export function thumbLimits(durationMs: Ms): RunLimits {
+  const seconds = durationMs / 1000
+  return {
+    timeoutMs: Math.round((300 + seconds) * 1000),
+    cpuSeconds: Math.round(300 + seconds),
+    maxBytes: 50_000_000,
+  }
+}
+
+/** Common practice, no source: what Chrome, Firefox and Safari all play from a plain file. */
+const SHOWN = {
+  mp4: { video: ['h264'], audio: ['aac', 'mp3'] },
+  webm: { video: ['vp8', 'vp9', 'av1'], audio: ['opus', 'vorbis'] },
+} as const
+const PLAIN_PIXELS = ['yuv420p', 'yuvj420p']
+
+/** Why a browser may not show the recording as it is; null = it will. */
+export function whyPreview({ probe, video, audio }: AcceptedRecording): string | null {
+  const family = probe.formatNames.includes('mp4') ? 'mp4' : probe.formatNames.includes('webm') ? 'webm' : null
+  if (family === null) return 'browsers do not open this kind of file'
+  const shown: { video: readonly string[]; audio: readonly string[] } = SHOWN[family]
+  if (!shown.video.includes(video.codec)) return `not every browser shows ${video.codec}`
+  if (!PLAIN_PIXELS.includes(video.pixelFormat)) return `browsers do not show pictures of the form ${video.pixelFormat}`
+  if (video.interlaced) return 'the picture comes in half frames'
+  if (audio && !shown.audio.includes(audio.codec)) return `not every browser plays ${audio.codec}`
+  return null
+}
+
+const PREVIEW_HEIGHT = 720
+
+/** Fragments of two seconds: what is written can be played while the rest is still made. Times stay those of the recording. */
+export function previewOptions({ video, audio }: AcceptedRecording): { filter: string; output: string[] } {
+  const steps = [
+    ...(video.interlaced ? ['bwdif=mode=send_frame'] : []),
+    `scale=-2:'min(${PREVIEW_HEIGHT},trunc(ih/2)*2)'`,
+    'format=yuv420p',
+  ]
+  return {
+    filter: `[0:${video.index}]${steps.join(',')}[v]`,
+    output: [
+      ...['-map', '[v]', ...(audio ? ['-map', `0:${audio.index}`] : [])],
+      ...['-fps_mode', 'passthrough', '-enc_time_base:v', 'demux'],
+      ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '27', '-force_key_frames', 'expr:gte(t,n_forced*2)'],
+      ...['-c:a', 'aac', '-b:a', '112k', '-ac', '2', '-map_metadata', '-1', '-map_chapters', '-1'],
+      ...['-movflags', '+frag_keyframe+empty_moov+default_base_moof', '-f', 'mp4'],
+    ],
+  }
+}
+
+/** Seconds of processor time a second of film, for slow machines. */
+export function previewLimits(durationMs: Ms, sourceBytes: number): RunLimits {
+  const seconds = durationMs / 1000
+  return {
+    timeoutMs: Math.round((600 + seconds * 30) * 1000),
+    cpuSeconds: Math.round(600 + seconds * 60),
+    maxBytes: Math.round(200_000_000 + Math.max(sourceBytes * 2, seconds * 1_000_000)),
+  }
+}
