@@ -6,6 +6,7 @@ import { AppError } from '../shared/errors.ts'
 import { buildApp } from './app.ts'
 import { openDoor } from './door.ts'
 import type { DoorOptions } from './door.ts'
+import { startWork } from './jobs/start-work.ts'
 import type { Settings } from './settings.ts'
 import { openStudio } from './studio.ts'
 import type { Outside, Studio } from './studio.ts'
@@ -35,6 +36,7 @@ export async function startServer(settings: Settings, outside: Outside & DoorOpt
     const server = createServer({ requestTimeout: 0, headersTimeout: HEADERS_MS }, buildApp(door))
     server.timeout = IDLE_MS
     const port = await listen(server, settings)
+    studio.beforeClose(await startWork(studio))
     let closing: Promise<void> | null = null
     const close = async (): Promise<void> => {
       door.streams.close()

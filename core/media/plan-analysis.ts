@@ -82,10 +82,10 @@ export function whyPreview({ probe, video, audio }: AcceptedRecording): string |
   const family = probe.formatNames.includes('mp4') ? 'mp4' : probe.formatNames.includes('webm') ? 'webm' : null
   if (family === null) return 'browsers do not open this kind of file'
   const shown: { video: readonly string[]; audio: readonly string[] } = SHOWN[family]
-  if (!shown.video.includes(video.codec)) return `not every browser shows ${video.codec}`
+  if (!shown.video.includes(video.codec)) return `not every browser shows ${video.codec} in this kind of file`
   if (!PLAIN_PIXELS.includes(video.pixelFormat)) return `browsers do not show pictures of the form ${video.pixelFormat}`
   if (video.interlaced) return 'the picture comes in half frames'
-  if (audio && !shown.audio.includes(audio.codec)) return `not every browser plays ${audio.codec}`
+  if (audio && !shown.audio.includes(audio.codec)) return `not every browser plays ${audio.codec} in this kind of file`
   return null
 }
 

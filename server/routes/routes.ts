@@ -9,6 +9,7 @@ import { addLessonFiles } from './lesson-files.ts'
 import { addLibrary } from './library.ts'
 import { addMedia } from './media.ts'
 import { addSession } from './session.ts'
+import { addUploads } from './uploads.ts'
 
 /** A route that needs no more than the studio may ask for a Studio. */
 export type AddRoutes = (app: Router, door: Door) => void
@@ -18,6 +19,7 @@ export const ROUTES: readonly AddRoutes[] = [
   addHealth,
   addSession,
   addEvents,
+  addUploads,
   addMedia,
   addLibrary,
   addLesson,

@@ -1,0 +1,178 @@
+/**
+ * Analyses a file of a recording, piece by piece; each piece can be used as soon as it is there. Pieces that are there
+ * are not made again, so that the work goes on where a kill ended it.
+ */
+import { mkdir, mkdtemp, rm } from 'node:fs/promises'
+import path from 'node:path'
+import { hashFile } from '../../core/media/engine/hash-file.ts'
+import { measureLoudness } from '../../core/media/engine/measure-loudness.ts'
+import { openRecording } from '../../core/media/engine/open-recording.ts'
+import type { OpenedRecording } from '../../core/media/engine/open-recording.ts'
+import { probeFile } from '../../core/media/engine/probe-file.ts'
+import { makeThumbs, measureSound } from '../../core/media/engine/run-analysis.ts'
+import { findSpeech } from '../../core/media/find-speech.ts'
+import { coarsenPeaks } from '../../core/media/measure-sound.ts'
+import { ANALYSIS_VERSION, PEAK_ZOOMS, planThumbs } from '../../core/media/plan-analysis.ts'
+import { mustBeAllowed, PROGRAM } from '../../shared/actors.ts'
+import { AppError } from '../../shared/errors.ts'
+import { keyFramesKey, peaksKey, speechKey, thumbsKey } from '../storage/media-keys.ts'
+import type { MediaFile } from '../store/keep-media.ts'
+import type { Studio } from '../studio.ts'
+import { askJob } from './ask-job.ts'
+import { firstFacts, readFacts } from './media-facts.ts'
+import type { MediaFacts } from './media-facts.ts'
+import type { OnProgress } from './progress.ts'
+import { reportSteps } from './report-steps.ts'
+
+export interface AnalyseInput {
+  recordingId: string
+  mediaId: string
+  signal?: AbortSignal | undefined
+  onProgress?: OnProgress | undefined
+}
+
+export type AnalyseNeeds = Pick<Studio, 'store' | 'storage' | 'ffmpeg' | 'actor' | 'dataFolder' | 'clock'>
+
+/** Shares of the whole by a usual run, from the costs that were measured for a class of twenty minutes. */
+const STEPS = {
+  'Looking into the film': 0.1,
+  'Reading it whole': 0.15,
+  'Reading the sound': 0.25,
+  'Making small pictures': 0.2,
+  'Measuring the loudness': 0.3,
+} as const
+
+interface Desk extends AnalyseInput {
+  studio: AnalyseNeeds
+  ffmpeg: NonNullable<Studio['ffmpeg']>
+  path: string
+  step: ReturnType<typeof reportSteps<keyof typeof STEPS>>
+}
+
+/**
+ * A film that cannot be used makes its recording refused; the reason is the job's error.
+ * @throws AppError recording-*, engine-*, ffmpeg-missing, disk-full, row-missing
+ */
+export async function analyseRecording(studio: AnalyseNeeds, input: AnalyseInput): Promise<MediaFacts | null> {
+  mustBeAllowed(PROGRAM, 'job.run', { type: 'media', id: input.mediaId })
+  const { ffmpeg } = studio
+  if (!ffmpeg) throw new AppError('ffmpeg-missing', 'No usable ffmpeg was found. Run "doctor", then try again.')
+  const media = await studio.store.media.read(input.mediaId)
+  if (media.storageKey === null) throw new AppError('row-missing', 'The file has not arrived yet.')
+  const step = reportSteps(STEPS, input.onProgress, studio.clock)
+  const desk: Desk = { ...input, studio, ffmpeg, path: studio.storage.path(media.storageKey), step }
+  if (media.role === 'sound') return analyseSoundFile(desk, media)
+  const opened = await openOrRefuse(desk, media)
+  let facts = readFacts(media) ?? firstFacts(ANALYSIS_VERSION, opened, opened.index.frames.length)
+  if (facts.version !== ANALYSIS_VERSION) facts = firstFacts(ANALYSIS_VERSION, opened, opened.index.frames.length)
+  await keep(desk, { facts, durationMs: opened.durationMs })
+  await putKeyFrames(desk, opened)
+  await sumAndRelease(desk, media, opened, facts)
+  for (const piece of [addWave, addThumbs, addLoudness]) {
+    facts = await piece(desk, opened, facts)
+    await keep(desk, { facts })
+  }
+  return facts
+}
+
+async function openOrRefuse(desk: Desk, media: MediaFile): Promise<OpenedRecording> {
+  desk.step('Looking into the film', 0)
+  try {
+    return await openRecording(desk.ffmpeg, desk.path, { silent: true, signal: desk.signal })
+  } catch (error) {
+    const isBad = error instanceof AppError && error.code.startsWith('recording-')
+    const { recordings } = desk.studio.store
+    if (isBad && media.role === 'part') await recordings.change(desk.recordingId, null, { state: 'refused' }, PROGRAM)
+    throw error
+  }
+}
+
+/** Now the class can be worked on: its length and sum are known. */
+async function sumAndRelease(desk: Desk, media: MediaFile, opened: OpenedRecording, facts: MediaFacts): Promise<void> {
+  const whole = opened.probe.sizeBytes
+  const onBytes = (bytes: number): void => desk.step('Reading it whole', whole > 0 ? bytes / whole : 1)
+  const sha256 = media.sha256 ?? (await hashFile(desk.path, { signal: desk.signal, onBytes }))
+  const { recordingId, mediaId, studio } = desk
+  await studio.store.transaction(async (rooms) => {
+    await rooms.media.change(mediaId, { sha256 }, PROGRAM)
+    if (media.role !== 'part') return
+    await rooms.recordings.change(recordingId, null, { state: 'ready', durationMs: opened.durationMs }, PROGRAM)
+    const sheet = await rooms.sheets.readOf(recordingId)
+    if (sheet && sheet.sheet.source === null) {
+      const source = { sha256, durationMs: opened.durationMs }
+      const edit = { op: 'set-source' as const, source, durationMs: opened.durationMs }
+      const edits = [{ opId: `source-${mediaId}`, op: edit }]
+      await rooms.sheets.appendEdits({ sheetId: sheet.id, baseVersion: sheet.version, edits, actor: PROGRAM })
+    }
+    if (facts.needsPreview !== null && facts.preview !== 'whole') {
+      await askJob(rooms, studio.actor, 'preview', { recordingId, mediaId }, `preview-${mediaId}`)
+    }
+  })
+}
+
+async function putKeyFrames(desk: Desk, opened: OpenedRecording): Promise<void> {
+  const times = opened.index.frames.filter(({ key }) => key).map(({ atMs }) => Math.round(atMs))
+  await desk.studio.storage.putBytes(keyFramesKey(desk.recordingId, desk.mediaId), JSON.stringify(times))
+}
+
+async function addWave(desk: Desk, opened: OpenedRecording, facts: MediaFacts): Promise<MediaFacts> {
+  if (facts.wave || !opened.audio) return facts
+  const { recordingId, mediaId, studio, signal } = desk
+  const onShare = (share: number): void => desk.step('Reading the sound', share)
+  const measures = await measureSound(desk.ffmpeg, opened, { signal, onShare })
+  if (!measures) return facts
+  const [finest] = PEAK_ZOOMS
+  for (const zoom of PEAK_ZOOMS) {
+    const peaks = zoom === finest ? measures.peaks : coarsenPeaks(measures.peaks, finest / zoom)
+    await studio.storage.putBytes(peaksKey(recordingId, mediaId, zoom), peaks)
+  }
+  const speech = findSpeech(measures.levels, opened.durationMs)
+  await studio.storage.putBytes(speechKey(recordingId, mediaId), JSON.stringify(speech))
+  const wave = { zooms: [...PEAK_ZOOMS], islands: speech.islands.length, pauses: speech.pauses.length }
+  return { ...facts, wave }
+}
+
+async function addThumbs(desk: Desk, opened: OpenedRecording, facts: MediaFacts): Promise<MediaFacts> {
+  if (facts.thumbs) return facts
+  const { recordingId, mediaId, studio, signal } = desk
+  const plan = planThumbs(opened, opened.durationMs)
+  const work = path.join(studio.dataFolder, 'work')
+  await mkdir(work, { recursive: true, mode: 0o700 })
+  const folder = await mkdtemp(path.join(work, 'thumbs-'))
+  try {
+    const onShare = (share: number): void => desk.step('Making small pictures', share)
+    const files = await makeThumbs(desk.ffmpeg, opened, plan, folder, { signal, onShare })
+    for (const [index, file] of files.entries()) {
+      await studio.storage.putFile(thumbsKey(recordingId, mediaId, index), file, 'move')
+    }
+    return { ...facts, thumbs: plan }
+  } finally {
+    await rm(folder, { recursive: true, force: true })
+  }
+}
+
+async function addLoudness(desk: Desk, opened: OpenedRecording, facts: MediaFacts): Promise<MediaFacts> {
+  if (facts.loudness || !opened.audio) return facts
+  const onProgress = ({ percent }: { percent: number }): void => desk.step('Measuring the loudness', percent / 100)
+  const job = { path: desk.path, audio: opened.audio, durationMs: opened.durationMs, signal: desk.signal, onProgress }
+  return { ...facts, loudness: await measureLoudness(desk.ffmpeg, job) }
+}
+
+/** Sound recorded apart is kept with its sum and length; it has no picture to look at. */
+async function analyseSoundFile(desk: Desk, media: MediaFile): Promise<null> {
+  desk.step('Looking into the film', 0)
+  const probe = await probeFile(desk.ffmpeg, desk.path, desk.signal)
+  const onBytes = (bytes: number): void => desk.step('Reading it whole', bytes / Math.max(1, probe.sizeBytes))
+  const sha256 = media.sha256 ?? (await hashFile(desk.path, { signal: desk.signal, onBytes }))
+  await keep(desk, { sha256, durationMs: probe.durationMs })
+  return null
+}
+
+/** How far the preview is, its own job says meanwhile; that is never written over. */
+async function keep(desk: Desk, fields: { facts?: MediaFacts; sha256?: string; durationMs?: number | null }) {
+  await desk.studio.store.transaction(async ({ media }) => {
+    const preview = readFacts(await media.read(desk.mediaId))?.preview ?? fields.facts?.preview
+    const facts = fields.facts && preview ? { facts: { ...fields.facts, preview } } : {}
+    await media.change(desk.mediaId, { ...fields, ...facts }, PROGRAM)
+  })
+}

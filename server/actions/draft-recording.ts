@@ -1,0 +1,95 @@
+/** Drafts the log sheet of a recording from its transcript or plan, or from where someone speaks; what people decided stays. */
+import { draftSheet } from '../../core/draft/draft-sheet.ts'
+import type { FoundSpeech } from '../../core/media/find-speech.ts'
+import { proposeFromSpeech } from '../../core/media/propose-from-speech.ts'
+import { mergeDraft } from '../../core/segments/merge-draft.ts'
+import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
+import { mustBeAllowed } from '../../shared/actors.ts'
+import type { Actor } from '../../shared/actors.ts'
+import { AppError } from '../../shared/errors.ts'
+import { LogSheet } from '../../shared/log-sheet.ts'
+import { speechKey } from '../storage/media-keys.ts'
+import type { StoredSheet } from '../store/keep-sheets.ts'
+import type { Rooms } from '../store/open-store.ts'
+import type { Studio } from '../studio.ts'
+import { findClassFile, findClassFileOrNull } from './find-class-file.ts'
+
+type Needs = Pick<Studio, 'store' | 'storage' | 'actor'>
+
+/**
+ * Running it twice for one job is running it once.
+ * @param input.opId names the change on the sheet
+ * @throws AppError row-missing, transcript-*, not-allowed
+ */
+export async function draftRecording(
+  studio: Needs,
+  input: { recordingId: string; transcriptVersion: number; opId: string },
+): Promise<{ sheetId: string; version: number; segments: number }> {
+  const { recordingId, transcriptVersion, opId } = input
+  const stored = await studio.store.transcripts.read(recordingId, transcriptVersion)
+  if (!stored) throw new AppError('row-missing', 'The transcript is not in the store. Add it again.')
+  const head = await readHead(studio, recordingId)
+  const transcript = parseTranscript(stored.text, { durationMs: head.durationMs || null })
+  const drafted = draftSheet({
+    transcript,
+    audience: head.audience,
+    title: head.title,
+    durationMs: head.durationMs || null,
+    source: head.source,
+  })
+  const fresh = LogSheet.parse({ ...drafted, music: head.music, people: head.people })
+  return putDraft(studio, recordingId, fresh, opId)
+}
+
+/**
+ * Without a transcript: stretches of speech become proposals to name.
+ * @throws AppError row-missing while the sound is not read yet; not-allowed
+ */
+export async function draftFromSpeech(
+  studio: Needs & Pick<Studio, 'ids'>,
+  recordingId: string,
+): Promise<{ sheetId: string; version: number; segments: number }> {
+  const { media, facts } = await findClassFile(studio, recordingId)
+  if (!facts?.wave) throw new AppError('row-missing', 'The sound of this class is not read yet. Try again when it is.')
+  const parts: Buffer[] = []
+  for await (const part of await studio.storage.openRange(speechKey(recordingId, media.id))) parts.push(part as Buffer)
+  const { islands } = JSON.parse(Buffer.concat(parts).toString('utf8')) as FoundSpeech
+  const head = await readHead(studio, recordingId)
+  const fresh = LogSheet.parse({ ...head, segments: proposeFromSpeech(islands, head.durationMs) })
+  return putDraft(studio, recordingId, fresh, studio.ids())
+}
+
+async function readHead(studio: Needs, recordingId: string) {
+  const { title, language, audience, music, people, durationMs } = await studio.store.recordings.read(recordingId)
+  const sha256 = (await findClassFileOrNull(studio, recordingId))?.media.sha256 ?? null
+  return {
+    format: 'repslate-log-sheet' as const,
+    version: 1 as const,
+    title,
+    language,
+    durationMs: durationMs ?? 0,
+    source: sha256 !== null && durationMs !== null ? { sha256, durationMs } : null,
+    audience: audience ?? [],
+    music,
+    people,
+  }
+}
+
+async function putDraft({ store, actor }: Needs, recordingId: string, fresh: LogSheet, opId: string) {
+  return store.transaction(async ({ sheets }) => {
+    const now = (await sheets.readOf(recordingId)) ?? (await addSheet(sheets, recordingId, fresh, actor))
+    mustBeAllowed(actor, 'sheet.edit', { type: 'sheet', id: now.id })
+    const { version, sheet } = await sheets.rebuild({
+      sheetId: now.id,
+      opId,
+      actor,
+      build: (newest) => mergeDraft(newest, fresh),
+    })
+    return { sheetId: now.id, version, segments: sheet.segments.length }
+  })
+}
+
+function addSheet(sheets: Rooms['sheets'], recordingId: string, sheet: LogSheet, actor: Actor): Promise<StoredSheet> {
+  mustBeAllowed(actor, 'sheet.add', { type: 'sheet', id: recordingId })
+  return sheets.add({ recordingId, sheet, actor })
+}

@@ -1,0 +1,8 @@
+/** Every kind of job, one line each. */
+import { analyse } from './analyse.ts'
+import { cut } from './cut.ts'
+import { draft } from './draft.ts'
+import type { JobKind } from './job-kind.ts'
+import { preview } from './preview.ts'
+
+export const JOB_KINDS: readonly JobKind[] = [analyse, cut, draft, preview]

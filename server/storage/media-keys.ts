@@ -1,0 +1,23 @@
+/** Keys of a recording's files in the storage, from ids only. */
+
+/** The files as they came; nothing ever writes to them. */
+export const filesFolder = (recordingId: string): string => `recordings/${recordingId}/files`
+export const fileKey = (recordingId: string, fileId: string): string => `${filesFolder(recordingId)}/${fileId}`
+
+const madeFolder = (recordingId: string, mediaId: string): string => `recordings/${recordingId}/made/${mediaId}`
+
+/** One byte for each step of time, 255 = full scale. @param zoom bytes a second */
+export const peaksKey = (recordingId: string, mediaId: string, zoom: number): string =>
+  `${madeFolder(recordingId, mediaId)}/peaks-${zoom}.bin`
+/** JSON of FoundSpeech. */
+export const speechKey = (recordingId: string, mediaId: string): string =>
+  `${madeFolder(recordingId, mediaId)}/speech.json`
+/** JSON list of key frames' times in ms. */
+export const keyFramesKey = (recordingId: string, mediaId: string): string =>
+  `${madeFolder(recordingId, mediaId)}/key-frames.json`
+export const thumbsKey = (recordingId: string, mediaId: string, sheet: number): string =>
+  `${madeFolder(recordingId, mediaId)}/sheet-${sheet}.jpg`
+export const previewKey = (recordingId: string, mediaId: string, isWhole: boolean): string =>
+  `${madeFolder(recordingId, mediaId)}/preview-${isWhole ? 'whole' : 'growing'}.mp4`
+/** The folder of clips that were cut to be looked at; not published. */
+export const cutFolder = (recordingId: string): string => `recordings/${recordingId}/cut`
