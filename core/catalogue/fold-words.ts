@@ -20,7 +20,7 @@ export function foldWords(text: string): FoldedWord[] {
     const offset = match.index
     const end = offset + match[0].length
     if (FILLERS.has(raw)) continue
-    const afterMark = /[.,;:!?…()\n]/.test(text.slice(last, offset))
+    const afterMark = /[.,;:!?…()\n\v]/.test(text.slice(last, offset))
     last = end
     const plural = singular(raw) !== raw
     const parts = COMPOUNDS.get(raw) ?? COMPOUNDS.get(singular(raw)) ?? [singular(raw)]

@@ -18,7 +18,7 @@ export function isNameHere(text: string, found: FoundName): boolean {
 const OPENERS =
   'and|then|so|now|right|okay|ok|next|next up|next one|last one|first one|first|lastly|last|finally|the|a|our|your|some|big|slow|proper|back to|on to|to the|go|just'
 const CLOSERS = 'go|next|then|now|please|again|time|everyone|everybody|first|and go|here we go|to start|to finish|today'
-const BREAK = '[.,;:!?…—–\\n]|\\s-\\s'
+const BREAK = '[.,;:!?…—–\\n\\v]|\\s-\\s'
 
 /** Alone between two breaks, but for small opening and closing words. */
 function standsAlone(before: string, after: string): boolean {
@@ -43,7 +43,7 @@ function isNoun(before: string, after: string): boolean {
       before,
     )
   const ends =
-    /^\s*(?:$|[.,;:!?…—–\n]|-\s|(?:is|are|was|and|then|or|to (?:start|finish|begin|end|warm|cool|find|get|do|open)|now|today|with|for|on|at|next|again|please|so|because|but|if|when|where|go|can|will|should|has|have|first|later|we|you|i|they|it|as|just|coming|three|each|per|that|which|right|okay)\b|isn't|you're|it's|we're)/.test(
+    /^\s*(?:$|[.,;:!?…—–\n\v]|-\s|(?:is|are|was|and|then|or|to (?:start|finish|begin|end|warm|cool|find|get|do|open)|now|today|with|for|on|at|next|again|please|so|because|but|if|when|where|go|can|will|should|has|have|first|later|we|you|i|they|it|as|just|coming|three|each|per|that|which|right|okay)\b|isn't|you're|it's|we're)/.test(
       after,
     )
   return determined && ends

@@ -2,6 +2,7 @@
 import type { Prescription, Quote } from '../../shared/log-sheet.ts'
 import { findDoses } from '../dose/read-dose.ts'
 import { quoteAt } from '../transcript/place-quote.ts'
+import { classOf } from './break-features.ts'
 import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords, splitSentences } from './split-speech.ts'
@@ -42,6 +43,16 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
   })
 }
 
+/** Breaks found in unpunctuated speech as the marks they stand for; behind an amount a clause break is too unsure. */
+function withMarks(text: string): string {
+  return text
+    .replace(/(?<!\d)\n|\n(?!\d)/g, '.')
+    .replace(/\n/g, ';')
+    .replace(/([\p{L}\d']*)\v/gu, (_, word: string) => word + (MEASURES.has(classOf(word)) ? ' ' : ';'))
+}
+
+const MEASURES: ReadonlySet<string> = new Set(['number', 'unit'])
+
 /** Places in a line where a programme goes on to its next name: no dose reaches across. */
 function cutsIn(namings: readonly Naming[], start: number, end: number): number[] {
   return namings
@@ -54,7 +65,7 @@ function dosesOf(text: string, cuts: readonly number[]): ReturnType<typeof findD
   return ends.flatMap((end, index) => {
     const from = ends[index - 1] ?? 0
     return piecesWithAmounts(text.slice(from, end)).flatMap((piece) =>
-      findDoses(text.slice(from + piece.offset, from + piece.end)).map((found) => ({
+      findDoses(withMarks(text.slice(from + piece.offset, from + piece.end))).map((found) => ({
         ...found,
         offset: found.offset + from + piece.offset,
       })),

@@ -47,7 +47,7 @@ function withModifiers(speech: Speech, offset: number, end: number): { offset: n
 
 /** Takes a noun behind a name into it where the sentence ends there: "press up support". */
 function withTail(speech: Speech, { offset, end }: { offset: number; end: number }): { offset: number; end: number } {
-  const tail = /^ ([\p{L}-]+)(?=[.,;:!?\n]|$)/u.exec(speech.text.slice(end, end + 24))?.[1]
+  const tail = /^ ([\p{L}-]+)(?=[.,;:!?\n\v]|$)/u.exec(speech.text.slice(end, end + 24))?.[1]
   const last = tail === undefined ? undefined : foldWords(tail).at(-1)?.text
   const isName =
     tail !== undefined && last !== undefined && (NAME_ENDINGS.has(last) || last === 'support' || last === 'matrix')

@@ -65,7 +65,7 @@ function describedIn(speech: Speech, sentence: Sentence): Naming | null {
 }
 
 /** "And back to that dog": the last word of a name used before. */
-const BACK_TO = /\bback to (?:that|the|those|your|our) ([\p{L}]+)(?=[.,;:!?\n]|$| for | again| one)/iu
+const BACK_TO = /\bback to (?:that|the|those|your|our) ([\p{L}]+)(?=[.,;:!?\n\v]|$| for | again| one)/iu
 
 /** A known name and one more noun: another exercise, as "press up support". */
 function isLongerName(name: string): boolean {

@@ -48,9 +48,9 @@ function strengthOf(
   const before = plainWords(rawBefore)
   const after = plainWords(rawAfter)
   const opens = before === '' || before.split(' ').every((word) => OPENING_WORDS.has(word))
-  const ends = after === '' || /^\s*[.,;:!?…—–-]/.test(rawAfter) || rawAfter.startsWith('\n')
+  const ends = after === '' || /^[\n\v]|^\s*[.,;:!?…—–-]/.test(rawAfter)
   if (PASSES_AFTER.test(after)) return passing
-  const lastClause = plainWords(/[^,;:]*$/.exec(rawBefore)?.[0] ?? '')
+  const lastClause = plainWords(/[^,;:\v]*$/.exec(rawBefore)?.[0] ?? '')
   const brings = BRINGS.test(before) || (lastClause !== '' && BRINGS.test(lastClause))
   if (brings && !PASSES.test(words)) return { strength: 3, late: false }
   if (opens && /^next\b/.test(after)) return { strength: 2, late: false }
@@ -63,7 +63,7 @@ function strengthOf(
   if (PASSES.test(words)) return passing
   if (ends && (FOR_NAME.test(before) || FOR_NAME.test(lastClause))) return { strength: 3, late: false }
   const opensClause =
-    /[,;:]/.test(rawBefore) && (lastClause === '' || lastClause.split(' ').every((word) => OPENING_WORDS.has(word)))
+    /[,;:\v]/.test(rawBefore) && (lastClause === '' || lastClause.split(' ').every((word) => OPENING_WORDS.has(word)))
   if (opensClause && lastClause !== '' && /^(?:because|next|first|to (?:start|finish|end|begin))/.test(after))
     return { strength: 2, late: false }
   if (opensClause && ends) return { strength: 1, late: false }

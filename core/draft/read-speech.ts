@@ -39,7 +39,7 @@ export interface Speech {
 export function readSpeech(lines: readonly TranscriptLine[]): Speech {
   const joined = joinLines(lines)
   const unpunctuated = isUnpunctuated(joined.text)
-  const text = unpunctuated ? restoreBreaks(joined.text) : joined.text
+  const text = unpunctuated ? restoreBreaks(joined.text, lineStartsOf(lines)) : joined.text
   const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)
@@ -58,6 +58,12 @@ export function readSpeech(lines: readonly TranscriptLine[]): Speech {
     timeOf: (offset) => joined.at(offset).ms,
     sentenceAt: (offset) => Math.max(0, countBelow(sentenceStarts, offset + 1) - 1),
   }
+}
+
+/** Where each line begins in the running text. */
+function lineStartsOf(lines: readonly TranscriptLine[]): Set<number> {
+  let at = 0
+  return new Set(lines.map(({ text }) => (at += text.length + 1) - text.length - 1))
 }
 
 /** How many of the sorted numbers lie below a value. */

@@ -23,7 +23,7 @@ export function splitClauses(text: string, sentence: Piece): Piece[] {
   const said = text.slice(sentence.offset, sentence.end)
   const ends = markBreaks(
     said,
-    /[,;:—–]+(?=\s)|\s-(?=\s)|\s(?=(?:and then|but|then|and (?:breathe|out|in|don't|do not|if))\s)/gi,
+    /[,;:—–]+(?=\s)|\v|\s-(?=\s)|\s(?=(?:and then|but|then|and (?:breathe|out|in|don't|do not|if))\s)/gi,
   )
   return piecesBetween(said, ends).map(({ offset, end }) => ({
     offset: offset + sentence.offset,

@@ -171,7 +171,7 @@ function cuesOf(text: string, verdict: Verdict): TaggedCue[] {
   const offset = verdict.end - verdict.offset - lead > 3 ? verdict.offset + lead : verdict.offset
   const said = text
     .slice(offset, verdict.end)
-    .replaceAll('\n', ' ')
+    .replace(/[\n\v]/g, ' ')
     .replace(/[.,;:!?…]+$/, '')
   return verdict.kinds.map((kind) => ({
     kind,

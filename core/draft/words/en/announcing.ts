@@ -95,12 +95,12 @@ export const NEVER_IN_NAME: ReadonlySet<string> = new Set(
 
 /** What an unlisted name may follow. Group 1 is the name. Applied to one sentence as written. */
 export const UNKNOWN_NAME = [
-  /\b(?:first|second|third|next|last|this)(?: one)?,? (?:is one )?(?:i|we) call(?: it| this)?(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | because )/iu,
-  /^(?:and |okay,? |right,? |so,? |now,? )*(?:first|second|third|fourth|fifth|sixth|lastly|finally|last exercise|last one|number \w+)[,:]? (?:we have |we've got |it's |is |comes )?(?:the|a|an|our) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$)/iu,
-  /^(?:then|next|and then|now|after that),? (?:we have|we've got|comes|it's|we do|we're doing)(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$)/iu,
-  /\b(?:next up|next exercise|next one|next move|up next|first up|first exercise|last exercise|final exercise)(?: is| are|, is|:|,)?(?: we have| we've got| we do)?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | for | where | which )/iu,
-  /\b(?:station|exercise|drill|move|number) (?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)(?: is| are)?[,.:]?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | for | where | which )/iu,
-  /\b(?:this|it|this one|this next one|these)(?:'s|’s| is| are|'re)? (?:is )?(?:called|known as)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | for | because | where | which )/iu,
-  /\b(?:we|i) call (?:this|it|these|this one)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | because )/iu,
-  /\b(?:moving on to|move on to|move to)(?: the| a| an| our| some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n]|$| and | for )/iu,
+  /\b(?:first|second|third|next|last|this)(?: one)?,? (?:is one )?(?:i|we) call(?: it| this)?(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | because )/iu,
+  /^(?:and |okay,? |right,? |so,? |now,? )*(?:first|second|third|fourth|fifth|sixth|lastly|finally|last exercise|last one|number \w+)[,:]? (?:we have |we've got |it's |is |comes )?(?:the|a|an|our) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$)/iu,
+  /^(?:then|next|and then|now|after that),? (?:we have|we've got|comes|it's|we do|we're doing)(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$)/iu,
+  /\b(?:next up|next exercise|next one|next move|up next|first up|first exercise|last exercise|final exercise)(?: is| are|, is|:|,)?(?: we have| we've got| we do)?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | for | where | which )/iu,
+  /\b(?:station|exercise|drill|move|number) (?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)(?: is| are)?[,.:]?(?: the| a| an| our| some)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | for | where | which )/iu,
+  /\b(?:this|it|this one|this next one|these)(?:'s|’s| is| are|'re)? (?:is )?(?:called|known as)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | for | because | where | which )/iu,
+  /\b(?:we|i) call (?:this|it|these|this one)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | because )/iu,
+  /\b(?:moving on to|move on to|move to)(?: the| a| an| our| some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | for )/iu,
 ]
