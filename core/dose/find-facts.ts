@@ -47,6 +47,8 @@ export interface Findings {
 export const TAKEN = '·'
 /** Rough times from here on, in seconds, are the length of a class (common practice, no source). */
 const LEAST_CLASS_S = 600
+/** "Thirty thirties" names an interval, "five fives" sets (common practice, no source). */
+const LEAST_INTERVAL = 10
 const SET_ASIDE = '#'
 
 const compiled = (sayings: readonly Saying[]) =>
@@ -144,7 +146,7 @@ function isAllowed({ only }: Saying, { kept }: Match): boolean {
     case 'falling':
       return single(kept['from']) > single(kept['to'])
     case 'name of an interval':
-      return single(kept['work']) === single(kept['rest'])
+      return single(kept['work']) === single(kept['rest']) && single(kept['work']) >= LEAST_INTERVAL
     case 'open below':
       return amounts.every((piece) => piece.min === null)
   }

@@ -147,7 +147,7 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('a|one minute {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
   rewrite('{n:N} minutes|minute|min|mins and? {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
   rewrite('{n:N} {unit:<time>}', (kept) => scaled(kept, 'T', 0)),
-  rewrite('a? half a|an? {unit:minute|hour}', (kept) => part(kept, 0.5)),
+  rewrite('a? half a|an? {unit:minute|hour|minutes|hours}', (kept) => part(kept, 0.5)),
   rewrite('a? quarter of a|an {unit:minute|hour}', (kept) => part(kept, 0.25)),
   rewrite('{n:N} quarters of a|an {unit:minute|hour}', (kept) => (kept['n']?.min === 3 ? part(kept, 0.75) : null)),
   // "a minute's rest"

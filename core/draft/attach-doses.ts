@@ -1,6 +1,8 @@
 /** Gives each exercise the dose said for it: in its teaching, in a programme before it, in a correction after it, or for its group. */
 import type { Prescription } from '../../shared/log-sheet.ts'
 import { foldName } from '../catalogue/fold-words.ts'
+import { copyDose } from './copy-dose.ts'
+import { findBareDoses, findRepeats } from './find-bare-doses.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { findDoseHits } from './find-dose-hits.ts'
 import { findGroups } from './find-groups.ts'
@@ -8,7 +10,7 @@ import type { Group } from './find-groups.ts'
 import { indexSpans } from './index-spans.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { Naming } from './naming.ts'
-import { mergeDoses } from './merge-doses.ts'
+import { hasWork, mergeDoses } from './merge-doses.ts'
 import type { Speech } from './read-speech.ts'
 
 /** The dose of one exercise and the indexes of the exercises done with it. */
@@ -23,7 +25,11 @@ export function attachDoses(
   teachings: readonly Teaching[],
   namings: readonly Naming[],
 ): AttachedDose[] {
-  const hits = findDoseHits(speech, namings)
+  const full = findDoseHits(speech, namings)
+  const bare = findBareDoses(speech).filter(
+    ({ offset, end }) => !full.some((hit) => hit.offset < end && offset < hit.end),
+  )
+  const hits = [...full, ...bare, ...findRepeats(speech, [...full, ...bare])].sort((a, b) => a.offset - b.offset)
   const teachingOf = matchTeachings(teachings)
   const groups = findGroups(speech, namings, hits, teachingOf)
   const spans = teachings.flatMap((teaching, owner) => teaching.spans.map((span) => ({ ...span, owner })))
@@ -41,25 +47,40 @@ export function attachDoses(
     if (owner === null) shared.push(hit)
     else own[owner]?.push(hit)
   }
-  return teachings.map((teaching, index) => {
+  const result: AttachedDose[] = []
+  teachings.forEach((teaching, index) => {
     const group = groups.find(({ members }) => members.includes(index))
     const members = group?.members.filter((member) => member !== index) ?? []
     const common = group ? shared.filter((hit) => isGroupHit(hit, group)) : []
-    const told = [...(own[index] ?? [])].sort((a, b) => a.offset - b.offset)
-    const dose = widened(
+    const told = withoutIdleBare([...(own[index] ?? [])].sort((a, b) => a.offset - b.offset))
+    const merged = widened(
       mergeDoses([...told, ...common.slice(0, 1), ...restsOf(common)], teaching.entry?.still ?? false),
       common,
       told,
     )
-    if (!dose || !group) return { dose: dose && withSides(speech, teaching, dose), groupWith: [] }
-    return { dose: { ...dose, scheme: group.scheme }, groupWith: members }
+    const [main] = teaching.spans
+    const before = result[index - 1]?.dose ?? null
+    const dose = main ? copyDose(speech, main, merged, before, teaching.entry?.sided === true) : merged
+    result.push(
+      dose && group
+        ? { dose: { ...dose, scheme: group.scheme }, groupWith: members }
+        : { dose: dose && withSides(speech, teaching, dose), groupWith: [] },
+    )
   })
+  return result
+}
+
+/** A bare number counts only where no amount of work is said, and only the first one. */
+function withoutIdleBare(told: readonly DoseHit[]): DoseHit[] {
+  const isTold = told.some(({ bare, dose }) => !bare && hasWork(dose))
+  const first = told.find(({ bare }) => bare)
+  return told.filter((hit) => !hit.bare || (!isTold && hit === first))
 }
 
 /** "This round we go twenty five on, five off" while a circuit runs: meant for all its stations. */
 function isForRound(speech: Speech, hit: DoseHit, groups: readonly Group[]): boolean {
   const sentence = speech.sentences[hit.sentence]
-  const said = sentence ? speech.text.slice(sentence.offset, sentence.end) : ''
+  const said = sentence ? speech.text.slice(Math.min(sentence.offset, hit.offset - 40), sentence.end) : ''
   const isInterval = hit.dose.workSeconds !== null && hit.dose.restSeconds !== null && hit.dose.reps === null
   return (
     isInterval &&

@@ -19,6 +19,8 @@ export interface DoseHit {
   sentence: number
   /** "Make that eight", "I said ten earlier": it replaces what was said before. */
   corrects: boolean
+  /** Only a number: it counts where nothing fuller is said. */
+  bare: boolean
 }
 
 /** All doses of a class in order; numbers in stories, options and chat are left out. */
@@ -37,7 +39,17 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
         if (!saysAmount(dose) || isDecoy(dose, plainWords(said), around, speech, index)) return []
         const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
         const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
-        return [{ dose, quote: quoteAt(line, offset, length), offset: at, end: at + length, sentence: index, corrects }]
+        return [
+          {
+            dose,
+            quote: quoteAt(line, offset, length),
+            offset: at,
+            end: at + length,
+            sentence: index,
+            corrects,
+            bare: false,
+          },
+        ]
       },
     )
   })

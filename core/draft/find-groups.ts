@@ -19,7 +19,9 @@ export function findGroups(
   teachingOf: (naming: Naming) => number | null,
 ): Group[] {
   const runs = listRuns(speech, namings)
-  const circuits = hits.filter((hit) => hit.dose.scheme === 'circuit')
+  const circuits = hits.filter(
+    ({ dose }) => dose.scheme === 'circuit' || (dose.scheme === 'interval' && dose.sets !== null),
+  )
   const groups: Group[] = []
   for (const run of runs) {
     const first = run[0]

@@ -42,6 +42,9 @@ export const TENS = {
 
 /** "Three tens" is three sets of ten; "three thirties" three sets of thirty. */
 export const PLURALS = {
+  singles: 1,
+  doubles: 2,
+  triples: 3,
   twos: 2,
   threes: 3,
   fours: 4,

@@ -25,6 +25,7 @@ export const BARE_SAYINGS: readonly Saying[] = [
   { says: '<fix> ,? {same:N} will|ll|is do|plenty|enough|fine' },
   { says: '<fix> ,? <fix>? ,? <fix>? ,? {same:N} $' },
   { says: '{reps:N} each|every|per times' },
+  { says: '{reps:N} ,|. for {sets:N} $', only: 'up to ten' },
   { says: '{reps:N} each $', means: { each: true } },
   { says: '{work:T} each =at|on|for' },
   { says: '{work:T} each', means: { each: true }, weak: true },

@@ -46,7 +46,10 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     only: 'open below',
     words: 'progression',
   },
-  { says: 'build|building|progress|progressing|working towards|to {repsTo:N} reps|breaths|$', words: 'progression' },
+  {
+    says: 'build|building|progress|progressing|working up? towards|to? {repsTo:N} reps|breaths|$',
+    words: 'progression',
+  },
   {
     says: 'build|building|work|working|progress|progressing .. {repsUp:N} reps?',
     only: 'open below',

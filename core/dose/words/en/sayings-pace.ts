@@ -64,6 +64,7 @@ export const REST_SAYINGS: readonly Saying[] = [
   { says: '{rest:T} to move|change|swap|switch|reset' },
   { says: '{rest:N} off|rest', only: 'tens' },
   { says: 'take {rest:T} off|out|rest|break' },
+  { says: 'take|have|rest? {rest:T} after|between each|every|sets|rounds' },
   { says: '{rest:T} between|in_between' },
   { says: 'water|drink|sip ,? for? {rest:T}' },
   { says: 'between|in_between ,? {rest:T}' },

@@ -1,0 +1,64 @@
+/** Finds doses that are only a number where a dose is due ("Push through your heels. Twelve.") and sets said by repeating it. */
+import { buildPrescription } from '../../shared/log-sheet.ts'
+import { readDose } from '../dose/read-dose.ts'
+import type { DoseHit } from './find-dose-hits.ts'
+import { quotePiece } from './quote-piece.ts'
+import type { Speech } from './read-speech.ts'
+import { plainWords, splitClauses } from './split-speech.ts'
+import type { Piece } from './split-speech.ts'
+import { BARE_DOSE, COUNTS_DOWN, REPEATED } from './words/en/bare-doses.ts'
+
+/** Fewer than this alone is rather counting or a list; more is no count of a class. */
+const LEAST = 3
+const MOST = 60
+
+/** Bare numbers as doses: clauses that hold nothing else, away from counting. They count where nothing fuller is said. */
+export function findBareDoses(speech: Speech): DoseHit[] {
+  const clauses = speech.sentences.flatMap((sentence) =>
+    splitClauses(speech.text, sentence).map((piece) => ({
+      piece,
+      sentence: sentence.index,
+      words: plainWords(speech.text.slice(piece.offset, piece.end)),
+    })),
+  )
+  return clauses.flatMap(({ piece, sentence, words }, index): DoseHit[] => {
+    if (!BARE_DOSE.test(words)) return []
+    const around = [clauses[index - 1]?.words ?? '', clauses[index + 1]?.words ?? '']
+    if (around.some((other) => BARE_DOSE.test(other) || COUNTS_DOWN.test(other))) return []
+    const dose = readDose(numberIn(words))
+    const reps = dose?.reps
+    if (!dose || reps == null || reps === 'max' || (reps.min ?? 0) < LEAST || (reps.max ?? 0) > MOST) return []
+    return [hitAt(speech, piece, sentence, buildPrescription({ ...dose, unsure: false, why: [] }), true)]
+  })
+}
+
+/** The second set of "eight, take a breather, then eight more". */
+export function findRepeats(speech: Speech, hits: readonly DoseHit[]): DoseHit[] {
+  return hits.flatMap((hit): DoseHit[] => {
+    const { reps, sets } = hit.dose
+    if (reps === null || reps === 'max' || sets !== null || reps.min !== reps.max) return []
+    const behind = speech.text.slice(hit.end, hit.end + REPEAT_CHARACTERS)
+    const found = REPEATED.exec(behind)
+    const number = found?.[1] ?? found?.[2]
+    if (!found || number === undefined) return []
+    const again = readDose(`${number} reps`)?.reps
+    if (again == null || again === 'max' || again.min !== reps.min) return []
+    const offset = hit.end + found.index
+    const piece = { offset, end: offset + found[0].length }
+    const twice = buildPrescription({ sets: { min: 2, max: 2 } })
+    return [hitAt(speech, piece, speech.sentenceAt(offset), twice, false)]
+  })
+}
+
+/** A repeat comes within a sentence or two. */
+const REPEAT_CHARACTERS = 90
+
+/** The number of a bare clause without what stands around it. */
+function numberIn(words: string): string {
+  return `${BARE_DOSE.exec(words)?.[1] ?? ''} reps`
+}
+
+function hitAt(speech: Speech, piece: Piece, sentence: number, dose: DoseHit['dose'], bare: boolean): DoseHit {
+  const { atMs, text } = quotePiece(speech, piece)
+  return { dose, quote: { atMs, text }, offset: piece.offset, end: piece.end, sentence, corrects: false, bare }
+}

@@ -1,0 +1,19 @@
+/** Doses that are a number and nothing else, as coaches say them once the movement is told. */
+
+const NUMBER =
+  '(?:\\d+|(?:twenty|thirty|forty|fifty)(?: (?:one|two|three|four|five|six|seven|eight|nine))?|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|sixty|a dozen)'
+
+/** A clause in plain words that holds only the number. Group 1 is the number or range. */
+export const BARE_DOSE = new RegExp(
+  `^(?:(?:and|so|just|okay|then|only|about|do|here|lets|let us|its|it is|we want|ill take|i want|i need|make it|easy|steady|nice) )*(${NUMBER}(?: (?:to|or) ${NUMBER})?)(?: (?:slow|good|nice|steady|big|easy|clean|careful|ones|one|please|today|here|only|altogether|overall|for me|will do|should do|and relax|smooth))*$`,
+)
+
+/** A neighbour that makes a bare number a count or a call of time. */
+export const COUNTS_DOWN =
+  /^(?:(?:and|one|two|three|four|five|six|seven|eight|nine|ten|zero|go|last|halfway|half way|more|to go|left|\d+)(?: |$))+$|\b(?:to go|seconds? (?:left|gone)|more to go|halfway|number)\b/
+
+/** The same number once more behind a dose: "and another five", "then eight more", "and again, twelve". Group 1 or 2 is the number. */
+export const REPEATED = new RegExp(
+  `\\b(?:(?:another|(?:and|then|do it) again[,:]?|and then another)\\s+(${NUMBER})|(?:and|then)\\s+(?:do\\s+|then\\s+|the\\s+same\\s+)?(${NUMBER})\\s+(?:more|again))\\b`,
+  'i',
+)
