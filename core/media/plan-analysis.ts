@@ -102,7 +102,7 @@ export function previewOptions({ video, audio }: AcceptedRecording): { filter: s
     filter: `[0:${video.index}]${steps.join(',')}[v]`,
     output: [
       ...['-map', '[v]', ...(audio ? ['-map', `0:${audio.index}`] : [])],
-      ...['-fps_mode', 'passthrough', '-enc_time_base:v', 'demux'],
+      ...['-fps_mode', 'passthrough', '-enc_time_base:v', '1/90000', '-video_track_timescale', '90000'],
       ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '27', '-force_key_frames', 'expr:gte(t,n_forced*2)'],
       ...['-c:a', 'aac', '-b:a', '112k', '-ac', '2', '-map_metadata', '-1', '-map_chapters', '-1'],
       ...['-movflags', '+frag_keyframe+empty_moov+default_base_moof', '-f', 'mp4'],

@@ -2,14 +2,15 @@
 import { Segment } from '../../shared/log-sheet.ts'
 import type { Ms, Stretch } from '../../shared/time.ts'
 
-/** A teacher who is quiet for so long lets people work, or goes on to the next; our own choice, no source. */
-const BREAK_MS = 8000
+/** The longest silences part exercises: about one a minute, and none shorter than this. Our own choice, no source. */
+const EXERCISE_MS = 60_000
+const LEAST_BREAK_MS = 1200
 /** Less speech than this teaches nothing. */
 const LEAST_SPEECH_MS = 4000
 
 /** Named by their order, for a person to rename; all are proposals. */
 export function proposeFromSpeech(islands: readonly Stretch[], durationMs: Ms): Segment[] {
-  return groupIslands(islands)
+  return groupIslands(islands, chooseBreak(islands, durationMs))
     .filter(({ speechMs }) => speechMs >= LEAST_SPEECH_MS)
     .map(({ startMs, endMs }, index) =>
       Segment.parse({
@@ -24,13 +25,20 @@ export function proposeFromSpeech(islands: readonly Stretch[], durationMs: Ms): 
     )
 }
 
+/** The silence from which on a new exercise begins. */
+function chooseBreak(islands: readonly Stretch[], durationMs: Ms): Ms {
+  const silences = islands.slice(1).map(({ startMs }, index) => startMs - (islands[index]?.endMs ?? startMs))
+  const longest = silences.sort((a, b) => b - a).slice(0, Math.max(1, Math.floor(durationMs / EXERCISE_MS)))
+  return Math.max(LEAST_BREAK_MS, longest.at(-1) ?? 0)
+}
+
 /** A group runs to the start of the next one, because people still move while nobody speaks. */
-function groupIslands(islands: readonly Stretch[]): (Stretch & { speechMs: Ms })[] {
+function groupIslands(islands: readonly Stretch[], breakMs: Ms): (Stretch & { speechMs: Ms })[] {
   const groups: (Stretch & { speechMs: Ms })[] = []
   for (const island of islands) {
     const speechMs = island.endMs - island.startMs
     const last = groups.at(-1)
-    if (last && island.startMs - last.endMs < BREAK_MS) {
+    if (last && island.startMs - last.endMs < breakMs) {
       last.endMs = island.endMs
       last.speechMs += speechMs
     } else groups.push({ ...island, speechMs })

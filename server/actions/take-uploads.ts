@@ -63,6 +63,18 @@ export async function mayUpload(studio: Needs, words: UploadWords, bytes: number
  */
 export async function takeUpload(studio: Needs, id: string, words: UploadWords): Promise<MediaFile> {
   const file = path.join(uploadsFolder(studio.dataFolder), id)
+  // a browser that lost the answer may send its last piece again while the first is still being taken
+  const known = underWay.get(file)
+  if (known) return known
+  const work = takeOnce(studio, id, words, file).finally(() => underWay.delete(file))
+  underWay.set(file, work)
+  return work
+}
+
+/** Uploads that are being taken in this program, by path. */
+const underWay = new Map<string, Promise<MediaFile>>()
+
+async function takeOnce(studio: Needs, id: string, words: UploadWords, file: string): Promise<MediaFile> {
   const { recordingId, role, filename: fileName } = words
   try {
     return await takeMedia(studio, { recordingId, role, fileName, fileId: id }, { path: file, mode: 'move' })

@@ -4,10 +4,13 @@ import type { Door } from '../door.ts'
 import { addAssets } from './assets.ts'
 import { addEvents } from './events.ts'
 import { addHealth } from './health.ts'
+import { addJobs } from './jobs.ts'
 import { addLesson } from './lesson.ts'
 import { addLessonFiles } from './lesson-files.ts'
 import { addLibrary } from './library.ts'
 import { addMedia } from './media.ts'
+import { addRecordingPieces } from './recording-pieces.ts'
+import { addRecordings } from './recordings.ts'
 import { addSession } from './session.ts'
 import { addUploads } from './uploads.ts'
 
@@ -20,6 +23,9 @@ export const ROUTES: readonly AddRoutes[] = [
   addSession,
   addEvents,
   addUploads,
+  addRecordings,
+  addRecordingPieces,
+  addJobs,
   addMedia,
   addLibrary,
   addLesson,

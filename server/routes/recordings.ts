@@ -1,0 +1,79 @@
+/** The shelf, "Add a class", and what is said of a recording. */
+import type { Request, Response, Router } from 'express'
+import { z } from 'zod'
+import { buildAddClassPage } from '../../views/pages/add-class.ts'
+import { buildShelfPage } from '../../views/pages/shelf.ts'
+import { addRecording, removeRecording } from '../actions/add-recording.ts'
+import { draftFromSpeech } from '../actions/draft-recording.ts'
+import { readFacts } from '../actions/media-facts.ts'
+import { saveWords } from '../actions/save-words.ts'
+import { showRecording, showShelf } from '../actions/show-shelf.ts'
+import type { ShelfEntry } from '../actions/show-shelf.ts'
+import { readForm } from '../middleware/read-body.ts'
+import { render } from '../render.ts'
+import type { Studio } from '../studio.ts'
+import { readWords } from './read-words.ts'
+
+const Params = z.object({ id: z.string() })
+const NewForm = z.object({ title: z.string() })
+
+export function addRecordings(app: Router, studio: Studio): void {
+  app.get('/', async (_req, res) => {
+    const entries = await showShelf(studio)
+    render(res, 'shelf', buildShelfPage({ entries: entries.map(plainEntry), hasFfmpeg: studio.ffmpeg !== null }))
+  })
+  app.get('/add', async (_req, res) => sendAddPage(studio, res, null))
+  app.get('/add/:id', async (req, res) => sendAddPage(studio, res, await showRecording(studio, req.params.id)))
+  app.post('/recordings', readForm(), async (req, res) => {
+    const { id } = await addRecording(studio, NewForm.parse(req.body))
+    // a page that only begins an upload has no further words yet
+    if (!wantsPage(req)) return void res.status(201).json({ id })
+    await saveWords(studio, { recordingId: id, ...readWords(req.body) })
+    res.redirect(303, `/add/${id}`)
+  })
+  app.post('/recordings/:id/words', readForm(), async (req, res) => {
+    const { id } = Params.parse(req.params)
+    await saveWords(studio, { recordingId: id, ...readWords(req.body) })
+    if (wantsPage(req)) res.redirect(303, '/')
+    else res.json({ id })
+  })
+  app.post('/recordings/:id/speech-draft', readForm(), async (req, res) => {
+    const { id } = Params.parse(req.params)
+    await draftFromSpeech(studio, id)
+    res.redirect(303, `/recordings/${id}`)
+  })
+  app.post('/recordings/:id/remove', readForm(), async (req, res) => {
+    await removeRecording(studio, Params.parse(req.params).id)
+    res.redirect(303, '/')
+  })
+}
+
+async function sendAddPage(studio: Studio, res: Response, entry: ShelfEntry | null): Promise<void> {
+  const kinds = await studio.store.kinds.list()
+  const page = buildAddClassPage({
+    entry: entry && plainEntry(entry),
+    kinds: kinds.map(({ id, title, audience, equipment, music }) => ({ id, title, audience, equipment, music })),
+    maxBytes: studio.settings.maxUploadBytes,
+    hasFfmpeg: studio.ffmpeg !== null,
+  })
+  render(res, 'add-class', page)
+}
+
+/** What pages may know of a recording. */
+export function plainEntry({ recording, media, hasWords, work, jobs, failed }: ShelfEntry) {
+  const film = media.filter(({ role }) => role === 'part').at(-1)
+  return {
+    ...recording,
+    files: media.map(({ id, role, fileName, bytes }) => ({ id, role, fileName, bytes })),
+    hasFilm: film !== undefined && recording.state !== 'refused',
+    hasWave: film ? (readFacts(film)?.wave ?? null) !== null : false,
+    hasWords,
+    work,
+    jobs,
+    failed,
+  }
+}
+
+function wantsPage(req: Request): boolean {
+  return /\btext\/html\b/.test(req.headers.accept ?? '')
+}

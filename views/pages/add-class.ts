@@ -1,0 +1,149 @@
+/** "Add a class": its film, and what is asked about it: who it is for, who is in the picture, the music, the words. */
+import { Audience } from '../../shared/log-sheet.ts'
+import type { Music, PersonShown } from '../../shared/log-sheet.ts'
+import { formatClock } from '../../shared/time.ts'
+import { upperFirst } from './format.ts'
+import { buildJobLine } from './job-words.ts'
+import type { JobLine } from './job-words.ts'
+import { buildLayout } from './layout.ts'
+import type { Layout } from './layout.ts'
+import { AUDIENCE_NAMES } from './names.ts'
+import type { RecordingInput } from './shelf.ts'
+
+export interface KindInput {
+  id: string
+  title: string
+  audience: readonly Audience[]
+  equipment: readonly string[]
+  music: Music | null
+}
+
+export interface AddClassPage {
+  layout: Layout
+  /** '' = a new class. */
+  recordingId: string
+  action: string
+  heading: string
+  title: string
+  hasFilm: boolean
+  hasFfmpeg: boolean
+  /** The largest file, for people. */
+  most: string
+  files: { name: string; role: string; size: string }[]
+  length: string
+  faults: string[]
+  jobs: JobLine[]
+  kinds: { value: string; label: string; chosen: boolean; answers: string }[]
+  audience: Choice[]
+  music: Choice[]
+  shown: Choice[]
+  equipment: string
+  people: PersonRow[]
+  hasWords: boolean
+  /** Speech can be turned into proposals. */
+  canUseSpeech: boolean
+}
+
+interface Choice {
+  value: string
+  label: string
+  chosen: boolean
+}
+
+interface PersonRow {
+  number: number
+  name: string
+  until: string
+  isUnder18: boolean
+  consent: Choice[]
+}
+
+const MUSIC_WORDS = {
+  none: 'None',
+  own: 'Our own',
+  licensed: 'Licensed for this use',
+  unknown: 'I do not know',
+} as const satisfies Record<Music, string>
+
+const CONSENT_WORDS = {
+  unknown: 'Not asked yet',
+  given: 'Agreed',
+  none: 'Did not agree',
+  withdrawn: 'Took it back',
+} as const satisfies Record<PersonShown['consent'], string>
+
+const ROLE_WORDS = { part: 'film', sound: 'sound recorded apart', camera: 'second camera' } as const
+
+/** Empty rows for people, beside those that are known. */
+const ROWS = 3
+
+export function buildAddClassPage(input: {
+  entry: RecordingInput | null
+  kinds: readonly KindInput[]
+  maxBytes: number
+  hasFfmpeg: boolean
+}): AddClassPage {
+  const { entry, kinds, maxBytes, hasFfmpeg } = input
+  const isNew = entry === null
+  const others = (entry?.people ?? []).length > 0
+  return {
+    layout: buildLayout({ title: 'Add a class', kind: 'shelf', here: 'add', scripts: ['upload'] }),
+    recordingId: entry?.id ?? '',
+    action: isNew ? '/recordings' : `/recordings/${entry.id}/words`,
+    heading: isNew ? 'Add a class' : entry.title,
+    title: entry?.title ?? '',
+    hasFilm: entry?.hasFilm ?? false,
+    hasFfmpeg,
+    most: formatBytes(maxBytes),
+    files: (entry?.files ?? []).map(({ role, fileName, bytes }) => ({
+      name: fileName,
+      role: ROLE_WORDS[role],
+      size: bytes === null ? '' : formatBytes(bytes),
+    })),
+    length: entry?.durationMs == null ? '' : formatClock(entry.durationMs),
+    faults: (entry?.failed ?? []).flatMap(({ error }) => (error ? [error.message, ...error.details] : [])),
+    jobs: (entry?.jobs ?? []).map(buildJobLine),
+    kinds: kinds.map((kind) => ({
+      value: kind.id,
+      label: kind.title,
+      chosen: kind.id === entry?.kindId,
+      answers: JSON.stringify({ audience: kind.audience, equipment: kind.equipment, music: kind.music }),
+    })),
+    audience: Audience.options.map((value) => ({
+      value,
+      label: upperFirst(AUDIENCE_NAMES[value]),
+      chosen: entry?.audience?.includes(value) ?? false,
+    })),
+    music: choicesOf(MUSIC_WORDS, entry?.music ?? ''),
+    shown: [
+      { value: 'nobody', label: 'The instructor only', chosen: entry?.people?.length === 0 },
+      { value: 'others', label: 'Others too', chosen: others },
+    ],
+    equipment: (entry?.equipment ?? []).join(', '),
+    people: buildPeople(entry?.people ?? []),
+    hasWords: entry?.hasWords ?? false,
+    canUseSpeech: entry !== null && entry.hasWave && !entry.hasWords && entry.work === null,
+  }
+}
+
+function buildPeople(people: readonly PersonShown[]): PersonRow[] {
+  const empty = Array.from({ length: ROWS }, () => null)
+  return [...people, ...empty].map((person, index) => ({
+    number: index + 1,
+    name: person?.name ?? '',
+    until: person?.untilUtc == null ? '' : new Date(person.untilUtc).toISOString().slice(0, 10),
+    isUnder18: person?.under18 ?? false,
+    consent: choicesOf(CONSENT_WORDS, person?.consent ?? 'unknown'),
+  }))
+}
+
+function choicesOf(words: Readonly<Record<string, string>>, chosen: string): Choice[] {
+  return Object.entries(words).map(([value, label]) => ({ value, label, chosen: value === chosen }))
+}
+
+/** Sizes as disks and phones tell them: in thousands. */
+export function formatBytes(bytes: number): string {
+  if (bytes < 1e6) return `${Math.max(1, Math.round(bytes / 1e3))} kB`
+  if (bytes < 1e9) return `${Math.round(bytes / 1e6)} MB`
+  return `${(bytes / 1e9).toFixed(bytes < 1e10 ? 1 : 0)} GB`
+}
