@@ -105,7 +105,7 @@ export function previewOptions({ video, audio }: AcceptedRecording): { filter: s
       ...['-fps_mode', 'passthrough', '-enc_time_base:v', '1/90000', '-video_track_timescale', '90000'],
       ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '27', '-force_key_frames', 'expr:gte(t,n_forced*2)'],
       ...['-c:a', 'aac', '-b:a', '112k', '-ac', '2', '-map_metadata', '-1', '-map_chapters', '-1'],
-      ...['-movflags', '+frag_keyframe+empty_moov+default_base_moof', '-f', 'mp4'],
+      ...['-movflags', '+frag_keyframe+delay_moov+default_base_moof', '-f', 'mp4'],
     ],
   }
 }

@@ -292,7 +292,9 @@ function saveWithoutLeaving(form: HTMLFormElement, isBusy: () => boolean): void 
     if ((add?.dataset['recording'] ?? '') === '') return
     event.preventDefault()
     saved.textContent = 'Saving'
-    const fields = new URLSearchParams([...new FormData(form)].map(([name, value]) => [name, String(value)]))
+    const fields = new URLSearchParams(
+      [...new FormData(form)].map(([name, value]) => [name, typeof value === 'string' ? value : '']),
+    )
     post(form.action, add?.dataset['token'] ?? '', fields).then(
       () => {
         if (isBusy()) saved.textContent = 'Saved. Files are still on their way: keep this page open.'
