@@ -58,7 +58,7 @@ function isVerbOf(before: string): boolean {
 
 /** "Step down." or "Sit up." alone is told to do, not named. */
 function isOrder(said: string): boolean {
-  return /^(?:good morning|(?:chin|step|roll|press|push|pull|get|sit|walk|kick|curl|tuck|stand|drop|lift)[ -]?(?:up|down|back|out|over|in|apart))$/i.test(
+  return /^(?:good morning|stand on one leg|(?:chin|step|roll|press|push|pull|get|sit|walk|kick|curl|tuck|stand|drop|lift)[ -]?(?:up|down|back|out|over|in|apart))$/i.test(
     said,
   )
 }

@@ -26,7 +26,7 @@ export function attachDoses(
   namings: readonly Naming[],
 ): AttachedDose[] {
   const full = findDoseHits(speech, namings)
-  const bare = findBareDoses(speech).filter(
+  const bare = findBareDoses(speech, namings).filter(
     ({ offset, end }) => !full.some((hit) => hit.offset < end && offset < hit.end),
   )
   const hits = [...full, ...bare, ...findRepeats(speech, [...full, ...bare])].sort((a, b) => a.offset - b.offset)
@@ -54,7 +54,7 @@ export function attachDoses(
     const common = group ? shared.filter((hit) => isGroupHit(hit, group)) : []
     const told = withoutIdleBare([...(own[index] ?? [])].sort((a, b) => a.offset - b.offset))
     const merged = widened(
-      mergeDoses([...told, ...common.slice(0, 1), ...restsOf(common)], teaching.entry?.still ?? false),
+      mergeDoses([...told, ...common.slice(0, 2), ...restsOf(common)], teaching.entry?.still ?? false),
       common,
       told,
     )
@@ -67,7 +67,23 @@ export function attachDoses(
         : { dose: dose && withSides(speech, teaching, dose), groupWith: [] },
     )
   })
-  return result
+  return withSharedRounds(result)
+}
+
+/** The rounds of a superset and the rest behind them are said once, for all of it. */
+function withSharedRounds(doses: readonly AttachedDose[]): AttachedDose[] {
+  return doses.map(({ dose, groupWith }) => {
+    if (dose?.scheme !== 'superset') return { dose, groupWith }
+    const others = groupWith.flatMap((member) => doses[member]?.dose ?? [])
+    const rounds = others.find(({ sets }) => sets !== null)
+    const rest = others.find(({ restSeconds }) => restSeconds !== null)
+    const sets = dose.sets ?? rounds?.sets ?? null
+    if (dose.restSeconds !== null || !rest) return { dose: { ...dose, sets }, groupWith }
+    return {
+      dose: { ...dose, sets, restSeconds: rest.restSeconds, restBetween: rest.restBetween },
+      groupWith,
+    }
+  })
 }
 
 /** A bare number counts only where no amount of work is said, and only the first one. */

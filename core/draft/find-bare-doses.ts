@@ -2,6 +2,7 @@
 import { buildPrescription } from '../../shared/log-sheet.ts'
 import { readDose } from '../dose/read-dose.ts'
 import type { DoseHit } from './find-dose-hits.ts'
+import type { Naming } from './naming.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords, splitClauses } from './split-speech.ts'
@@ -11,9 +12,12 @@ import { BARE_DOSE, COUNTS_DOWN, REPEATED } from './words/en/bare-doses.ts'
 /** Fewer than this alone is rather counting or a list; more is no count of a class. */
 const LEAST = 3
 const MOST = 60
+/** Where the sentences are guessed, small numbers are too often something else. */
+const LEAST_UNSURE = 5
 
 /** Bare numbers as doses: clauses that hold nothing else, away from counting. They count where nothing fuller is said. */
-export function findBareDoses(speech: Speech): DoseHit[] {
+export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseHit[] {
+  const named = new Set(namings.map(({ sentence }) => sentence))
   const clauses = speech.sentences.flatMap((sentence) =>
     splitClauses(speech.text, sentence).map((piece) => ({
       piece,
@@ -22,14 +26,29 @@ export function findBareDoses(speech: Speech): DoseHit[] {
     })),
   )
   return clauses.flatMap(({ piece, sentence, words }, index): DoseHit[] => {
-    if (!BARE_DOSE.test(words)) return []
+    if (!BARE_DOSE.test(words) || isOption(speech, sentence)) return []
+    if (speech.unpunctuated && words !== speech.sentences[sentence]?.words) return []
+    // "Three. Plank jacks." counts the exercises.
+    if (named.has(sentence) || (words.split(' ').length === 1 && named.has(sentence + 1))) return []
     const around = [clauses[index - 1]?.words ?? '', clauses[index + 1]?.words ?? '']
     if (around.some((other) => BARE_DOSE.test(other) || COUNTS_DOWN.test(other))) return []
     const dose = readDose(numberIn(words))
     const reps = dose?.reps
-    if (!dose || reps == null || reps === 'max' || (reps.min ?? 0) < LEAST || (reps.max ?? 0) > MOST) return []
+    if (
+      !dose ||
+      reps == null ||
+      reps === 'max' ||
+      (reps.min ?? 0) < (speech.unpunctuated ? LEAST_UNSURE : LEAST) ||
+      (reps.max ?? 0) > MOST
+    )
+      return []
     return [hitAt(speech, piece, sentence, buildPrescription({ ...dose, unsure: false, why: [] }), true)]
   })
+}
+
+/** A number in a sentence with a condition is somebody's option. */
+function isOption(speech: Speech, sentence: number): boolean {
+  return /\b(?:if|or|unless|instead)\b/.test(speech.sentences[sentence]?.words ?? '')
 }
 
 /** The second set of "eight, take a breather, then eight more". */

@@ -7,7 +7,7 @@ import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
-import { AMOUNT_WORDS, CORRECTIONS, NO_DOSE_HERE, NO_DOSE_PHRASES } from './words/en/dose-words.ts'
+import { AMOUNT_WORDS, CORRECTIONS, NO_DOSE_BEHIND, NO_DOSE_HERE, NO_DOSE_PHRASES } from './words/en/dose-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 /** A dose said. Offsets count in the running text. */
@@ -37,6 +37,7 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
         const said = line.text.slice(offset, offset + length)
         const around = sentence ? plainWords(speech.text.slice(sentence.offset, sentence.end)) : plainWords(said)
         if (!saysAmount(dose) || isDecoy(dose, plainWords(said), around, speech, index)) return []
+        if (BEHIND.test(plainWords(speech.text.slice(at, at + length + 30)))) return []
         const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
         const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
         return [
@@ -58,8 +59,7 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
 /** Breaks found in unpunctuated speech as the marks they stand for; behind an amount a clause break is too unsure. */
 function withMarks(text: string): string {
   return text
-    .replace(/(?<!\d)\n|\n(?!\d)/g, '.')
-    .replace(/\n/g, ';')
+    .replace(/\n/g, ',')
     .replace(/([\p{L}\d']*)\v/gu, (_, word: string) => word + (MEASURES.has(classOf(word)) ? ' ' : ';'))
 }
 
@@ -100,6 +100,7 @@ function piecesWithAmounts(text: string): Piece[] {
 }
 
 const DECOY = anyPhrase(NO_DOSE_HERE)
+const BEHIND = anyPhrase(NO_DOSE_BEHIND)
 const NEVER = anyPhrase(NO_DOSE_PHRASES)
 const CORRECTS = anyPhrase(CORRECTIONS)
 

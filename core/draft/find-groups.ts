@@ -19,9 +19,7 @@ export function findGroups(
   teachingOf: (naming: Naming) => number | null,
 ): Group[] {
   const runs = listRuns(speech, namings)
-  const circuits = hits.filter(
-    ({ dose }) => dose.scheme === 'circuit' || (dose.scheme === 'interval' && dose.sets !== null),
-  )
+  const circuits = hits.filter((hit) => hit.dose.scheme === 'circuit' || isRoundsOfIntervals(hit, hits))
   const groups: Group[] = []
   for (const run of runs) {
     const first = run[0]
@@ -46,6 +44,15 @@ export function findGroups(
   }
   return groups
 }
+
+/** "Forty on, twenty off, three rounds": intervals whose rounds are said along with them. */
+function isRoundsOfIntervals({ dose, offset, end }: DoseHit, hits: readonly DoseHit[]): boolean {
+  if (dose.scheme !== 'interval') return false
+  return hits.some((other) => other.dose.sets !== null && other.offset >= offset && other.offset <= end + ROUNDS_NEAR)
+}
+
+/** So many characters behind an interval its rounds still go with it. */
+const ROUNDS_NEAR = 60
 
 /** The longest stretch of names with nothing but commas between: the stations of a circuit rather than all that is announced. */
 function bareList(speech: Speech, run: readonly Naming[]): Naming[] {

@@ -11,6 +11,7 @@ import {
   PASSING_BEFORE,
   PASSING_SENTENCE,
 } from './words/en/announcing.ts'
+import { AMOUNT_WORDS } from './words/en/dose-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 export type Place = Pick<Naming, 'entry' | 'name' | 'offset' | 'end'>
@@ -80,16 +81,26 @@ export function promoteNamings(speech: Speech, namings: readonly Naming[]): Nami
   )
   return namings.map((naming) => {
     const { entry, strength, listed } = naming
-    if (!entry || strength > 0 || listed || started.has(entry.id)) return naming
+    if (!entry || strength > 1 || listed || started.has(entry.id)) return naming
     const sentence = speech.sentences[naming.sentence]
     const next = speech.sentences[naming.sentence + 1]
-    if (!sentence || !next || plainWords(speech.text.slice(naming.end, sentence.end)) !== '') return naming
+    if (!sentence || !next || (strength === 1 && sentence.role === 'teach')) return naming
+    if (plainWords(speech.text.slice(naming.end, sentence.end)) !== '') return naming
     const before = plainWords(speech.text.slice(sentence.offset, naming.offset))
-    const teaches = next.cues.some(({ kind }) => kind === 'setup' || kind === 'execution')
+    const teaches =
+      next.cues.some(({ kind }) => kind === 'setup' || kind === 'execution') ||
+      (strength === 1 && isDosed(speech, naming.sentence))
     if (!teaches || ONLY_PASSES.test(before) || PASSES.test(sentence.words)) return naming
     started.add(entry.id)
     return { ...naming, strength: 2 }
   })
+}
+
+/** True when an amount is said within two sentences behind. */
+function isDosed(speech: Speech, sentence: number): boolean {
+  return speech.sentences
+    .slice(sentence + 1, sentence + 3)
+    .some(({ role, words }) => role === 'work' && AMOUNT_WORDS.test(words))
 }
 
 /** True when a sentence tells of something else than what is done now. */
@@ -113,7 +124,7 @@ const INTO_SHAPE = anyPhrase([
 const THIS_NAME = anyPhrase(['^this$', '(?:use|keep|do|doing|repeat|love|like) this$'])
 /** Goes to a place or takes kit for what is named: "pick up your weights for the biceps curl". */
 const FOR_NAME = anyPhrase([
-  '^(?:(?:and|so|now|right|okay|then|next|lets|can you|id like you to|i want you to|everybody|everyone|please|to finish|to start|to end|finally|lastly|last) )*(?:pick|grab|get|take|keep|come|go|walk|move|stand|sit|lie|kneel|roll|turn|find|set|hold|bring|put|step|head|back|down|up|onto|over|hands|feet|swap|change)(?: \\w+)* for(?: the| a| an| our| your| some)?$',
+  '^(?:(?:and|so|now|right|okay|then|next|lets|can you|id like you to|i want you to|everybody|everyone|please|to finish|to start|to end|finally|lastly|last) )*(?:pick|grab|get|take|keep|start|begin|come|go|walk|move|stand|sit|lie|kneel|roll|turn|find|set|hold|bring|put|step|head|back|down|up|onto|over|hands|feet|swap|change)(?: \\w+)* for(?: the| a| an| our| your| some)?$',
 ])
 const STARTS_WORK = anyPhrase([
   '^(?:stand|sit|lie|kneel|hands?|feet|foot|hold|grab|take|start|place|put|set|get|come|step|bend|reach|lift|lower|push|pull|drive|keep|find|face|lean|turn|arms?|knees?|elbows?|shoulders?|back|bell|bar|band|loop|wrap|so you|so were|its|for this|<num>)',

@@ -21,6 +21,7 @@ export const BRINGS_NAME = [
   '(?:called|calls it|i call|we call|call it|call this|call these|call them|known as|name is|known to some as)(?: the| a| an)?$',
   '^(?:(?:and|then|so|now|next|after that|okay|right|first|second|third|fourth|fifth|finally|lastly) )*(?:we have|weve got|we do|we go|comes|here is|heres|youve got|you have|(?<=then )theres|(?<=next )theres|(?<=now )theres|(?<=then )its|(?<=next )its|(?<=now )its|(?<=first )its)(?: the| a| an| our| your| some)?$',
   '^(?:and |okay |right |so |now |then )*(?:number )?(?:one|two|three|four|five|six|seven|eight|nine|ten|\\d+|first|second|third|fourth|fifth|sixth)(?: is| are| its)?(?: the| a| an| our| your| some)?$',
+  '(?:were|we are|and|now) (?:now )?(?:onto|on to|into)(?: the| a| an| our| your| some)?$',
   '(?:from here|from there|for this one|for this)(?: the| a| an| its| well do| we do)?$',
   '(?:this one|this|this next one)(?: is| are|s) (?:called |known as |named )?(?:the |a |an |our |your )?$',
   '^(?:(?:and|then|so|now|right|okay|lets|go|well) )*(?:back (?:down |up |in )?(?:to|for|into)|come (?:down |back |up )?(?:for|into|to)|down (?:for|into)|up (?:for|into)|into)(?: the| a| an| that| our| your| some)?$',
@@ -88,7 +89,7 @@ export const NAME_ENDINGS: ReadonlySet<string> = new Set(
 
 /** Words that cannot stand inside the name of an exercise nobody listed. */
 export const NEVER_IN_NAME: ReadonlySet<string> = new Set(
-  'i you we they he she it its im youre were theyre is are was be been do does did dont have has had will would can could should if because when where who what why how not no yes that this these those there here my your our their me us them him her okay ok right so now then and or but the to of in at for with from go get got come take give let lets make keep want need going gonna just really very bit lot thing things one ones plan class round rounds minute minutes second seconds break drink water music kit floor rest side sides again more time please everyone everybody thank thanks good nice lovely well day week all next first last up down out off back warm cool finish start ready done set sets rep reps each try feel breathe slow slowly hello hi bye half way wall floor chair chairs mat band bands weights seat back front belly tummy fours standing sitting knees feet hands pair circuit finisher workout session couple few'.split(
+  'i you we they he she it its im youre were theyre is are was be been do does did dont have has had will would can could should if because when where who what why how not no yes that this these those there here my your our their me us them him her okay ok right so now then and or but the to of in at for with from go get got come take give let lets make keep want need going gonna just really very bit lot thing things one ones plan class round rounds minute minutes second seconds break drink water music kit floor rest side sides again more time please everyone everybody thank thanks good nice lovely well day week all next first last up down out off back warm cool finish start ready done set sets rep reps each try feel breathe slow slowly hello hi bye half way wall floor chair chairs mat band bands weights seat back front belly tummy fours standing sitting knees feet hands pair circuit middle centre center beginning top bottom neutral room finisher workout session couple few'.split(
     ' ',
   ),
 )

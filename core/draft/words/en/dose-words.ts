@@ -9,9 +9,9 @@ export const CORRECTIONS = [
 export const NO_DOSE_HERE = [
   '(?:i|he|she|they|my \\w+|somebody|someone|some people|people) (?:\\w+ )?(?:does|did|do|used to|managed|once|started|rowed|had|has|ran|could|can do|sleep|slept)(?: |$)',
   '(?:last|next) (?:week|time|year|month)|yesterday|years? ago|years? old|weeks? pregnant|my (?:best|record|first)|the record|personal best|tomorrow|before bed',
-  '(?:whole|this) (?:thing|class|session|workout)|(?:about|got|just|only|take|takes|in) (?:\\w+ ){0,2}minutes (?:together|today|left|long|of (?:technique|strength|work|fun|stretching|mobility))|minutes together|minutes (?:gone|left|to go)|(?:we have|weve got) (?:\\w+ ){0,2}minutes|squeezed into|a minute of me|for the next (?:\\w+ ){1,2}minutes',
+  '(?:whole|this) (?:thing|class|session|workout)|(?:about|got|just|only|take|takes|in) (?:\\w+ ){0,2}minutes (?:together|today|left|long|of (?:\\w+ )?(?:technique|strength|work|fun|stretching|mobility))|minutes together|minutes (?:gone|left|to go)|(?:we have|weve got) (?:\\w+ ){0,2}minutes|squeezed into|a minute of me|for the next (?:\\w+ ){1,2}minutes',
   '(?:fine|ok|okay|plenty|enough) if (?:youre|you are|its|thats)|if youre new|if you can only|if (?:thats|that is|its) too',
-  'breaths? (?:a|per|for each|for every|each) (?:stroke|rep|shape|movement)|a thousand|hundreds of|dozens of',
+  'a thousand|hundreds of|dozens of',
   'not (?:down|up) here longer|no longer than|never more than|heart rates?|out of ten|look at|metres? (?:ahead|in front|away)',
 ]
 
@@ -20,8 +20,15 @@ export const NO_DOSE_PHRASES = [
   '^(?:one|two|a couple) (?:of )?(?:these|those|them|that|this|more)$',
   '^(?:a|one|half a) (?:minute|second|moment)$',
   '^do (?:one|two|three|four)$',
+  '^(?:and |so |thats )*(?:number |round )?<num> (?:is|are)(?: |$)',
+  '^(?:and |so |thats )*round <num>$',
   '^(?:up|down|in|out) (?:in )?(?:one|two|three)$',
   '^(?:one|two|three|four) (?:sides|legs|arms|hands|feet)',
+]
+
+/** Behind the start of a phrase these make it no dose: how to breathe, not how often. */
+export const NO_DOSE_BEHIND = [
+  '^(?:\\w+ ){0,2}breaths? (?:in and out )?(?:a|per|for each|for every|each|every) (?:stroke|rep|shape|movement|one)',
 ]
 
 /** A sentence without any of these holds no dose. */
