@@ -3,6 +3,8 @@ import { spawnSync } from 'node:child_process'
 import { readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
+import { askCut } from '../../server/actions/ask-job.ts'
+import { attachTranscript } from '../../server/actions/attach-transcript.ts'
 import { importRecording } from '../../server/actions/import-recording.ts'
 import { readFacts } from '../../server/actions/media-facts.ts'
 import { openInbox } from '../../server/actions/watch-inbox.ts'
@@ -206,4 +208,34 @@ it('takes in what is laid into the inbox once it has stopped growing, and lays a
   expect(await look()).toEqual([])
   expect((await studio.store.recordings.list()).map(({ title }) => title)).toEqual(['monday class'])
   expect(await readFile(path.join(inbox, 'refused', 'list.mp4.why.txt'), 'utf8')).toMatch(/no MP4, MOV, MKV/)
+})
+
+it('drafts from the words, and cuts a lesson that a person chose', async () => {
+  const { studio } = await openWorkingStudio()
+  const { recording, media } = await importRecording(studio, { path: sample('steady-and-strong.mp4') })
+  const text = await readFile(sample('steady-and-strong.vtt'), 'utf8')
+  await attachTranscript(studio, { recordingId: recording.id, text, origin: 'file', fileName: 'words.vtt' })
+  await settled(studio, recording.id)
+  const drafted = await studio.store.sheets.readOf(recording.id)
+  const { sha256 } = await studio.store.media.read(media.id)
+  // whichever of the two jobs came first
+  expect(drafted?.sheet.source).toEqual({ sha256, durationMs: 468_047 })
+  const [first, second] = drafted?.sheet.segments ?? []
+  const job = await askCut(studio, { recordingId: recording.id, segmentIds: [second?.id ?? ''] })
+  await settled(studio, recording.id)
+  expect((await studio.store.jobs.read(job.id)).result).toEqual({ clips: 1, failed: [] })
+  const clips = (await studio.storage.list(`recordings/${recording.id}/cut`)).filter((key) => key.endsWith('.mp4'))
+  expect(clips).toHaveLength(1)
+
+  // drafting again keeps what a person decided
+  await studio.store.sheets.appendEdits({
+    sheetId: drafted?.id ?? '',
+    baseVersion: (await studio.store.sheets.readOf(recording.id))?.version ?? 0,
+    edits: [{ opId: 'person-1', op: { op: 'rename', segmentId: first?.id ?? '', name: 'My own name' } }],
+    actor: studio.actor,
+  })
+  await attachTranscript(studio, { recordingId: recording.id, text: `${text}\n`, origin: 'pasted' })
+  await settled(studio, recording.id)
+  const again = await studio.store.sheets.readOf(recording.id)
+  expect(again?.sheet.segments.find(({ id }) => id === first?.id)?.exercise.name).toBe('My own name')
 })
