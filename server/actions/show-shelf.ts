@@ -4,6 +4,7 @@ import { mustBeAllowed } from '../../shared/actors.ts'
 import type { CheckReport } from '../../shared/check-report.ts'
 import type { LogSheet } from '../../shared/log-sheet.ts'
 import type { MediaFile } from '../store/keep-media.ts'
+import type { StoredSheet } from '../store/keep-sheets.ts'
 import type { Recording } from '../store/keep-recordings.ts'
 import type { Job } from '../store/read-job.ts'
 import type { Studio } from '../studio.ts'
@@ -52,13 +53,29 @@ async function readEntry(
     hasWords: (await store.transcripts.list(recordingId)).length > 0,
     work: stored && {
       sheet: stored.sheet,
-      report: checkSheet(stored.sheet, { nowUtc: clock() }),
+      report: checkOnce(store, stored, clock()),
       published: published.get(recordingId) ?? new Set(),
     },
     jobs: jobs.filter(({ state }) => state === 'queued' || state === 'running').reverse(),
     failed: newestOfKind(jobs).filter(({ state }) => state === 'failed'),
   }
 }
+
+/** Checking is the dear part of a shelf; a sheet of one version gives one report, but for consents that run out. */
+const checked = new WeakMap<object, Map<string, { at: string; report: CheckReport }>>()
+
+function checkOnce(store: Studio['store'], { id, version, sheet }: StoredSheet, nowUtc: number): CheckReport {
+  const known = checked.get(store) ?? new Map<string, { at: string; report: CheckReport }>()
+  checked.set(store, known)
+  const at = `${version} ${Math.floor(nowUtc / CHECK_AGAIN_MS)}`
+  const former = known.get(id)
+  if (former?.at === at) return former.report
+  const report = checkSheet(sheet, { nowUtc })
+  known.set(id, { at, report })
+  return report
+}
+
+const CHECK_AGAIN_MS = 600_000
 
 /** Segments that are shown as lessons now, by recording. */
 async function listPublishedSegments(store: Studio['store']): Promise<Map<string, Set<string>>> {

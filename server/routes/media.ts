@@ -19,10 +19,16 @@ export function addMedia(app: Router, studio: Studio): void {
     await sendMedia(req, res, {
       path: mediaPath(studio.dataFolder, file.storageKey),
       etagSha: `sha256-${file.sha256}`,
-      type: typeOfFile(file.fileName),
+      type: typeOfFilm(file.fileName),
       lasting: true,
     })
   })
+}
+
+/** The name is a person's: one that calls itself a page or a script must never be taken for one. */
+function typeOfFilm(fileName: string): string {
+  const type = typeOfFile(fileName)
+  return /^(video|audio)\//.test(type) ? type : 'application/octet-stream'
 }
 
 /** Letters, digits and dashes, in folders, with an ending: what our own keys are made of. */

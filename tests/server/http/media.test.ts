@@ -18,7 +18,11 @@ async function start(): Promise<Running> {
 }
 
 /** A recording with one file of this content. */
-async function addFile({ studio }: Running, content: Uint8Array, more: { storageKey?: string | null } = {}) {
+async function addFile(
+  { studio }: Running,
+  content: Uint8Array,
+  more: { storageKey?: string | null; fileName?: string } = {},
+) {
   const recording = await studio.store.recordings.add({ title: 'Class' }, LOCAL_OWNER)
   const storageKey = more.storageKey === undefined ? 'recordings/one.mp4' : more.storageKey
   if (storageKey !== null) {
@@ -28,7 +32,10 @@ async function addFile({ studio }: Running, content: Uint8Array, more: { storage
   }
   const media = await studio.store.media.add(
     recording.id,
-    { role: 'part', fileName: '../../Class of June.MP4', sha256: sumOf(content), bytes: content.length, storageKey },
+    {
+      ...{ role: 'part', fileName: more.fileName ?? '../../Class of June.MP4', storageKey },
+      ...{ sha256: sumOf(content), bytes: content.length },
+    },
     LOCAL_OWNER,
   )
   return { recording, media, address: `/recordings/${recording.id}/media/${media.id}` }
@@ -43,6 +50,13 @@ describe('a file of a recording', () => {
     expect(answer.status).toBe(206)
     expect(answer.body.equals(content.subarray(1000, 2000))).toBe(true)
     expect(answer.headers).toMatchObject({ etag: `"sha256-${sumOf(content)}"`, 'content-type': 'video/mp4' })
+  })
+
+  it.each(['a.html', 'a.js', 'a.svg', 'a.mp4.HTML', 'a'])('called %s is no page and no script', async (fileName) => {
+    const running = await start()
+    const { address } = await addFile(running, randomBytes(10), { fileName })
+    const { headers } = await openClient(running.url).ask(address)
+    expect(headers).toMatchObject({ 'content-type': 'application/octet-stream', 'x-content-type-options': 'nosniff' })
   })
 
   it('is not there while it arrives, for another recording, or under a made-up id', async () => {
