@@ -60,7 +60,7 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
 function withMarks(text: string): string {
   return text
     .replace(/\n/g, ',')
-    .replace(/([\p{L}\d']*)\v/gu, (_, word: string) => word + (MEASURES.has(classOf(word)) ? ' ' : ';'))
+    .replace(/([\p{L}\d']*)\v/gu, (_, word: string) => word + (MEASURES.has(classOf(word)) ? ' ' : ','))
 }
 
 const MEASURES: ReadonlySet<string> = new Set(['number', 'unit'])

@@ -29,7 +29,8 @@ export function mergeDoses(hits: readonly DoseHit[], still: boolean): Prescripti
   merged = merged && asCounted(merged, used)
   if (!merged || !hasWork(merged)) return null
   const said = [...used].sort((a, b) => weight(b) - weight(a)).map((hit) => hit.quote)
-  const dose = asLadder(still ? asHold(merged) : merged)
+  const open = asRepeats(upToAdvanced(merged))
+  const dose = asLadder(still ? asHold(open) : open)
   const sure = dose.unsure ? 0.5 : 0.8
   return buildPrescription({ ...dose, said, origin: 'draft', state: 'proposed', confidence: sure, ruleId: 'dose-said' })
 }
@@ -99,6 +100,28 @@ function asLadder(dose: Prescription): Prescription {
   )
   if (dose.scheme !== 'ladder' || dose.then.length === 0 || steps.length !== dose.then.length + 1) return dose
   return { ...dose, reps: { min: Math.min(...steps), max: Math.max(...steps) }, repScheme: steps, then: [] }
+}
+
+/** "Forty-five seconds, a minute if you're brave": from the one up to the other. */
+function upToAdvanced(dose: Prescription): Prescription {
+  const more = dose.byLevel.find(({ level }) => level === 'advanced')?.dose
+  if (!more) return dose
+  const next: Prescription = { ...dose }
+  for (const field of ['reps', 'workSeconds', 'holdSeconds', 'distanceM'] as const) {
+    const [base, most] = [dose[field], more[field]]
+    if (base === null || base === 'max' || most === null || most === 'max') continue
+    if ((most.max ?? 0) > (base.max ?? 0)) Object.assign(next, { [field]: { min: base.min, max: most.max } })
+  }
+  return next
+}
+
+/** A distance from here on, done several times with rest, is an interval session (common practice, no source). */
+const LEAST_INTERVAL_M = 100
+
+/** "Three times 500 metres, two minutes rest" are intervals. */
+function asRepeats(dose: Prescription): Prescription {
+  const isFar = (dose.distanceM?.min ?? 0) >= LEAST_INTERVAL_M
+  return isFar && dose.sets && dose.restSeconds && dose.scheme === 'straight' ? { ...dose, scheme: 'interval' } : dose
 }
 
 function isTempoOnly(dose: Prescription): boolean {

@@ -11,6 +11,10 @@ export interface NoDose {
 export const NO_DOSES: readonly NoDose[] = [
   // counting and calling time
   { why: 'counting aloud', says: '~sets|ladder|pyramid|tempo C !reps|ladder|pyramid' },
+  {
+    why: 'how to breathe',
+    says: '{no:N} breaths for|per|a|each|every each|every? shape|strokes|reps|movement|movements|position|squat|lift',
+  },
   { why: 'a kind of grip or stance', says: 'N handed|legged|armed|footed|sided' },
   { why: 'time call', says: 'N|T|D more $' },
   { why: 'time call', says: 'N|T|D more of|for|to|before|like|times|now|seconds|reps|breaths|things|minutes' },
