@@ -11,16 +11,19 @@ export interface FoldedWord {
   afterMark: boolean
 }
 
-/** The folded words of a text; hesitations ("um") are left out. */
+/** The folded words of a text; hesitations ("um") and doubled words are left out. */
 export function foldWords(text: string): FoldedWord[] {
   const words: FoldedWord[] = []
   let last = 0
+  let said = ''
   for (const match of text.toLowerCase().matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*/gu)) {
     const raw = match[0].replace(/['’]/g, '').normalize('NFD').replace(/\p{M}/gu, '')
     const offset = match.index
     const end = offset + match[0].length
     if (FILLERS.has(raw)) continue
     const afterMark = /[.,;:!?…()\n\v]/.test(text.slice(last, offset))
+    if (raw === said && !afterMark && !NUMBERS.test(raw)) continue
+    said = raw
     last = end
     const plural = singular(raw) !== raw
     const parts = COMPOUNDS.get(raw) ?? COMPOUNDS.get(singular(raw)) ?? [singular(raw)]
@@ -44,3 +47,6 @@ function singular(word: string): string {
   if (/(?:ss|sh|tch|nch|ach|x|zz)es$/.test(word)) return word.slice(0, -2)
   return word.endsWith('s') ? word.slice(0, -1) : word
 }
+
+/** "Thirty thirty" and "ninety-ninety" are names, not doubled words. */
+const NUMBERS = /^(?:\d+|ten|fifteen|\w+ty|one|two|three|four|five|six|seven|eight|nine)$/

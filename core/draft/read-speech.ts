@@ -5,6 +5,7 @@ import { joinLines } from '../transcript/join-lines.ts'
 import type { JoinedText } from '../transcript/join-lines.ts'
 import { findRole } from './find-role.ts'
 import type { Role } from './find-role.ts'
+import { mendLetters } from './mend-letters.ts'
 import { restoreBreaks } from './restore-breaks.ts'
 import { isUnpunctuated, plainWords, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
@@ -22,7 +23,7 @@ export interface Sentence extends Piece {
 }
 
 export interface Speech {
-  /** As said; without punctuation, line breaks stand where sentences probably end. */
+  /** As said, but for slips of one letter; without punctuation, line breaks stand where sentences probably end. */
   text: string
   joined: JoinedText
   lines: readonly TranscriptLine[]
@@ -38,8 +39,9 @@ export interface Speech {
 /** Reads the lines of a transcript; at least one line is needed. */
 export function readSpeech(lines: readonly TranscriptLine[]): Speech {
   const joined = joinLines(lines)
-  const unpunctuated = isUnpunctuated(joined.text)
-  const text = unpunctuated ? restoreBreaks(joined.text, lineStartsOf(lines)) : joined.text
+  const mended = mendLetters(joined.text)
+  const unpunctuated = isUnpunctuated(mended)
+  const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines)) : mended
   const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)

@@ -1,0 +1,56 @@
+/** Puts right words that a recogniser wrote with one letter off ("fise breaths", "squot"), so that the rules read them; quotes keep what was written. */
+import { CATALOGUE } from '../catalogue/catalogue.ts'
+import { WORD_CLASSES } from './words/en/word-classes.ts'
+import { DOSE_JOINTS, REAL_WORDS } from './words/en/real-words.ts'
+
+/** The text with such words mended; every character keeps its place. */
+export function mendLetters(text: string): string {
+  return text.replace(/[a-z]{4,}/gi, (word) => {
+    const lower = word.toLowerCase()
+    if (TARGETS.has(lower) || REAL.has(lower)) return word
+    const meant = patternsOf(lower).flatMap((pattern) => BY_PATTERN.get(pattern) ?? [])
+    const [only] = meant
+    return only !== undefined && meant.length === 1 ? likeCase(only, word) : word
+  })
+}
+
+/** Words of names shorter than this have too many neighbours that are words of their own. */
+const SHORTEST = 5
+
+/** What decides most: amounts, what they count, and the words of names. */
+const TARGETS: ReadonlySet<string> = new Set([
+  ...CATALOGUE.flatMap(({ name, alsoCalled }) => [name, ...alsoCalled])
+    .flatMap(wordsOf)
+    .filter((word) => word.length >= SHORTEST),
+  ...[...WORD_CLASSES.number, ...WORD_CLASSES.unit, ...DOSE_JOINTS].filter((word) => word.length >= SHORTEST - 1),
+])
+const REAL: ReadonlySet<string> = new Set(REAL_WORDS)
+
+/** Words by their patterns with one letter left open; first and last letter are never open. */
+const BY_PATTERN: ReadonlyMap<string, readonly string[]> = byPattern()
+
+function byPattern(): Map<string, string[]> {
+  const map = new Map<string, string[]>()
+  for (const word of TARGETS) {
+    for (const pattern of patternsOf(word)) {
+      const list = map.get(pattern)
+      if (list) list.push(word)
+      else map.set(pattern, [word])
+    }
+  }
+  return map
+}
+
+function patternsOf(word: string): string[] {
+  return [...word].slice(1, -1).map((_, at) => `${word.slice(0, at + 1)}_${word.slice(at + 2)}`)
+}
+
+/** "Twenty-five" and "press ups" give each word; a plural counts as well. */
+function wordsOf(name: string): string[] {
+  const words = name.toLowerCase().match(/[a-z]+/g) ?? []
+  return words.flatMap((word) => (word.endsWith('s') ? [word] : [word, `${word}s`]))
+}
+
+function likeCase(meant: string, written: string): string {
+  return /^[A-Z]/.test(written) ? meant.charAt(0).toUpperCase() + meant.slice(1) : meant
+}
