@@ -8,6 +8,7 @@ import { addCut } from './commands/cut.ts'
 import { addDemo } from './commands/demo.ts'
 import { addDoctor } from './commands/doctor.ts'
 import { addDraft } from './commands/draft.ts'
+import { addImport } from './commands/import.ts'
 import { addPublish } from './commands/publish.ts'
 import { addRead } from './commands/read.ts'
 import { addServe } from './commands/serve.ts'
@@ -65,6 +66,7 @@ export function buildProgram(io: Io, finish: Finish): Command {
     addRead,
     addPublish,
     addServe,
+    addImport,
     addDemo,
     addDoctor,
   ]
