@@ -113,8 +113,13 @@ function isSecondName(speech: Speech, last: Naming, naming: Naming): boolean {
   if (words > 2) return false
   const sentence = speech.sentences[naming.sentence]
   const said = sentence ? speech.text.slice(sentence.offset, sentence.end) : ''
-  return words === 0 ? last.sentence === naming.sentence || isCalled(said) : isCalled(said)
+  const isSo = isCalled(said) || CALLED_BEHIND.test(speech.text.slice(naming.end, naming.end + 40))
+  return words === 0 ? last.sentence === naming.sentence || isSo : isSo
 }
+
+/** "... some people call it" right behind a name. */
+const CALLED_BEHIND =
+  /^[,.\s]*(?:as )?(?:some|others?|lots of|most|a lot of|many)(?: of (?:you|us))?(?: people| clubs| folks?| coaches| gyms| books| instructors| teachers| places)? (?:say|call|know)\b/i
 
 function isCalled(said: string): boolean {
   return ALSO_CALLED.some((pattern) => new RegExp(pattern.source, 'iu').test(said))

@@ -59,9 +59,13 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
 /** Breaks found in unpunctuated speech as the marks they stand for; behind an amount a clause break is too unsure. */
 function withMarks(text: string): string {
   return text
+    .replace(DOUBLED, (all, word: string) => word.padEnd(all.length))
     .replace(/\n/g, ',')
     .replace(/([\p{L}\d']*)\v/gu, (_, word: string) => word + (MEASURES.has(classOf(word)) ? ' ' : ','))
 }
+
+/** "Twenty on, on, ten off": a small word said twice. */
+const DOUBLED = /\b(on|off|and|for|of|to|the|each|then|rest|reps|seconds|sets|rounds|metres|a), \1\b/gi
 
 const MEASURES: ReadonlySet<string> = new Set(['number', 'unit'])
 

@@ -22,6 +22,11 @@ export function findUnlisted(speech: Speech, taken: ReadonlySet<number>): Naming
     if (back !== undefined && !NEVER_IN_NAME.has(back.toLowerCase())) {
       return [{ ...unknownAt(speech, index, sentence.offset + said.indexOf(back), back, 3), back: true }]
     }
+    const called = CALLED_TO_GO.exec(sentence.words)?.[1]
+    if (called !== undefined && !NEVER_IN_NAME.has(called)) {
+      const at = said.toLowerCase().indexOf(called)
+      if (at >= 0) return [{ ...unknownAt(speech, index, sentence.offset + at, called, 3), back: true }]
+    }
     const described = describedIn(speech, sentence)
     if (described) return [described]
     const bare = said
@@ -66,6 +71,9 @@ function describedIn(speech: Speech, sentence: Sentence): Naming | null {
 
 /** "And back to that dog": the last word of a name used before. */
 const BACK_TO = /\bback to (?:that|the|those|your|our) ([\p{L}]+)(?=[.,;:!?\n\v]|$| for | again| one)/iu
+
+/** "And the taps, go": as above, called to start. */
+const CALLED_TO_GO = /^(?:(?:and|okay|right|now|then|the|last|those|with) )*([a-z]{3,}) go$/
 
 /** A known name and one more noun: another exercise, as "press up support". */
 function isLongerName(name: string): boolean {
