@@ -7,7 +7,7 @@ import { quotePiece } from './quote-piece.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords, splitClauses } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
-import { BARE_DOSE, COUNTS_DOWN, REPEATED } from './words/en/bare-doses.ts'
+import { BARE_DOSE, BARE_TIMES, COUNTS_DOWN, REPEATED, TIMES_OVER } from './words/en/bare-doses.ts'
 
 /** Fewer than this alone is rather counting or a list; more is no count of a class. */
 const LEAST = 3
@@ -19,15 +19,17 @@ const LEAST_UNSURE = 5
 export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseHit[] {
   const named = new Set(namings.map(({ sentence }) => sentence))
   const clauses = speech.sentences.flatMap((sentence) =>
-    splitClauses(speech.text, sentence).map((piece) => ({
+    (speech.unpunctuated ? [sentence] : splitClauses(speech.text, sentence)).map((piece) => ({
       piece,
       sentence: sentence.index,
       words: plainWords(speech.text.slice(piece.offset, piece.end)),
     })),
   )
   return clauses.flatMap(({ piece, sentence, words }, index): DoseHit[] => {
+    const sets = TIMES_OVER[BARE_TIMES.exec(words)?.[1] ?? '']
+    if (sets !== undefined)
+      return [hitAt(speech, piece, sentence, buildPrescription({ sets: { min: sets, max: sets } }), false)]
     if (!BARE_DOSE.test(words) || isOption(speech, sentence)) return []
-    if (speech.unpunctuated && words !== speech.sentences[sentence]?.words) return []
     // "Three. Plank jacks." counts the exercises.
     if (named.has(sentence) || (words.split(' ').length === 1 && named.has(sentence + 1))) return []
     const around = [clauses[index - 1]?.words ?? '', clauses[index + 1]?.words ?? '']

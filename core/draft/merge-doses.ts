@@ -29,7 +29,7 @@ export function mergeDoses(hits: readonly DoseHit[], still: boolean): Prescripti
   merged = merged && asCounted(merged, used)
   if (!merged || !hasWork(merged)) return null
   const said = [...used].sort((a, b) => weight(b) - weight(a)).map((hit) => hit.quote)
-  const open = asRepeats(upToAdvanced(merged))
+  const open = asRepeats(upToAdvanced(withoutTarget(merged)))
   const dose = asLadder(still ? asHold(open) : open)
   const sure = dose.unsure ? 0.5 : 0.8
   return buildPrescription({ ...dose, said, origin: 'draft', state: 'proposed', confidence: sure, ruleId: 'dose-said' })
@@ -100,6 +100,12 @@ function asLadder(dose: Prescription): Prescription {
   )
   if (dose.scheme !== 'ladder' || dose.then.length === 0 || steps.length !== dose.then.length + 1) return dose
   return { ...dose, reps: { min: Math.min(...steps), max: Math.max(...steps) }, repScheme: steps, then: [] }
+}
+
+/** "Ten seconds, build up to twenty": the target is no count beside a time. */
+function withoutTarget(dose: Prescription): Prescription {
+  const isTarget = dose.reps !== null && dose.reps !== 'max' && dose.reps.min === null && dose.progression !== null
+  return isTarget && (dose.workSeconds ?? dose.holdSeconds) ? { ...dose, reps: null } : dose
 }
 
 /** "Forty-five seconds, a minute if you're brave": from the one up to the other. */

@@ -48,9 +48,17 @@ export function placeNames(text: string, lineStarts: ReadonlySet<number>): Place
   }
   openThoughts(words).forEach((opens, index) => {
     const word = words[index]
-    if (word) word.opens = opens
+    if (!word) return
+    word.opens = opens
+    word.placed ||= isBehindNeed(words, index)
   })
   return words
+}
+
+/** "If you need to, five of those": a number behind these begins anew. */
+function isBehindNeed(words: readonly PlacedWord[], index: number): boolean {
+  const [verb, to] = [words[index - 2]?.text ?? '', words[index - 1]?.text]
+  return words[index]?.class === 'number' && to === 'to' && /^(?:need|have|want|like)$/.test(verb)
 }
 
 function markName(words: PlacedWord[], first: number, found: FoundName): void {

@@ -3,14 +3,18 @@ import type { Ms } from '../../shared/time.ts'
 import type { TranscriptLine } from '../../shared/transcript.ts'
 import { joinLines } from '../transcript/join-lines.ts'
 import type { JoinedText } from '../transcript/join-lines.ts'
+import { findDoses } from '../dose/read-dose.ts'
 import { findRole } from './find-role.ts'
 import type { Role } from './find-role.ts'
+import { hasWork } from './merge-doses.ts'
 import { mendLetters } from './mend-letters.ts'
 import { restoreBreaks } from './restore-breaks.ts'
 import { isUnpunctuated, plainWords, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
 import { tagCues } from './tag-cues.ts'
 import type { TaggedCue } from './tag-cues.ts'
+import { AMOUNT_WORDS, NO_DOSE_HERE } from './words/en/dose-words.ts'
+import { anyPhrase } from './words/en/word-groups.ts'
 
 /** One sentence of the running text; offsets of its cues count in the running text. */
 export interface Sentence extends Piece {
@@ -46,7 +50,14 @@ export function readSpeech(lines: readonly TranscriptLine[]): Speech {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)
     const cues = tagCues(said, { oneSentence: true }).map((cue) => ({ ...cue, offset: cue.offset + piece.offset }))
-    return { ...piece, index, words, wordCount: words.split(' ').length, cues, role: findRole(words, cues.length > 0) }
+    return {
+      ...piece,
+      index,
+      words,
+      wordCount: words.split(' ').length,
+      cues,
+      role: roleOf(said, words, cues.length > 0),
+    }
   })
   const sentenceStarts = sentences.map((sentence) => sentence.offset)
   const starts = [...text.matchAll(/\S+/g)].map((match) => match.index)
@@ -61,6 +72,17 @@ export function readSpeech(lines: readonly TranscriptLine[]): Speech {
     sentenceAt: (offset) => Math.max(0, countBelow(sentenceStarts, offset + 1) - 1),
   }
 }
+
+/** As its words tell; a short sentence that holds nothing but a dose is work. */
+function roleOf(said: string, words: string, hasCue: boolean): Role {
+  const role = findRole(words, hasCue)
+  const mayDose = role === 'chat' && AMOUNT_WORDS.test(words) && words.split(' ').length <= DOSE_WORDS
+  return mayDose && !ELSEWHERE.test(words) && findDoses(said).some(({ dose }) => hasWork(dose)) ? 'work' : role
+}
+
+/** A longer sentence with a number tells more than a dose. */
+const DOSE_WORDS = 12
+const ELSEWHERE = anyPhrase(NO_DOSE_HERE)
 
 /** Where each line begins in the running text. */
 function lineStartsOf(lines: readonly TranscriptLine[]): Set<number> {

@@ -5,8 +5,24 @@ const NUMBER =
 
 /** A clause in plain words that holds only the number. Group 1 is the number or range. */
 export const BARE_DOSE = new RegExp(
-  `^(?:(?:and|so|just|okay|then|only|about|do|here|lets|let us|its|it is|we want|ill take|i want|i need|make it|easy|steady|nice) )*(${NUMBER}(?: (?:to|or) ${NUMBER})?)(?: (?:slow|good|nice|steady|big|easy|clean|careful|ones|one|please|today|here|only|altogether|overall|for me|will do|should do|and relax|smooth))*$`,
+  `^(?:(?:and|so|just|okay|then|only|about|do|here|lets|let us|its|it is|we want|ill take|i want|i need|make it|easy|steady|nice) )*(${NUMBER}(?: (?:to|or) ${NUMBER})?)(?: (?:slow|good|nice|steady|big|easy|clean|careful|ones|one|please|today|here|only|altogether|overall|for me|again|will do|should do|and relax|smooth))*$`,
 )
+
+/** A clause that only says how often: "Twice.", "Three times through." */
+export const BARE_TIMES =
+  /^(?:(?:and|do (?:it|that|them|those)|so|all of that) )*(twice|two times|three times|four times|five times|two goes|three goes|four goes)(?: through| over| again| please| round)?$/
+
+/** How many sets each of these is. */
+export const TIMES_OVER: Readonly<Record<string, number>> = {
+  twice: 2,
+  'two times': 2,
+  'three times': 3,
+  'four times': 4,
+  'five times': 5,
+  'two goes': 2,
+  'three goes': 3,
+  'four goes': 4,
+}
 
 /** A neighbour that makes a bare number a count or a call of time. */
 export const COUNTS_DOWN =
