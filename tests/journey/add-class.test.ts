@@ -27,8 +27,10 @@ beforeAll(async () => {
 })
 afterAll(() => browser?.close())
 beforeEach(async () => {
-  faults = []
-  const outside = { onFault: (error: unknown) => void faults.push(error), assets: await projectAssets() }
+  // a list of its own: what a page left behind must not be told to the next test
+  const heard: unknown[] = []
+  faults = heard
+  const outside = { onFault: (error: unknown) => void heard.push(error), assets: await projectAssets() }
   running = await startServer(testSettings(await tempFolder()), outside)
 })
 afterEach(async () => {
@@ -71,6 +73,24 @@ describe('a file that is no film', () => {
     await choose(page, sample('small-class.mp4'))
     await page.getByText('All of it is here.').waitFor()
   })
+})
+
+it('a film whose end is missing is told where it is added, as soon as that shows, and another can take its place', async () => {
+  const { page } = await visit('/add')
+  const film = await readFile(sample('steady-and-strong.mp4'))
+  const file = path.join(await tempFolder(), 'cut short.mp4')
+  await writeFile(file, film.subarray(0, 3_000_000))
+  await choose(page, file)
+  await page.getByText('All of it is here.').waitFor()
+  await expect.poll(() => new URL(page.url()).pathname).toMatch(/^\/add\/./)
+  await page.reload()
+  await page.getByText(/^\s*The recording is cut short: it says 7:48 but ends at/).waitFor()
+  expect(await violations(page)).toEqual([])
+  await choose(page, sample('small-class.mp4'))
+  await page.getByText('All of it is here.').waitFor()
+  await page.goto(running.url)
+  await page.getByText('0:24').waitFor()
+  expect(await page.locator('.finding').count()).toBe(0)
 })
 
 describe('adding a class', () => {

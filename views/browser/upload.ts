@@ -25,7 +25,10 @@ function openPage(add: HTMLElement): void {
   const drop = find<HTMLElement>('#drop')
   const sendRow = find<HTMLElement>('#send-row')
   const waiting: Row[] = []
-  let hasFilm = add.dataset['hasFilm'] === 'yes'
+  let hasSent = false
+  /** The place of the film is told anew while the studio looks into it. */
+  const hasFilm = (): boolean =>
+    hasSent || document.querySelector<HTMLElement>('#film-state')?.dataset['hasFilm'] === 'yes'
   const sent: Row[] = []
   const isBusy = (): boolean => sent.some((row) => row.isUnderWay())
   let making: Promise<string> | null = null
@@ -54,12 +57,12 @@ function openPage(add: HTMLElement): void {
     const idFor = (role: Role): Promise<string> =>
       role === 'own' ? makeRecording(token, titleOf(row.file.name)) : recordingId(row.file)
     void run(row, token, idFor).then((isWhole) => {
-      if (isWhole && row.role() === 'part') hasFilm = true
+      if (isWhole && row.role() === 'part') hasSent = true
     })
   }
   const take = (files: readonly File[]): void => {
     for (const file of files) {
-      const isFirst = !hasFilm && ![...waiting, ...sent].some((row) => row.role() === 'part' && !row.isStuck())
+      const isFirst = !hasFilm() && ![...waiting, ...sent].some((row) => row.role() === 'part' && !row.isStuck())
       const row = buildRow(file, roleFor(file, isFirst))
       list.append(row.element)
       list.hidden = false

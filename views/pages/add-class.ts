@@ -85,12 +85,13 @@ export function buildAddClassPage(input: {
 }): AddClassPage {
   const { entry, kinds, maxBytes, hasFfmpeg } = input
   const isNew = entry === null
+  const title = isNew ? 'Add a class' : entry.title
   const others = (entry?.people ?? []).length > 0
   return {
-    layout: buildLayout({ title: 'Add a class', kind: 'shelf', here: 'add', scripts: ['upload'] }),
+    layout: buildLayout({ title, kind: 'shelf', here: 'add', scripts: ['upload'], htmx: !isNew, sse: !isNew }),
     recordingId: entry?.id ?? '',
     action: isNew ? '/recordings' : `/recordings/${entry.id}/words`,
-    heading: isNew ? 'Add a class' : entry.title,
+    heading: title,
     title: entry?.title ?? '',
     hasFilm: entry?.hasFilm ?? false,
     hasFfmpeg,
