@@ -37,13 +37,19 @@ export function findGroups(
   for (const sentence of speech.sentences) {
     const said = speech.text.slice(sentence.offset, sentence.end)
     if (!GROUP_WORDS.superset.test(said)) continue
-    const named = namings.filter((naming) => naming.offset >= sentence.offset && naming.end <= sentence.end)
+    // Where sentences are guessed, the pair is named a little before.
+    const reach = speech.unpunctuated ? NEAR_PAIR : 0
+    const near = namings.filter(({ offset, end }) => offset >= sentence.offset - reach && end <= sentence.end)
+    const named = speech.unpunctuated ? near.slice(-2) : near
     const members = [...new Set(named.flatMap((naming) => teachingOf(naming) ?? []))]
     const isNew = members.every((member) => !groups.some((group) => group.members.includes(member)))
     if (members.length >= 2 && isNew) groups.push({ scheme: 'superset', members, offset: sentence.offset })
   }
   return groups
 }
+
+/** So many characters in front of "back to back" the pair is named. */
+const NEAR_PAIR = 90
 
 /** "Forty on, twenty off, three rounds": intervals whose rounds are said along with them. */
 function isRoundsOfIntervals({ dose, offset, end }: DoseHit, hits: readonly DoseHit[]): boolean {
