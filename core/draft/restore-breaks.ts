@@ -26,76 +26,98 @@ export function restoreBreaks(text: string, lineStarts: ReadonlySet<number> = ne
 }
 
 type Mark = 'none' | 'comma' | 'stop'
-const MARKS: readonly Mark[] = ['none', 'comma', 'stop']
 
 /** Words since the last mark count up to here; longer runs are alike. */
 const LONGEST_RUN = 9
 /** Added for any mark: a missed break costs more than one too many. */
 const FAVOUR = 0.8
 
-const WEIGHTS: ReadonlyMap<string, number> = new Map(
-  Object.entries({ ...BREAK_WORDS, ...BREAK_CLASSES, ...BREAK_PAIRS }).flatMap(
-    ([sign, byMark]: [string, MarkWeights]) =>
-      (['comma', 'stop'] as const).flatMap((mark) =>
-        byMark[mark].flatMap(([weight, of]) =>
-          of
-            .trim()
-            .split(/\s+/)
-            .map((word): [string, number] => [`${mark} ${sign} ${word}`, weight]),
-        ),
-      ),
-  ),
+interface Scores {
+  comma: number
+  stop: number
+}
+
+const NOTHING: Scores = { comma: 0, stop: 0 }
+const WEIGHTS: ReadonlyMap<string, Scores> = weightTable({ ...BREAK_WORDS, ...BREAK_CLASSES, ...BREAK_PAIRS })
+const RUNS: readonly Scores[] = Array.from({ length: LONGEST_RUN + 1 }, (_, run) =>
+  weightOf('other', `since-${String(run)}`),
 )
+
+function weightTable(lists: Readonly<Record<string, MarkWeights>>): Map<string, Scores> {
+  const table = new Map<string, Scores>()
+  for (const [sign, byMark] of Object.entries(lists)) {
+    for (const mark of ['comma', 'stop'] as const) {
+      for (const [weight, all] of byMark[mark]) {
+        for (const of of all.trim().split(/\s+/)) {
+          const key = `${sign} ${of}`
+          table.set(key, { ...(table.get(key) ?? NOTHING), [mark]: weight })
+        }
+      }
+    }
+  }
+  return table
+}
+
+function weightOf(sign: string, of: string): Scores {
+  return WEIGHTS.get(`${sign} ${of}`) ?? NOTHING
+}
+
+/** How a run of words came about: the run before the gap, and the mark at it. */
+interface Step {
+  run: number
+  mark: Mark
+}
 
 /** The marks in front of each word that are likeliest together, for runs of words of usual length. */
 function likeliestMarks(words: readonly PlacedWord[]): Mark[] {
-  // best[run] = the best score so far with that many words since the last mark; from[i][run] = how it came about.
-  let best = new Map<number, number>([[1, 0]])
-  const from: Map<number, { run: number; mark: Mark }>[] = []
+  // best[run] = the best score so far with that many words since the last mark.
+  let best: (number | undefined)[] = [undefined, 0]
+  const steps: (Step | undefined)[][] = []
   for (let index = 1; index < words.length; index++) {
-    const signs = featuresAt(words, index)
-    const base = MARKS.map((mark) => (mark === 'none' ? 0 : sum(signs, mark) + FAVOUR))
-    const next = new Map<number, number>()
-    const how = new Map<number, { run: number; mark: Mark }>()
-    for (const [run, score] of best) {
-      const raw = MARKS.map((mark, at) => (base[at] ?? 0) + weightOf(`since-${String(run)}`, 'other', mark))
-      const total = Math.log(raw.reduce((all, value) => all + Math.exp(value), 0))
-      MARKS.forEach((mark, at) => {
-        if (mark !== 'none' && words[index]?.bound === true) return
-        if (mark !== 'stop' && words[index]?.placed === true && words[index]?.bound === false) return
-        const value = score + (raw[at] ?? 0) - total
-        const run2 = mark === 'none' ? Math.min(run + 1, LONGEST_RUN) : 1
-        if (value > (next.get(run2) ?? -Infinity)) {
-          next.set(run2, value)
-          how.set(run2, { run, mark })
-        }
-      })
-    }
+    const word = words[index]
+    const here = scoresAt(words, index)
+    const next: (number | undefined)[] = []
+    const how: (Step | undefined)[] = []
+    best.forEach((score, run) => {
+      if (score === undefined) return
+      const comma = here.comma + (RUNS[run]?.comma ?? 0)
+      const stop = here.stop + (RUNS[run]?.stop ?? 0)
+      const total = Math.log(1 + Math.exp(comma) + Math.exp(stop))
+      const take = (mark: Mark, value: number): void => {
+        const to = mark === 'none' ? Math.min(run + 1, LONGEST_RUN) : 1
+        if (score + value - total <= (next[to] ?? -Infinity)) return
+        next[to] = score + value - total
+        how[to] = { run, mark }
+      }
+      const mustStop = word?.placed === true && !word.bound
+      if (!mustStop) take('none', 0)
+      if (!mustStop && word?.bound !== true) take('comma', comma)
+      if (word?.bound !== true) take('stop', stop)
+    })
     best = next
-    from.push(how)
+    steps.push(how)
   }
-  return tracedBack(best, from)
+  return tracedBack(best, steps)
 }
 
-function tracedBack(
-  best: ReadonlyMap<number, number>,
-  from: readonly ReadonlyMap<number, { run: number; mark: Mark }>[],
-): Mark[] {
-  let [run] = [...best].reduce((top, entry) => (entry[1] > top[1] ? entry : top), [1, -Infinity])
+function scoresAt(words: readonly PlacedWord[], index: number): Scores {
+  return featuresAt(words, index).reduce(
+    (total, { sign, of }) => {
+      const weight = weightOf(sign, of)
+      return { comma: total.comma + weight.comma, stop: total.stop + weight.stop }
+    },
+    { comma: FAVOUR, stop: FAVOUR },
+  )
+}
+
+function tracedBack(best: readonly (number | undefined)[], steps: readonly (readonly (Step | undefined)[])[]): Mark[] {
+  let run = best.reduce<number>((top, score, at) => ((score ?? -Infinity) > (best[top] ?? -Infinity) ? at : top), 1)
   const marks: Mark[] = []
-  for (const how of [...from].reverse()) {
-    const step = how.get(run)
+  for (const how of [...steps].reverse()) {
+    const step = how[run]
     if (!step) break
     marks.push(step.mark)
     run = step.run
   }
   return ['none', ...marks.reverse()]
-}
-
-function sum(signs: readonly { sign: string; of: string }[], mark: Mark): number {
-  return signs.reduce((total, { sign, of }) => total + weightOf(of, sign, mark), 0)
-}
-
-function weightOf(of: string, sign: string, mark: Mark): number {
-  return mark === 'none' ? 0 : (WEIGHTS.get(`${mark} ${sign} ${of}`) ?? 0)
 }
