@@ -26,10 +26,11 @@ export interface DoseHit {
 /** All doses of a class in order; numbers in stories, options and chat are left out. */
 export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHit[] {
   let lineStart = 0
+  const listed = namings.filter((naming) => naming.listed).map(({ offset }) => offset)
   return speech.lines.flatMap((line) => {
     const start = lineStart
     lineStart += line.text.length + 1
-    return dosesOf(speech.text.slice(start, start + line.text.length), cutsIn(namings, start, lineStart)).flatMap(
+    return dosesOf(speech.text.slice(start, start + line.text.length), cutsIn(listed, start, lineStart)).flatMap(
       ({ dose, offset, length }): DoseHit[] => {
         const at = start + offset
         const index = speech.sentenceAt(at)
@@ -70,10 +71,11 @@ const DOUBLED = /\b(on|off|and|for|of|to|the|each|then|rest|reps|seconds|sets|ro
 const MEASURES: ReadonlySet<string> = new Set(['number', 'unit'])
 
 /** Places in a line where a programme goes on to its next name: no dose reaches across. */
-function cutsIn(namings: readonly Naming[], start: number, end: number): number[] {
-  return namings
-    .filter(({ listed, offset }) => listed && offset >= start && offset < end)
-    .map(({ offset }) => offset - start)
+function cutsIn(listed: number[], start: number, end: number): number[] {
+  const later = listed.findIndex((offset) => offset >= end)
+  // Lines come in order, so what was used is taken off.
+  const used = listed.splice(0, later < 0 ? listed.length : later)
+  return used.filter((offset) => offset >= start).map((offset) => offset - start)
 }
 
 function dosesOf(text: string, cuts: readonly number[]): ReturnType<typeof findDoses> {

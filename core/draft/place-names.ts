@@ -1,6 +1,7 @@
 /** Cuts unpunctuated speech into words and says where names of exercises lie among them, and which of them stand alone. */
 import { matchNames } from '../catalogue/find-entry.ts'
 import type { FoundName } from '../catalogue/find-entry.ts'
+import { ONES, TENS } from '../dose/words/en/numbers.ts'
 import { foldWords } from '../catalogue/fold-words.ts'
 import { classOf } from './break-features.ts'
 import type { BreakWord } from './break-features.ts'
@@ -51,8 +52,20 @@ export function placeNames(text: string, lineStarts: ReadonlySet<number>): Place
     if (!word) return
     word.opens = opens
     word.placed ||= isBehindNeed(words, index)
+    word.bound ||= isWithinAmount(words, index)
   })
   return words
+}
+
+/** "Forty-five seconds", "each side": no break falls inside. */
+function isWithinAmount(words: readonly PlacedWord[], index: number): boolean {
+  const [before, word] = [words[index - 1], words[index]]
+  if (!before || !word) return false
+  if (/^(?:each|per|either)$/.test(before.text))
+    return /^(?:sides?|legs?|arms?|ways?|hands?|foot|directions?)$/.test(word.text)
+  if (before.class !== 'number') return false
+  const isCompound = Object.hasOwn(TENS, before.text) && Object.hasOwn(ONES, word.text)
+  return isCompound || word.class === 'unit' || /^(?:each|per)$/.test(word.text)
 }
 
 /** "If you need to, five of those": a number behind these begins anew. */

@@ -1,7 +1,9 @@
 /**
  * Eight short invented classes that were written before the rules they test were changed, in styles not used before.
  * First run, before any change, of 44 exercises: 38 found, 27 doses right, 2 made up as written; 35, 20 and 3 without
- * punctuation. Doses are checked whole, not only their words. No rule was changed for one of these classes.
+ * punctuation. Doses are checked whole, not only their words. The errors
+ * of the first run were in view when rules were changed ("five fives", "half a minute's rest" and repeated sets are among
+ * the forms mended), so later scores are no clean measure of new classes.
  */
 import type { SpokenClass } from './spoken-class.ts'
 
