@@ -1,5 +1,6 @@
 // Runs the checks and the tests, and closes with one line of counts.
-// `--only check|quick|real|soak|bench` runs a part. Under CI a skipped test fails the run, unless it names outside data.
+// `--only check|quick|real|soak` runs a part; `--only bench [--quick] [name …]` measures.
+// Under CI a skipped test fails the run, unless it names outside data.
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
 import path from 'node:path'
@@ -68,8 +69,11 @@ if (only === 'all' || only === 'real' || only === 'soak') {
     counts.failed += 1
   }
 }
-if (only === 'bench')
-  runNode('bench', [bin('vitest', 'vitest.mjs'), 'bench', '--run', '--config', 'tests/setup/vitest.config.ts'])
+if (only === 'bench') {
+  const words = process.argv.slice(process.argv.indexOf('--only') + 2)
+  runNode('build', [bin('typescript', 'bin/tsc'), '-b', 'tests'])
+  if (counts.failed === 0) runNode('bench', ['.build/tests/bench/run-bench.js', ...words])
+}
 
 for (const failure of failures) say(`FAILED ${failure}\n`)
 process.stdout.write(`tests: ${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped\n`)
