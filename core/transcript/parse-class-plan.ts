@@ -34,7 +34,7 @@ export function parseClassPlan(text: string): ClassPlan {
     else items.push(item)
   })
   if (items.length === 0 || bad.count > items.length) throw unknownForm()
-  bad.stop('a class plan: one exercise a line')
+  bad.stop('a class plan, one exercise a line: it has no time stamps')
   return { kind: 'plan', title: title === '' ? null : title, items }
 }
 

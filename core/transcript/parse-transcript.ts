@@ -2,6 +2,7 @@
 import { AppError } from '../../shared/errors.ts'
 import type { Ms } from '../../shared/time.ts'
 import type { ClassPlan, Transcript } from '../../shared/transcript.ts'
+import { bracketStamps } from './bracket-stamps.ts'
 import { MAX_TRANSCRIPT_CHARACTERS, cleanText, isNotText } from './clean-text.ts'
 import { parseClassPlan } from './parse-class-plan.ts'
 import { parseSrt } from './parse-srt.ts'
@@ -41,8 +42,10 @@ export function parseTranscript(text: string, options: ParseOptions = {}): Trans
       return parseWords(clean, durationMs)
     case 'stamped-text':
       return parseStampedText(clean, durationMs)
-    case 'plan':
-      return parseClassPlan(clean)
+    case 'plan': {
+      const stamped = bracketStamps(clean)
+      return stamped === null ? parseClassPlan(clean) : parseStampedText(stamped, durationMs)
+    }
   }
 }
 

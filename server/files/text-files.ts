@@ -8,7 +8,7 @@ import { makeFolder } from './make-folder.ts'
 export const MAX_TEXT_BYTES = 8 * 1024 * 1024
 
 /**
- * Reads a UTF-8 text file.
+ * Reads a text file: UTF-8, or UTF-16 where its byte order mark says so.
  * @throws AppError file-missing, file-empty, file-too-big, file-not-text
  */
 export async function readTextFile(file: string, what: string): Promise<string> {
@@ -29,7 +29,7 @@ export async function readTextFile(file: string, what: string): Promise<string> 
   const handle = await open(file, 'r')
   try {
     const bytes = await handle.readFile()
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+    return new TextDecoder(encodingOf(bytes), { fatal: true }).decode(bytes)
   } catch (cause) {
     throw new AppError('file-not-text', `The ${what} "${file}" is not UTF-8 text. Save it as UTF-8, then try again.`, {
       cause,
@@ -37,6 +37,11 @@ export async function readTextFile(file: string, what: string): Promise<string> 
   } finally {
     await handle.close()
   }
+}
+
+function encodingOf(bytes: Uint8Array): string {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le'
+  return bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : 'utf-8'
 }
 
 /**

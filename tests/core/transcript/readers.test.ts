@@ -105,6 +105,40 @@ describe('stamped text', () => {
   })
 })
 
+describe('stamps without square brackets', () => {
+  const said = [
+    'Welcome in, find a mat.',
+    'First up: glute bridges, lift your hips.',
+    'Ten of those, then rest a while.',
+  ]
+  const stamps = ['0:01', '0:12', '1:02:33']
+  const written = (form: (stamp: string, text: string) => string) =>
+    said.map((text, at) => form(stamps[at] ?? '', text)).join('\n')
+
+  it.each([
+    ['round brackets', written((stamp, text) => `(${stamp}) ${text}`)],
+    ['bare', written((stamp, text) => `${stamp} ${text}`)],
+    ['a dash behind', written((stamp, text) => `${stamp} - ${text}`)],
+    ['a line of its own', written((stamp, text) => `${stamp}\n${text}\n`)],
+    ['a speaker before', written((stamp, text) => `Coach Anna  ${stamp}\n${text}\n`)],
+  ])('%s', (_form, text) => {
+    const { lines } = timed(text)
+    expect(lines.map((line) => [line.startMs, line.text])).toEqual([
+      [1000, said[0]],
+      [12_000, said[1]],
+      [3_753_000, said[2]],
+    ])
+  })
+
+  it.each([
+    ['holds of a plan', '1:00 plank\n0:30 side plank, left then right\n1:00 plank'],
+    ['a ladder in a plan', '0:20 plank\n0:30 plank\n0:40 plank'],
+    ['one time of day', 'Class at 9:30\nSquat 3 x 10\nPlank 1:00'],
+  ])('stays a class plan: %s', (_what, text) => {
+    expect(parseTranscript(text).kind).toBe('plan')
+  })
+})
+
 describe('JSON with words', () => {
   const words = (gap: number) =>
     JSON.stringify([
