@@ -14,12 +14,17 @@ export const JOB_INPUTS = {
   draft: z.object({ recordingId: Id, transcriptVersion: z.number().int().positive() }),
   /** segmentIds null = all that are lessons. */
   cut: z.object({ recordingId: Id, segmentIds: z.array(Id).min(1).nullable() }),
+  /** segmentIds null = all that are new or changed; places by segment id, as in publish-lessons.ts. */
+  publish: z.object({ recordingId: Id, segmentIds: z.array(Id).min(1).nullable(), places: z.record(Id, Id) }),
 } as const
 export type AskedKind = keyof typeof JOB_INPUTS
 export type JobInput<Kind extends AskedKind> = z.infer<(typeof JOB_INPUTS)[Kind]>
 
 /** What people wait for goes first. */
-const PRIORITY = { draft: 30, analyse: 20, preview: 10, cut: 0 } as const satisfies Record<AskedKind, number>
+const PRIORITY = { draft: 30, analyse: 20, publish: 15, preview: 10, cut: 0 } as const satisfies Record<
+  AskedKind,
+  number
+>
 
 /** A studio may be stopped or killed so often before a job is given up; faults of the job itself end it much sooner. */
 const MOST_ATTEMPTS = 25

@@ -87,7 +87,8 @@ export function rememberAudience(store: Studio['store']): (version: LessonVersio
   }
 }
 
-async function isAudienceSet(store: Studio['store'], recordingId: string): Promise<boolean> {
+/** Whether a person said for whom the class is. */
+export async function isAudienceSet(store: Studio['store'], recordingId: string): Promise<boolean> {
   const recording = await store.recordings.read(recordingId)
   if (recording.audience !== null) return true
   const sheet = await store.sheets.readOf(recordingId)

@@ -4,5 +4,6 @@ import { cut } from './cut.ts'
 import { draft } from './draft.ts'
 import type { JobKind } from './job-kind.ts'
 import { preview } from './preview.ts'
+import { publish } from './publish.ts'
 
-export const JOB_KINDS: readonly JobKind[] = [analyse, cut, draft, preview]
+export const JOB_KINDS: readonly JobKind[] = [analyse, cut, draft, preview, publish]
