@@ -64,6 +64,16 @@ export async function askCut(studio: Needs, input: z.input<(typeof JOB_INPUTS)['
   return askJob(studio.store, studio.actor, 'cut', { recordingId, segmentIds }, null)
 }
 
+/** Publishes what is chosen. @throws AppError row-missing, not-allowed */
+export async function askPublish(studio: Needs, input: z.input<(typeof JOB_INPUTS)['publish']>): Promise<Job> {
+  const read = JOB_INPUTS.publish.parse(input)
+  mustBeAllowed(studio.actor, 'lesson.publish', { type: 'recording', id: read.recordingId })
+  if (!(await studio.store.sheets.readOf(read.recordingId))) {
+    throw new AppError('row-missing', 'The class has no log sheet yet, so nothing can be published.')
+  }
+  return askJob(studio.store, studio.actor, 'publish', read, null)
+}
+
 /** A waiting job ends at once, a running one stops soon. @throws AppError row-missing, not-allowed */
 export async function cancelJob({ store, actor }: Needs, id: string): Promise<Job> {
   mustBeAllowed(actor, 'job.cancel', { type: 'job', id })

@@ -9,6 +9,7 @@ import { addLesson } from './lesson.ts'
 import { addLessonFiles } from './lesson-files.ts'
 import { addLibrary } from './library.ts'
 import { addMedia } from './media.ts'
+import { addPublish } from './publish.ts'
 import { addRecordingPieces } from './recording-pieces.ts'
 import { addRecordings } from './recordings.ts'
 import { addSession } from './session.ts'
@@ -26,6 +27,7 @@ export const ROUTES: readonly AddRoutes[] = [
   addRecordings,
   addRecordingPieces,
   addJobs,
+  addPublish,
   addMedia,
   addLibrary,
   addLesson,

@@ -1,0 +1,249 @@
+/** Publish: what each exercise of a class becomes, what is held back and why, and the lessons made so far. */
+import type { LogSheet, Prescription, Segment, Use } from '../../shared/log-sheet.ts'
+import { formatClock } from '../../shared/time.ts'
+import { formatCount, upperFirst } from './format.ts'
+import { buildJobLine } from './job-words.ts'
+import type { JobInput, JobLine } from './job-words.ts'
+import { buildLayout } from './layout.ts'
+import type { Layout } from './layout.ts'
+import { doseStrip } from './pictures/draw-dose-strip.ts'
+
+export type PlanState = 'held' | 'new' | 'changed' | 'same' | 'known' | 'withdrawn' | 'keep' | 'leave-out'
+
+/** A lesson whose place could be taken. */
+export interface PlaceInput {
+  id: string
+  slug: string
+  name: string
+}
+
+export interface PlannedInput {
+  segment: Segment
+  /** The dose in words; '' = none. */
+  doseWords: string
+  /** What the clip keeps, in ms. */
+  lengthMs: number
+  state: PlanState
+  reasons: readonly string[]
+  own: PlaceInput | null
+  known: readonly PlaceInput[]
+  near: readonly PlaceInput[]
+  place: string
+}
+
+export interface LessonInput {
+  slug: string
+  name: string
+  state: 'draft' | 'published' | 'withdrawn'
+  currentVersion: number | null
+  versions: readonly { version: number; title: string; name: string; publishedUtc: number }[]
+}
+
+export interface PublishInput {
+  recordingId: string
+  title: string
+  sheet: Pick<LogSheet, 'segments'>
+  planned: readonly PlannedInput[]
+  lessons: readonly LessonInput[]
+  /** Publishing of this class, the newest first. */
+  jobs: readonly JobInput[]
+  /** What the newest one that is done made. */
+  last: {
+    lessons: readonly { name: string; slug: string; change: string }[]
+    failed: readonly { name: string; message: string }[]
+  } | null
+}
+
+export interface PublishPage {
+  layout: Layout
+  id: string
+  title: string
+  facts: { label: string; value: string }[]
+  /** The words of the one primary action. */
+  action: string
+  count: number
+  jobs: JobLine[]
+  faults: string[]
+  /** '' = nothing was published yet. */
+  last: string
+  lastLessons: { name: string; href: string }[]
+  groups: { id: string; title: string; help: string; rows: PublishRow[] }[]
+  lessons: LessonRow[]
+  isEmpty: boolean
+}
+
+export interface PublishRow {
+  id: string
+  name: string
+  href: string
+  facts: string[]
+  strip: string
+  state: string
+  /** Shape of the state's mark. */
+  look: 'done' | 'half' | 'off' | 'open'
+  note: string
+  reasons: string[]
+  places: Option[]
+  uses: Option[]
+}
+
+interface Option {
+  value: string
+  label: string
+  chosen: boolean
+}
+
+export interface LessonRow {
+  slug: string
+  name: string
+  href: string
+  state: string
+  look: 'done' | 'off'
+  isShown: boolean
+  versions: { version: number; from: string; when: string; isShown: boolean; button: string }[]
+}
+
+export function buildPublishPage(input: PublishInput): PublishPage {
+  const { recordingId, title, planned, jobs, last } = input
+  const active = jobs.filter(({ state }) => state === 'queued' || state === 'running')
+  const [newest] = jobs
+  const count = planned.filter(({ place }) => place !== 'skip').length
+  const held = planned.filter(({ state }) => state === 'held').length
+  const shown = input.lessons.filter(({ state }) => state === 'published').length
+  return {
+    layout: buildLayout({
+      ...{ title: `Publish: ${title}`, kind: 'shelf', here: 'shelf', scripts: ['publish'], htmx: true, sse: true },
+    }),
+    id: recordingId,
+    title,
+    facts: [
+      { label: 'Ready', value: String(count) },
+      { label: 'Held back', value: String(held) },
+      { label: 'In the library', value: String(shown) },
+    ],
+    action: actionWords(count),
+    count,
+    jobs: active.map(buildJobLine),
+    faults: [
+      ...(newest?.state === 'failed' && newest.error ? [newest.error.message] : []),
+      ...(active.length === 0 && last ? last.failed.map(({ name, message }) => `${name}: ${message}`) : []),
+    ],
+    last: last && active.length === 0 ? `Last time: ${formatCount(last.lessons.length, 'lesson')}` : '',
+    lastLessons:
+      active.length === 0 ? (last?.lessons ?? []).map(({ name, slug }) => ({ name, href: `/lessons/${slug}` })) : [],
+    groups: GROUPS.flatMap(({ states, ...group }) => {
+      const rows = planned.filter(({ state }) => states.includes(state)).map((one) => buildRow(recordingId, one))
+      return rows.length === 0 ? [] : [{ ...group, title: `${group.title} (${rows.length})`, rows }]
+    }),
+    lessons: input.lessons.map(buildLesson),
+    isEmpty: planned.length === 0,
+  }
+}
+
+/** The script of the page says the same when a choice is changed. */
+export function actionWords(count: number): string {
+  return count === 0 ? 'Publish what is chosen' : `Publish ${formatCount(count, 'lesson')}`
+}
+
+const GROUPS: readonly { id: string; title: string; help: string; states: readonly PlanState[] }[] = [
+  { id: 'ready', title: 'Ready', help: 'Checked, without a stop.', states: ['new', 'changed'] },
+  {
+    ...{ id: 'held', title: 'Held back', states: ['held'] },
+    help: 'A lesson without a dose, or one that lacks a caution, could hurt someone.',
+  },
+  {
+    ...{ id: 'there', title: 'Already in the library', states: ['same', 'known', 'withdrawn'] },
+    help: 'They stay as they are unless you choose otherwise.',
+  },
+  { id: 'others', title: 'No lessons', help: 'They can become lessons at any time.', states: ['keep', 'leave-out'] },
+]
+
+const STATES = {
+  held: ['Held back', 'off'],
+  new: ['New', 'open'],
+  changed: ['Changed since it was published', 'half'],
+  same: ['Published as it is', 'done'],
+  known: ['Already in the library', 'half'],
+  withdrawn: ['Withdrawn', 'off'],
+  keep: ['Kept for search', 'off'],
+  'leave-out': ['Left out', 'off'],
+} as const satisfies Record<PlanState, readonly [string, PublishRow['look']]>
+
+function buildRow(recordingId: string, planned: PlannedInput): PublishRow {
+  const { segment, state, lengthMs, doseWords } = planned
+  const [words, look] = STATES[state]
+  const startMs = segment.spans[0]?.startMs
+  const at = startMs === undefined ? '' : `#t=${String(startMs / 1000)}`
+  return {
+    id: segment.id,
+    name: upperFirst(segment.exercise.name),
+    href: `/recordings/${encodeURIComponent(recordingId)}${at}`,
+    facts: [...(lengthMs > 0 ? [formatClock(lengthMs)] : []), ...(doseWords === '' ? [] : [doseWords])],
+    strip: stripOf(segment.prescription),
+    state: words,
+    look,
+    note: noteOf(planned),
+    reasons: planned.reasons.map((reason) => withoutName(reason, segment.exercise.name)),
+    places: state === 'held' || state === 'keep' || state === 'leave-out' ? [] : placesOf(planned),
+    uses: USES.map(([value, label]) => ({ value, label, chosen: value === segment.use })),
+  }
+}
+
+const USES: readonly (readonly [Use, string])[] = [
+  ['lesson', 'A lesson'],
+  ['keep', 'Kept for search'],
+  ['leave-out', 'Left out'],
+]
+
+function stripOf(dose: Prescription | null): string {
+  return dose === null ? '' : doseStrip(dose, { size: 'card', words: '' })
+}
+
+function noteOf({ state, own, known }: PlannedInput): string {
+  if (state === 'known') return `The library has “${known[0]?.name ?? ''}”, at /lessons/${known[0]?.slug ?? ''}.`
+  if (state === 'changed') return `Its address stays: /lessons/${own?.slug ?? ''}.`
+  return ''
+}
+
+function placesOf({ state, own, known, near, place }: PlannedInput): Option[] {
+  const others = [...known, ...near.filter(({ id }) => known.every((one) => one.id !== id))]
+  const ownWords = !own
+    ? 'A lesson of its own'
+    : state === 'withdrawn'
+      ? `Show it again at /lessons/${own.slug}`
+      : `The next version of /lessons/${own.slug}`
+  return [
+    { value: 'own', label: ownWords, chosen: place === 'own' },
+    ...others.map(({ id, name, slug }) => ({
+      ...{ value: id, label: `In place of “${name}” at /lessons/${slug}`, chosen: place === id },
+    })),
+    { value: 'skip', label: own && state !== 'withdrawn' ? 'Leave it as it is' : 'Not now', chosen: place === 'skip' },
+  ]
+}
+
+/** The reason under the exercise's name need not repeat it. */
+function withoutName(reason: string, name: string): string {
+  return upperFirst(reason.startsWith(`${name}: `) ? reason.slice(name.length + 2) : reason)
+}
+
+function buildLesson({ slug, name, state, currentVersion, versions }: LessonInput): LessonRow {
+  const isShown = state === 'published'
+  return {
+    slug,
+    name: upperFirst(name),
+    href: `/lessons/${slug}`,
+    state: isShown ? `Version ${String(currentVersion ?? 1)} is shown` : 'Withdrawn: members read that it is gone',
+    look: isShown ? 'done' : 'off',
+    isShown,
+    versions: versions.map(({ version, title, name: named, publishedUtc }) => {
+      const isCurrent = version === currentVersion
+      return {
+        version,
+        from: `${upperFirst(named)}, from ${title}`,
+        when: new Date(publishedUtc).toISOString().slice(0, 16).replace('T', ' '),
+        isShown: isShown && isCurrent,
+        button: isShown && isCurrent ? '' : isCurrent ? 'Bring back' : 'Show this one',
+      }
+    }),
+  }
+}
