@@ -1,4 +1,4 @@
-// A studio with the demo class in it, drafted and ready to publish, without waiting for any job.
+// Studios with a class in them that is ready to publish, without waiting for any job: the demo class drafted, or a small one.
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { hashFile } from '../../core/media/engine/hash-file.ts'
@@ -6,10 +6,13 @@ import { attachTranscript } from '../../server/actions/attach-transcript.ts'
 import { draftRecording } from '../../server/actions/draft-recording.ts'
 import { importRecording } from '../../server/actions/import-recording.ts'
 import type { Studio } from '../../server/studio.ts'
+import { buildPrescription } from '../../shared/log-sheet.ts'
 import type { Audience, Segment } from '../../shared/log-sheet.ts'
+import { buildCue, buildSegment, buildSheet } from './build-sheet.ts'
 import { projectRoot } from './source-files.ts'
 
 export const DEMO_MS = 468_000
+export const SMALL_MS = 24_000
 const sample = (name: string): string => path.join(projectRoot, 'media-samples', name)
 
 export interface SeededClass {
@@ -42,4 +45,43 @@ export async function seedDemoClass(
   const stored = await store.sheets.readOf(recording.id)
   if (!stored) throw new Error('nothing was drafted')
   return { recordingId: recording.id, sheetId: stored.id, segments: stored.sheet.segments }
+}
+
+/** Exercises of the small class, each of three seconds; the last has no dose, so a stop stands. */
+export const SMALL_EXERCISES = [
+  'Arm circles',
+  'Shoulder rolls',
+  'Neck turns',
+  'Wrist circles',
+  'Ankle circles',
+] as const
+
+/** A class of 24 seconds that is quick to cut, marked by hand. */
+export async function seedSmallClass(
+  studio: Studio,
+  { title = 'Small class', audience = ['general'] }: { title?: string; audience?: Audience[] | null } = {},
+): Promise<SeededClass> {
+  const { store, actor } = studio
+  const film = sample('small-class.mp4')
+  const { recording, media } = await importRecording(studio, { path: film, title, mode: 'copy' })
+  const recordingId = recording.id
+  const sha256 = await hashFile(film)
+  await store.media.change(media.id, { sha256, durationMs: SMALL_MS }, actor)
+  const said = { audience, music: 'none' as const, people: [], state: 'ready' as const, durationMs: SMALL_MS }
+  await store.recordings.change(recordingId, null, said, actor)
+  const lines = SMALL_EXERCISES.map((name, index) => `[0:${String(index * 4 + 1).padStart(2, '0')}] ${name}, slowly.`)
+  const words = { origin: 'pasted' as const, form: 'stamped-text', language: 'en', fileName: null }
+  await store.transcripts.add(recordingId, { ...words, text: lines.join('\n') }, actor)
+  const segments = SMALL_EXERCISES.map((name, index) =>
+    buildSegment(`small-${index}`, index * 4 + 1, index * 4 + 4, {
+      exercise: { name },
+      prescription: index === SMALL_EXERCISES.length - 1 ? null : buildPrescription({ reps: { min: 8, max: 8 } }),
+      cues: [buildCue(`cue-${index}`, index * 4 + 1, { kind: 'setup', text: 'Sit tall.' })],
+    }),
+  )
+  const head = { title, durationMs: SMALL_MS, audience: audience ?? [], music: 'none', people: [] }
+  const sheet = buildSheet({ ...head, source: { sha256, durationMs: SMALL_MS }, segments })
+  const { id } = await store.sheets.add({ recordingId, sheet, actor })
+  for (const waiting of await store.jobs.list({ states: ['queued'] })) await store.jobs.cancel(waiting.id, actor)
+  return { recordingId, sheetId: id, segments }
 }
