@@ -33,6 +33,14 @@ const POSTGRES: Package = {
   darwin: 'postgresql',
   win32: 'PostgreSQL.PostgreSQL',
 }
+const NGINX: Package = {
+  debian: 'nginx-light',
+  fedora: 'nginx-core',
+  arch: 'nginx',
+  alpine: 'nginx',
+  darwin: 'nginx',
+  win32: 'nginxinc.nginx',
+}
 const CHROMIUM: Package = {
   debian: 'chromium',
   fedora: 'chromium',
@@ -85,6 +93,21 @@ export function ensurePostgres(say: Say): string {
     'postgres-missing',
     `The store's tests need PostgreSQL's server programs. Install them with: ${installCommand(POSTGRES)}`,
   )
+}
+
+/**
+ * The path of nginx, installed if need be; only what is measured beside it needs it.
+ * @returns null with the command said, because nothing else depends on it
+ */
+export function ensureNginx(say: Say): string | null {
+  const found = findNginx() ?? (aptInstall([NGINX.debian], say) ? findNginx() : null)
+  if (!found) say(`nginx was not found. Install it with: ${installCommand(NGINX)}\n`)
+  return found
+}
+
+function findNginx(): string | null {
+  const folders = [...(process.env.PATH ?? '').split(path.delimiter), '/usr/sbin', '/usr/local/sbin']
+  return folders.map((folder) => path.join(folder, 'nginx')).find(isProgram) ?? null
 }
 
 /** Where Debian keeps them, newest first; else the folder of a `postgres` on the PATH. */
@@ -163,7 +186,8 @@ function aptInstall(names: readonly string[], say: Say): boolean {
     say(`set-up: apt-get ${args.join(' ')}\n`)
     const run = spawnSync('apt-get', ['-q', ...args], {
       stdio: ['ignore', 'ignore', 'inherit'],
-      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+      // Debian starts a service as soon as it is installed; with this run level it does not
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive', RUNLEVEL: '1' },
     })
     return run.status === 0
   })
