@@ -3,6 +3,10 @@ import { JOB_INPUTS } from '../actions/ask-job.ts'
 import { draftRecording } from '../actions/draft-recording.ts'
 import { buildKind } from './job-kind.ts'
 
-export const draft = buildKind('draft', JOB_INPUTS.draft, ({ recordingId, transcriptVersion }, { studio, job }) =>
-  draftRecording(studio, { recordingId, transcriptVersion, opId: `draft-${job.id}` }),
+export const draft = buildKind(
+  'draft',
+  JOB_INPUTS.draft,
+  ({ recordingId, transcriptVersion }, { studio, job }) =>
+    draftRecording(studio, { recordingId, transcriptVersion, opId: `draft-${job.id}` }),
+  'short',
 )

@@ -12,8 +12,15 @@ export interface JobContext {
   onProgress: (progress: JobProgress) => void
 }
 
+/**
+ * How long people wait for such work, and so what it may take of the machine: `long` work never has all workers, so that
+ * what is looked into (`middle`) and what takes a moment (`short`) need not wait for forty cuts.
+ */
+export type Lane = 'short' | 'middle' | 'long'
+
 export interface JobKind {
   name: string
+  lane: Lane
   /** @throws ZodError when the input is not what this kind is told */
   run: (input: unknown, context: JobContext) => Promise<unknown>
 }
@@ -23,6 +30,7 @@ export function buildKind<Schema extends z.ZodType>(
   name: string,
   schema: Schema,
   work: (input: z.output<Schema>, context: JobContext) => Promise<unknown>,
+  lane: Lane = 'long',
 ): JobKind {
-  return { name, run: async (input, context) => work(schema.parse(input), context) }
+  return { name, lane, run: async (input, context) => work(schema.parse(input), context) }
 }

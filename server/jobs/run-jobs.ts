@@ -3,11 +3,12 @@
  * back what a killed program left. A job may run more than once; it is never run by two at a time that both finish it.
  */
 import { randomBytes } from 'node:crypto'
+import { availableParallelism } from 'node:os'
 import { AppError } from '../../shared/errors.ts'
 import type { Claim } from '../store/keep-jobs.ts'
 import type { Job, JobError, JobProgress } from '../store/read-job.ts'
 import type { Studio } from '../studio.ts'
-import type { JobKind } from './job-kind.ts'
+import type { JobKind, Lane } from './job-kind.ts'
 import { JOB_KINDS } from './kinds.ts'
 
 export interface JobRunner {
@@ -20,7 +21,7 @@ export interface JobRunner {
 
 export interface RunnerOptions {
   kinds: readonly JobKind[]
-  /** Jobs at one time. */
+  /** Long jobs at one time; one more worker is kept for middle and short ones, and one for short ones alone. */
   workers: number
   /** ms between two looks for work that nobody told of. */
   pollMs: number
@@ -38,7 +39,8 @@ export interface RunnerOptions {
 
 export const RUNNER_OPTIONS: RunnerOptions = {
   kinds: JOB_KINDS,
-  workers: 2,
+  // ffmpeg gives way to all else on the machine, and uses several cores by itself
+  workers: Math.max(2, Math.floor(availableParallelism() / 2)),
   pollMs: 1000,
   beatMs: 2000,
   staleMs: 15_000,
@@ -52,9 +54,8 @@ const PASSING = ['engine-failed', 'engine-timeout', 'store-busy', 'internal']
 
 export async function runJobs(studio: Studio, given: Partial<RunnerOptions> = {}): Promise<JobRunner> {
   const options = { ...RUNNER_OPTIONS, ...given }
-  const names = options.kinds.map(({ name }) => name)
   const program = `${process.pid}-${randomBytes(4).toString('hex')}`
-  const active = new Map<Promise<void>, AbortController>()
+  const active = new Map<Promise<void>, { stop: AbortController; kind: string }>()
   const isClosed = (): boolean => closed
   let closed = false
   let looking: Promise<void> | null = null
@@ -62,7 +63,11 @@ export async function runJobs(studio: Studio, given: Partial<RunnerOptions> = {}
 
   const look = async (): Promise<void> => {
     await studio.store.jobs.reapStale(options.staleMs)
-    while (!isClosed() && active.size < options.workers) {
+    while (!isClosed()) {
+      const names = findFree(
+        options,
+        [...active.values()].map(({ kind }) => kind),
+      )
       const claimed = await studio.store.jobs.claimJob(names, `${program}-${randomBytes(4).toString('hex')}`)
       if (!claimed) return
       const stop = new AbortController()
@@ -72,7 +77,7 @@ export async function runJobs(studio: Studio, given: Partial<RunnerOptions> = {}
           active.delete(work)
           wake()
         })
-      active.set(work, stop)
+      active.set(work, { stop, kind: claimed.job.kind })
     }
   }
   const wake = (): void => {
@@ -90,6 +95,8 @@ export async function runJobs(studio: Studio, given: Partial<RunnerOptions> = {}
         wake()
       })
   }
+  // the store of one machine: what a killed program was doing is known to be free, and need not wait to grow stale
+  if (studio.store.engine === 'sqlite') await studio.store.jobs.takeBack((workerId) => isGone(workerId, program))
   const endEvents = await studio.events.subscribe('jobs', wake)
   const timer = setInterval(wake, options.pollMs)
   wake()
@@ -101,9 +108,38 @@ export async function runJobs(studio: Studio, given: Partial<RunnerOptions> = {}
       clearInterval(timer)
       endEvents()
       await looking
-      for (const stop of active.values()) stop.abort()
+      for (const { stop } of active.values()) stop.abort()
       await Promise.all(active.keys())
     },
+  }
+}
+
+/** Most jobs at one time of a lane and those above it, beyond the workers for long ones. */
+const BEYOND = { long: 0, middle: 1, short: 2 } as const satisfies Record<Lane, number>
+const LANES = ['long', 'middle', 'short'] as const satisfies readonly Lane[]
+
+/** Names of the kinds for which a worker is free. */
+function findFree({ kinds, workers }: RunnerOptions, running: readonly string[]): string[] {
+  const laneOf = (name: string): Lane => kinds.find((kind) => kind.name === name)?.lane ?? 'long'
+  const lanes = running.map(laneOf)
+  const free = LANES.filter((lane) => {
+    const above = LANES.slice(0, LANES.indexOf(lane) + 1)
+    return lanes.filter((one) => above.includes(one)).length < workers + BEYOND[lane]
+  })
+  return kinds.filter(({ lane }) => free.includes(lane)).map(({ name }) => name)
+}
+
+/** True when the worker's program has ended, or was an earlier one of our own number. */
+function isGone(workerId: string, program: string): boolean {
+  if (workerId.startsWith(program)) return false
+  const pid = Number(/^(\d+)-/.exec(workerId)?.[1])
+  if (!pid) return false
+  if (pid === process.pid) return true
+  try {
+    process.kill(pid, 0)
+    return false
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'ESRCH'
   }
 }
 

@@ -35,7 +35,10 @@ export interface Claim {
 export interface Jobs {
   /** Within a caller's transaction it is queued with it, or not at all. isNew false = the key was there. @throws AppError row-missing */
   enqueue: (job: NewJob, actor: Actor) => Promise<{ job: Job; isNew: boolean }>
-  /** Takes the next job of these kinds; null = there is none. No two workers get the same attempt. */
+  /**
+   * Takes the next job of these kinds; null = there is none. No two workers get the same attempt. By priority, then the
+   * recording with the fewest jobs running, then the one served longest ago: forty jobs of one do not hold up another's.
+   */
   claimJob: (kinds: readonly string[], workerId: string) => Promise<{ job: Job; claim: Claim } | null>
   /** Says the worker is alive, and how far it is. cancelAsked = stop, clean up and call fail. @throws AppError job-lost */
   beat: (claim: Claim, progress?: JobProgress) => Promise<{ cancelAsked: boolean }>
@@ -52,6 +55,8 @@ export interface Jobs {
   retry: (id: string, actor: Actor) => Promise<Job>
   /** Takes jobs back whose worker has not been heard of for so long. @returns those taken back. */
   reapStale: (olderThanMs: number) => Promise<Job[]>
+  /** Takes jobs back at once whose worker is known to be gone. @returns those taken back. */
+  takeBack: (isGone: (workerId: string) => boolean) => Promise<Job[]>
   /** @throws AppError row-missing */
   read: (id: string) => Promise<Job>
   /** The newest first. */
@@ -108,7 +113,8 @@ export function keepJobs(hold: Hold): Jobs {
         await step.audit(actor, 'job.retry', { type: 'job', id }, { kind: now.kind })
         return changeJob(step, id, { ...QUEUED, attempts: 0, cancelAsked: 0, runAfterUtc: step.nowUtc })
       }),
-    reapStale: (olderThanMs) => reapStale(hold, olderThanMs),
+    reapStale: (olderThanMs) => reap(hold, (job) => job.beatUtc !== null && job.beatUtc < hold.clock() - olderThanMs),
+    takeBack: (isGone) => reap(hold, ({ workerId }) => workerId !== null && isGone(workerId)),
     read: (id) => readJob(hold.db, id),
     list: async ({ recordingId, states, limit = LIST_LIMIT } = {}) => {
       const rows = await hold.db
@@ -178,6 +184,21 @@ async function claimJob(hold: Hold, kinds: readonly string[], workerId: string) 
       .where('kind', 'in', kinds)
       .where('runAfterUtc', '<=', nowUtc)
       .orderBy('priority', 'desc')
+      .orderBy((eb) => {
+        const running = eb
+          .selectFrom('jobs as beside')
+          .select(({ fn }) => fn.countAll().as('count'))
+          .where('beside.state', '=', 'running')
+          .whereRef('beside.recordingId', '=', 'jobs.recordingId')
+        return running
+      })
+      .orderBy((eb) => {
+        const served = eb
+          .selectFrom('jobs as before')
+          .select(({ fn }) => fn.max('before.startedUtc').as('last'))
+          .whereRef('before.recordingId', '=', 'jobs.recordingId')
+        return eb.fn.coalesce(served, eb.lit(0))
+      })
       .orderBy('createdUtc')
       .orderBy('id')
       .limit(1)
@@ -207,22 +228,16 @@ async function claimJob(hold: Hold, kinds: readonly string[], workerId: string) 
   })
 }
 
-async function reapStale(hold: Hold, olderThanMs: number): Promise<Job[]> {
-  const stale = (db: Hold['db']) =>
-    db
-      .selectFrom('jobs')
-      .selectAll()
-      .where('state', '=', 'running')
-      .where('beatUtc', '<', hold.clock() - olderThanMs)
-      .orderBy('id')
-  if (!(await stale(hold.db).limit(1).executeTakeFirst())) return []
+/** Running jobs are few: one look finds them, and only those that are taken back cost a lock. */
+async function reap(hold: Hold, isLost: (job: Job) => boolean): Promise<Job[]> {
+  const running = (db: Hold['db']) => db.selectFrom('jobs').selectAll().where('state', '=', 'running').orderBy('id')
+  if (!(await running(hold.db).execute()).map(toJob).some(isLost)) return []
   return hold.write(async (step) => {
-    const rows = await stale(step.db)
+    const rows = await running(step.db)
       .$if(hold.engine === 'postgres', (query) => query.forUpdate().skipLocked())
       .execute()
     const jobs: Job[] = []
-    for (const row of rows) {
-      const job = toJob(row)
+    for (const job of rows.map(toJob).filter(isLost)) {
       await step.audit(PROGRAM, 'job.run', { type: 'job', id: job.id }, { taken: job.workerId, attempt: job.attempts })
       jobs.push(await changeJob(step, job.id, endAttempt(job, WENT_AWAY, step.nowUtc, 0)))
     }

@@ -77,6 +77,56 @@ export function jobFacts(stores: StoreMaker): void {
       expect((await claim(store)).job.input).toBe('late')
     })
 
+    it('of many recordings take turns, so that forty of one do not hold up another', async () => {
+      const { store, options } = await openWith(stores)
+      const many = (await store.recordings.add({ title: 'Forty cuts' }, ANN)).id
+      const one = (await store.recordings.add({ title: 'One cut' }, ANN)).id
+      for (let number = 0; number < 6; number += 1) {
+        await store.jobs.enqueue({ ...CUT, recordingId: many, input: `many ${number}` }, ANN)
+      }
+      for (let number = 0; number < 2; number += 1) {
+        options.nowUtc += 10
+        await store.jobs.enqueue({ ...CUT, recordingId: one, input: `one ${number}` }, ANN)
+      }
+      await store.jobs.enqueue({ ...CUT, input: 'of none' }, ANN)
+      const order: unknown[] = []
+      for (let number = 0; number < 9; number += 1) {
+        options.nowUtc += 10
+        const { job, claim: held } = await claim(store)
+        order.push(job.input)
+        await store.jobs.finish(held, null)
+      }
+      expect(order).toEqual([
+        ...['many 0', 'one 0', 'of none', 'many 1', 'one 1', 'many 2', 'many 3', 'many 4', 'many 5'],
+      ])
+    })
+
+    it('of a recording that has one running wait for a recording that has none', async () => {
+      const { store, options } = await openWith(stores)
+      const busy = (await store.recordings.add({ title: 'Busy' }, ANN)).id
+      const calm = (await store.recordings.add({ title: 'Calm' }, ANN)).id
+      for (const recordingId of [busy, busy, busy, calm]) {
+        options.nowUtc += 10
+        await store.jobs.enqueue({ ...CUT, recordingId, input: recordingId }, ANN)
+      }
+      const order = [await claim(store, 'w1'), await claim(store, 'w2'), await claim(store, 'w3')]
+      expect(order.map(({ job }) => job.input)).toEqual([busy, calm, busy])
+    })
+
+    it('are taken back at once from a worker known to be gone, and from no other', async () => {
+      const { store } = await openWith(stores)
+      const { job } = await store.jobs.enqueue(CUT, ANN)
+      await store.jobs.enqueue(CUT, ANN)
+      const gone = await claim(store, 'gone-1')
+      const alive = await claim(store, 'alive-1')
+      expect(await store.jobs.takeBack(() => false)).toEqual([])
+      expect(await store.jobs.takeBack((workerId) => workerId.startsWith('gone'))).toMatchObject([
+        { id: job.id, state: 'queued', error: LOST },
+      ])
+      await expect(store.jobs.beat(gone.claim)).rejects.toMatchObject(LOST)
+      await store.jobs.finish(alive.claim, null)
+    })
+
     it('go to one worker each, however many ask at once from however many stores', async () => {
       const place = await stores.newPlace()
       const opened = await Promise.all(['p', 'q', 'r'].map((name) => stores.open(place, handmade(name))))

@@ -181,6 +181,34 @@ it('does as many at a time as it has workers, the pressing ones first', async ()
   expect(most).toBe(2)
 })
 
+it('keeps a worker for what people wait for, however many long jobs there are', async () => {
+  const { studio } = await openTestStudio()
+  const long = buildKind('long', z.unknown(), (_input, context) => endless(context), 'long')
+  const middle = buildKind('middle', z.unknown(), (_input, context) => endless(context), 'middle')
+  const short = buildKind('short', z.unknown(), () => Promise.resolve('at once'), 'short')
+  const running = async (): Promise<string[]> =>
+    (await studio.store.jobs.list({ states: ['running'] })).map(({ kind }) => kind).sort()
+  for (let count = 0; count < 5; count += 1) await ask(studio, {}, { kind: 'long', priority: 50 })
+  await start(studio, [long, middle, short], { workers: 2 })
+  await expect.poll(running).toEqual(['long', 'long'])
+  for (let count = 0; count < 3; count += 1) await ask(studio, {}, { kind: 'middle' })
+  await expect.poll(running).toEqual(['long', 'long', 'middle'])
+  const { id } = await ask(studio, {}, { kind: 'short' })
+  expect((await until(studio, id, 'done')).result).toBe('at once')
+  expect(await running()).toEqual(['long', 'long', 'middle'])
+})
+
+it('takes up at once what a killed program of this machine was doing', async () => {
+  const { studio } = await openTestStudio()
+  const [killed, other] = [await ask(studio, 'killed'), await ask(studio, 'elsewhere')]
+  // no process has this number: it is above the most that Linux gives (proc(5), pid_max)
+  await studio.store.jobs.claimJob(['test'], '4194305-0a0b0c0d-00000000')
+  await studio.store.jobs.claimJob(['test'], 'another-machine')
+  await start(studio, [kindOf(() => Promise.resolve('second try'))])
+  expect((await until(studio, killed.id, 'done')).attempts).toBe(2)
+  expect((await studio.store.jobs.read(other.id)).state).toBe('running')
+})
+
 it('leaves kinds alone that it does not know', async () => {
   const { studio } = await openTestStudio()
   const other = await ask(studio, {}, { kind: 'other' })
