@@ -4,8 +4,8 @@ import { formatClock } from '../../shared/time.ts'
 import type { FrameIndex } from './read-packets.ts'
 import type { AudioStream, Probe, VideoStream } from './read-probe.ts'
 
-/** Containers we read, by ffprobe's names: MP4 and QuickTime, Matroska and WebM, MPEG transport stream. */
-export const ACCEPTED_FORMATS = ['mov', 'mp4', 'm4a', '3gp', '3g2', 'mj2', 'matroska', 'webm', 'mpegts'] as const
+/** Containers we read, by ffprobe's names: MP4, QuickTime and 3GP, Matroska and WebM, MPEG transport stream, AVI. */
+export const ACCEPTED_FORMATS = ['mov', 'mp4', 'm4a', '3gp', '3g2', 'mj2', 'matroska', 'webm', 'mpegts', 'avi'] as const
 
 /** More pixels than an 8K picture (7680 x 4320) are refused. */
 export const MAX_PIXELS = 36_000_000
@@ -23,14 +23,22 @@ export interface AcceptedRecording {
 /**
  * Accepts the file by what ffprobe said of it.
  * @param options.silent true allows a recording without sound.
+ * @param options.soundTrack which of its sound tracks is used, from 1; without it the default one.
  * @throws AppError recording-format, recording-no-picture, recording-no-sound.
  */
-export function acceptRecording(probe: Probe, options: { silent?: boolean } = {}): AcceptedRecording {
+export function acceptRecording(
+  probe: Probe,
+  options: { silent?: boolean; soundTrack?: number | undefined } = {},
+): AcceptedRecording {
   const accepted: readonly string[] = ACCEPTED_FORMATS
   if (probe.formatNames.length === 0 || !probe.formatNames.every((name) => accepted.includes(name))) {
-    throw new AppError('recording-format', 'The file is no MP4, MOV, MKV, WebM or TS recording. Give one of these.')
+    throw new AppError(
+      'recording-format',
+      'The file is no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording. Give one of these.',
+    )
   }
-  const { video, audio } = probe
+  const { video } = probe
+  const audio = options.soundTrack === undefined ? probe.audio : chooseTrack(probe, options.soundTrack)
   if (!video || video.width === 0 || video.height === 0) {
     throw new AppError('recording-no-picture', 'The recording has no picture. Give the file that the camera made.')
   }
@@ -49,6 +57,13 @@ export function acceptRecording(probe: Probe, options: { silent?: boolean } = {}
   return { probe, video, audio }
 }
 
+function chooseTrack({ soundTracks = [] }: Probe, number: number): AudioStream {
+  const track = soundTracks[number - 1]
+  if (track) return track
+  const count = soundTracks.length === 1 ? 'one sound track' : `${soundTracks.length} sound tracks`
+  throw new AppError('recording-no-sound', `The recording has ${count}; there is no number ${number}.`)
+}
+
 /**
  * Accepts the frames of the recording: there are some, all have times, none are missing at the end.
  * @param soundEndMs when the sound ends, null when there is none or it was not looked at.
@@ -56,14 +71,14 @@ export function acceptRecording(probe: Probe, options: { silent?: boolean } = {}
  */
 export function acceptFrames(accepted: AcceptedRecording, index: FrameIndex, soundEndMs: number | null): void {
   const { probe, video } = accepted
-  if (index.frames.length === 0) {
-    throw new AppError('recording-no-picture', 'The recording holds no frame that can be shown.')
-  }
   if (index.withoutTime > 0) {
     throw new AppError(
       'recording-broken',
       `${index.withoutTime} frames of the recording have no time stamp. Export it again as MP4, then try again.`,
     )
+  }
+  if (index.frames.length === 0) {
+    throw new AppError('recording-no-picture', 'The recording holds no frame that can be shown.')
   }
   const jump = probe.formatNames.includes('mpegts') ? index.jumpsAtMs[0] : undefined
   if (jump !== undefined) {

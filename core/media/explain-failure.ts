@@ -44,7 +44,7 @@ const REASONS: readonly Reason[] = [
     pattern:
       /Format not on whitelist|not on whitelist|could not find codec parameters|max_streams|max_pixels|Picture size .* is invalid|exceeds/i,
     code: 'recording-format',
-    means: 'the file is no MP4, MOV, MKV, WebM or TS recording that is accepted. Give one of these.',
+    means: 'the file is no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording that is accepted. Give one of these.',
   },
   {
     pattern:
@@ -60,7 +60,7 @@ const REASONS: readonly Reason[] = [
   {
     pattern: /Invalid data found when processing input/i,
     code: 'recording-format',
-    means: 'the file is no recording that can be read. Give an MP4, MOV, MKV, WebM or TS file.',
+    means: 'the file is no recording that can be read. Give an MP4, MOV, 3GP, MKV, WebM, TS or AVI file.',
   },
   {
     pattern: /Cannot allocate memory|out of memory/i,

@@ -3,6 +3,7 @@ import type { Ms } from '../../shared/time.ts'
 import type { AcceptedRecording } from './accept-recording.ts'
 import { FRAME_MS, SOUND_RATE } from './measure-sound.ts'
 import type { RunLimits } from './plan-limits.ts'
+import { isHdr, planPicture } from './plan-picture.ts'
 
 /** Goes up when the same recording would give another analysis. */
 export const ANALYSIS_VERSION = 1
@@ -85,6 +86,7 @@ export function whyPreview({ probe, video, audio }: AcceptedRecording): string |
   if (!shown.video.includes(video.codec)) return `not every browser shows ${video.codec} in this kind of file`
   if (!PLAIN_PIXELS.includes(video.pixelFormat)) return `browsers do not show pictures of the form ${video.pixelFormat}`
   if (video.interlaced) return 'the picture comes in half frames'
+  if (isHdr(video)) return 'the picture has a high dynamic range, which looks pale in many browsers'
   if (audio && !shown.audio.includes(audio.codec)) return `not every browser plays ${audio.codec} in this kind of file`
   return null
 }
@@ -93,13 +95,9 @@ const PREVIEW_HEIGHT = 720
 
 /** Fragments of two seconds: what is written can be played while the rest is still made. Times stay those of the recording. */
 export function previewOptions({ video, audio }: AcceptedRecording): { filter: string; output: string[] } {
-  const steps = [
-    ...(video.interlaced ? ['bwdif=mode=send_frame'] : []),
-    `scale=-2:'min(${PREVIEW_HEIGHT},trunc(ih/2)*2)'`,
-    'format=yuv420p',
-  ]
+  const { before, after } = planPicture(video, [`scale=-2:'min(${PREVIEW_HEIGHT},trunc(ih/2)*2)'`])
   return {
-    filter: `[0:${video.index}]${steps.join(',')}[v]`,
+    filter: `[0:${video.index}]${[...before, ...after].join(',')}[v]`,
     output: [
       ...['-map', '[v]', ...(audio ? ['-map', `0:${audio.index}`] : [])],
       ...['-fps_mode', 'passthrough', '-enc_time_base:v', '1/90000', '-video_track_timescale', '90000'],

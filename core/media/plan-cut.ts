@@ -8,11 +8,12 @@ import type { AcceptedRecording } from './accept-recording.ts'
 import { chooseFrames, clipTimes } from './choose-frames.ts'
 import type { FrameRange } from './choose-frames.ts'
 import { planGraph } from './plan-graph.ts'
+import { planPicture } from './plan-picture.ts'
 import type { LoudnessPlan } from './plan-loudness.ts'
 import type { FrameIndex } from './read-packets.ts'
 
 /** Goes up when the same plan would give another clip; clips of an older version are then cut anew. */
-export const METHOD_VERSION = 1
+export const METHOD_VERSION = 2
 
 /** One run of ffmpeg without its paths: options before each input, one filter graph, options before the output. */
 export interface CutCommand {
@@ -77,11 +78,16 @@ export function planCut({ segment, recording, index, loudness, sha256 }: CutInpu
     durationMs: Math.round(ranges.reduce((sum, { fromMs, toMs }) => sum + toMs - fromMs, 0)),
     frameTimesMs,
     method: 'full',
-    why: 'Encoded anew as a whole: exact to the frame for every camera.',
+    why: whyFull(recording),
     command,
     posterFrame: posterFrame(segment, ranges, index),
     key: JSON.stringify({ sha256, method: 'full', version: METHOD_VERSION, command }),
   }
+}
+
+function whyFull({ video }: AcceptedRecording): string {
+  const { done } = planPicture(video)
+  return ['Encoded anew as a whole: exact to the frame for every camera', ...done].join('; ') + '.'
 }
 
 /** A name for files: Latin letters without accents, digits, single hyphens; `clip` when nothing is left. */

@@ -1,6 +1,7 @@
 /** Plans how ffmpeg gets at the kept frames: where to open the recording and one filter graph that joins them. */
 import type { AcceptedRecording } from './accept-recording.ts'
 import type { FrameRange } from './choose-frames.ts'
+import { planPicture } from './plan-picture.ts'
 import type { FrameIndex } from './read-packets.ts'
 
 export interface GraphPlan {
@@ -73,11 +74,43 @@ function groupRanges(recording: AcceptedRecording, index: FrameIndex, ranges: re
  * Where to open the recording for a range, in whole microseconds as ffmpeg counts. A transport stream has
  * no table of key frames and seeking lands anywhere near, so one more group of pictures is read and dropped.
  */
-function seekFor({ probe }: AcceptedRecording, index: FrameIndex, range: FrameRange): number {
+function seekFor(recording: AcceptedRecording, index: FrameIndex, range: FrameRange): number {
   const wholeMicroseconds = (ms: number) => Math.floor(ms * 1000) / 1000
-  if (!probe.formatNames.includes('mpegts')) return wholeMicroseconds(range.cutFromMs)
+  if (isCoarse(recording)) return seekOnTick(recording, index, range)
+  if (!recording.probe.formatNames.includes('mpegts')) return wholeMicroseconds(range.cutFromMs)
   const keys = index.frames.slice(0, range.firstFrame + 1).filter((frame) => frame.key)
   return wholeMicroseconds(Math.max(0, (keys.at(-2)?.atMs ?? 0) - 1))
+}
+
+/** From this on the clock's own step would move a frame to its neighbour: AVI counts whole frames. */
+const COARSE_TICK_MS = 4
+/** Frames looked through for a good place to open. */
+const FRAMES_BACK = 300
+
+function tickMs({ timeBase: { num, den } }: { timeBase: { num: number; den: number } }): number {
+  return (num * 1000) / den
+}
+
+function isCoarse({ video }: AcceptedRecording): boolean {
+  return tickMs(video) >= COARSE_TICK_MS
+}
+
+/**
+ * ffmpeg moves the clocks of picture and sound to the place it opens at, each by whole ticks. So it opens on a frame, and
+ * of the frames before the range on the latest that also lies nearest to a tick of the sound.
+ */
+function seekOnTick({ audio }: AcceptedRecording, index: FrameIndex, range: FrameRange): number {
+  const before = index.frames.slice(Math.max(0, range.firstFrame - FRAMES_BACK), range.firstFrame).reverse()
+  const tick = audio ? tickMs(audio) : 0
+  const off = (atMs: number): number => (tick > 0 ? Math.abs(atMs / tick - Math.round(atMs / tick)) * tick : 0)
+  const best = before.reduce((a, b) => (off(b.atMs) < off(a.atMs) - 0.01 ? b : a), before[0] ?? { atMs: 0 })
+  return Math.round(best.atMs * 1000) / 1000
+}
+
+/** Where a range is taken out, ms of the recording: between frames; on a coarse clock nearer to the later one, so that rounding finds it. */
+function trimEdges(recording: AcceptedRecording, { cutFromMs, cutToMs, fromMs, toMs }: FrameRange) {
+  if (!isCoarse(recording)) return { startMs: cutFromMs, endMs: cutToMs }
+  return { startMs: (cutFromMs + fromMs) / 2, endMs: cutToMs === null ? null : (cutToMs + toMs) / 2 }
 }
 
 /** One branch a range: `source,split[v0_][v1_]`, then `[v0_]...[v0]`, `[v1_]...[v1]`. */
@@ -95,23 +128,20 @@ function takeRanges(track: Track, group: Group): string[] {
   ]
 }
 
-function pictureTrack({ video }: AcceptedRecording, ranges: readonly FrameRange[]): Track {
-  // 4:2:0 needs even sides; the odd last row or column is dropped, nothing is scaled
-  const odd = video.width % 2 === 1 || video.height % 2 === 1
+function pictureTrack(recording: AcceptedRecording, ranges: readonly FrameRange[]): Track {
+  const { video } = recording
+  const picture = planPicture(video)
   return {
     label: 'v',
     streamIndex: video.index,
-    prepare: video.interlaced ? ['bwdif=mode=send_frame:deint=all'] : [],
+    prepare: picture.before,
     splitter: 'split',
-    take: (range, seekMs) => [
-      `trim=start=${seconds(range.cutFromMs - seekMs)}${range.cutToMs === null ? '' : `:end=${seconds(range.cutToMs - seekMs)}`}`,
-      'setpts=PTS-STARTPTS',
-    ],
-    finish: [
-      ...(ranges.length > 1 ? [`concat=n=${ranges.length}:v=1:a=0`, layTimes(ranges)] : []),
-      ...(odd ? ['crop=trunc(iw/2)*2:trunc(ih/2)*2:0:0'] : []),
-      'format=yuv420p',
-    ],
+    take: (range, seekMs) => {
+      const { startMs, endMs } = trimEdges(recording, range)
+      const end = endMs === null ? '' : `:end=${seconds(endMs - seekMs)}`
+      return [`trim=start=${seconds(startMs - seekMs)}${end}`, 'setpts=PTS-STARTPTS']
+    },
+    finish: [...(ranges.length > 1 ? [`concat=n=${ranges.length}:v=1:a=0`, layTimes(ranges)] : []), ...picture.after],
   }
 }
 

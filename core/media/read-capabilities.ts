@@ -31,6 +31,9 @@ export const NEEDED_PARTS = [
   { kind: 'filter', name: 'scale', why: 'picture formats' },
   { kind: 'filter', name: 'transpose', why: 'turned phones' },
   { kind: 'filter', name: 'format', why: 'picture formats' },
+  { kind: 'filter', name: 'setparams', why: 'colours of clips' },
+  { kind: 'filter', name: 'zscale', why: 'recordings of high dynamic range' },
+  { kind: 'filter', name: 'tonemap', why: 'recordings of high dynamic range' },
   { kind: 'filter', name: 'bwdif', why: 'interlaced recordings' },
   { kind: 'filter', name: 'aresample', why: 'late or broken sound' },
   { kind: 'filter', name: 'aformat', why: 'sound formats' },
@@ -44,6 +47,7 @@ export const NEEDED_PARTS = [
   { kind: 'demuxer', name: 'mov', why: 'MP4 and MOV recordings' },
   { kind: 'demuxer', name: 'matroska', why: 'MKV and WebM recordings' },
   { kind: 'demuxer', name: 'mpegts', why: 'TS recordings' },
+  { kind: 'demuxer', name: 'avi', why: 'AVI recordings' },
   { kind: 'demuxer', name: 'ffmetadata', why: 'chapters in lessons' },
 ] as const satisfies readonly NeededPart[]
 

@@ -7,6 +7,14 @@ export interface Fraction {
   den: number
 }
 
+/** Colours as the file says them, by ffprobe's names; '' = not said. */
+export interface PictureColour {
+  transfer: string
+  primaries: string
+  matrix: string
+  range: string
+}
+
 export interface VideoStream {
   /** Index among all streams of the file. */
   index: number
@@ -24,6 +32,8 @@ export interface VideoStream {
   averageRate: number | null
   /** What the container says, null when it says nothing. */
   durationMs: Ms | null
+  /** Absent = nothing is known of its colours: they are those of ITU-R BT.709. */
+  colour?: PictureColour | undefined
 }
 
 export interface AudioStream {
@@ -50,6 +60,8 @@ export interface Probe {
   /** The picture: the default one, else the first; a cover picture is none. */
   video: VideoStream | null
   audio: AudioStream | null
+  /** Every sound track, in the file's order; absent = `audio` is the only one that is known. */
+  soundTracks?: AudioStream[] | undefined
   /** Kind of every stream in the file, in order: `video`, `audio`, `subtitle`, `data`, `attachment`, `cover`. */
   streamKinds: string[]
 }
@@ -75,6 +87,7 @@ export function readProbe(jsonText: string): Probe | null {
     sizeBytes: number(format['size']) ?? 0,
     video: choose(streams, kinds, 'video', readVideo),
     audio: choose(streams, kinds, 'audio', readAudio),
+    soundTracks: streams.filter((_, index) => kinds[index] === 'audio').map(readAudio),
     streamKinds: kinds,
   }
 }
@@ -112,10 +125,22 @@ function readVideo(stream: Fields): VideoStream {
     height: number(stream['height']) ?? 0,
     rotation: rotation(stream),
     pixelFormat: text(stream['pix_fmt']),
-    interlaced: ['tt', 'bb', 'tb', 'bt'].includes(fieldOrder),
+    // DV is always of half frames (IEC 61834-2; from memory), which its files do not say
+    interlaced: ['tt', 'bb', 'tb', 'bt'].includes(fieldOrder) || text(stream['codec_name']) === 'dvvideo',
     timeBase: fraction(stream['time_base']) ?? { num: 1, den: 90_000 },
     averageRate: rate(stream['avg_frame_rate']),
     durationMs: milliseconds(stream['duration']),
+    colour: readColour(stream),
+  }
+}
+
+function readColour(stream: Fields): PictureColour {
+  const said = (name: string): string => text(stream[name]).replace(/^(unknown|unspecified|reserved)$/, '')
+  return {
+    transfer: said('color_transfer'),
+    primaries: said('color_primaries'),
+    matrix: said('color_space'),
+    range: said('color_range'),
   }
 }
 

@@ -33,6 +33,8 @@ export interface CutRequest {
   jobs: number
   /** Allow a recording without sound. */
   silent?: boolean | undefined
+  /** Which of the recording's sound tracks is published, from 1; without it the file's default one. */
+  soundTrack?: number | undefined
   /** Cut even when the sheet names another recording. */
   anyRecording?: boolean | undefined
   signal?: AbortSignal | undefined
@@ -57,7 +59,9 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
   const found = request.found ?? (await findFfmpeg())
 
   report.step('reading', 0)
-  const recording = await openRecording(found, recordingPath, { silent: request.silent, signal })
+  const recording = await openRecording(found, recordingPath, {
+    ...{ silent: request.silent, soundTrack: request.soundTrack, signal },
+  })
   const segments = chooseSegments(sheet, recording)
   const sha256 = await hashFile(recordingPath, {
     signal,
@@ -111,7 +115,7 @@ async function loudnessOf(
 ): Promise<MeasuredLoudness | null> {
   const { audio, path, durationMs } = recording
   if (!audio) return null
-  const factPath = folder.factPath(sha256, 'loudness')
+  const factPath = folder.factPath(sha256, `loudness-${audio.index}`)
   const known = await readFile(factPath, 'utf8').then(parseMeasured, () => null)
   if (known) return known
   const onProgress = ({ percent }: { percent: number }): void => report.step('loudness', percent)

@@ -40,12 +40,12 @@ function barNumber(pixels: Buffer, frame: number): number {
   ).reduce((sum, value) => sum + value, 0)
 }
 
-/** All sound, one channel at 48 kHz; sample 0 is the moment 0 of the container's clock less `clockStart` seconds. */
-export function readSound(path: string, clockStart = 0): Float32Array {
+/** All sound, one channel at 48 kHz; sample 0 is the moment 0 of the container's clock less `clockStart` seconds. @param track from 0 */
+export function readSound(path: string, clockStart = 0, track = 0): Float32Array {
   // of the first decoded piece: samples that only warm the decoder up (Opus, AAC) are gone by then
-  const first = ['-select_streams', 'a:0', '-show_entries', 'frame=pts_time', '-read_intervals', '%+#1']
+  const first = ['-select_streams', `a:${track}`, '-show_entries', 'frame=pts_time', '-read_intervals', '%+#1']
   const start = Number(firstLine(probeText(path, first)).split(',')[0])
-  const bytes = ffmpeg(['-i', path, '-map', '0:a:0', '-ac', '1', '-ar', '48000', '-f', 'f32le', '-'])
+  const bytes = ffmpeg(['-i', path, '-map', `0:a:${track}`, '-ac', '1', '-ar', '48000', '-f', 'f32le', '-'])
   const samples = new Float32Array(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.length))
   const ahead = Math.round((start - clockStart) * 48_000)
   if (ahead <= 0) return samples.slice(-ahead)

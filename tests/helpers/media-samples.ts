@@ -23,7 +23,7 @@ export function ffmpeg(args: readonly string[]): Buffer {
   return result.stdout
 }
 
-function picture(size: string, rate: string, seconds: number): string[] {
+export function picture(size: string, rate: string, seconds: number): string[] {
   const bits = Array.from({ length: BAR_BITS }, (_, bit) => {
     return `drawbox=x=${bit * BAR_SIZE}:y=0:w=${BAR_SIZE}:h=${BAR_SIZE}:color=white:t=fill:enable='bitand(n,${1 << bit})'`
   })
@@ -32,7 +32,7 @@ function picture(size: string, rate: string, seconds: number): string[] {
 }
 
 /** Noise is different at every moment, so a piece of it has one place only. */
-function noise(seconds: number, layout = 'stereo'): string[] {
+export function noise(seconds: number, layout = 'stereo'): string[] {
   const one = (seed: number) => `anoisesrc=c=pink:seed=${seed}:r=48000:a=0.25:d=${seconds}`
   if (layout === 'mono') return ['-f', 'lavfi', '-i', one(7)]
   if (layout === '5.1')
@@ -132,11 +132,16 @@ export type SampleName = keyof typeof RECIPES
 
 /** The path of a sample; made when it is not there yet. Several test files may ask at one time. */
 export function samplePath(name: SampleName): string {
-  const path = join(folder(), `${name}.bin`)
+  return madeOnce(`${name}.bin`, RECIPES[name])
+}
+
+/** The path of a file made by ffmpeg with these arguments before its path, once a machine. */
+export function madeOnce(fileName: string, args: () => readonly string[]): string {
+  const path = join(folder(), fileName)
   if (existsSync(path)) return path
   const part = `${path}.${process.pid}`
   try {
-    ffmpeg([...RECIPES[name](), part])
+    ffmpeg([...args(), part])
     renameSync(part, path)
   } finally {
     rmSync(part, { force: true })

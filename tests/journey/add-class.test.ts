@@ -68,7 +68,7 @@ describe('a file that is no film', () => {
     const file = path.join(await tempFolder(), 'shopping.mp4')
     await writeFile(file, 'milk and eggs')
     await choose(page, file)
-    await page.getByText('The file is no MP4, MOV, MKV, WebM or TS recording.').first().waitFor()
+    await page.getByText('The file is no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording.').first().waitFor()
     expect(await violations(page)).toEqual([])
     await choose(page, sample('small-class.mp4'))
     await page.getByText('All of it is here.').waitFor()

@@ -207,7 +207,7 @@ it('takes in what is laid into the inbox once it has stopped growing, and lays a
   expect(await look()).toEqual(['list.mp4', 'monday_class.mp4'])
   expect(await look()).toEqual([])
   expect((await studio.store.recordings.list()).map(({ title }) => title)).toEqual(['monday class'])
-  expect(await readFile(path.join(inbox, 'refused', 'list.mp4.why.txt'), 'utf8')).toMatch(/no MP4, MOV, MKV/)
+  expect(await readFile(path.join(inbox, 'refused', 'list.mp4.why.txt'), 'utf8')).toMatch(/no MP4, MOV, 3GP, MKV/)
 })
 
 it('drafts from the words, and cuts a lesson that a person chose', async () => {

@@ -8,7 +8,7 @@ import { MAX_PIXELS, MAX_STREAMS } from '../accept-recording.ts'
  */
 export const RECORDING_GUARDS: readonly string[] = [
   ...['-protocol_whitelist', 'file'],
-  ...['-format_whitelist', 'mov,matroska,mpegts'],
+  ...['-format_whitelist', 'mov,matroska,mpegts,avi'],
   ...['-max_streams', String(MAX_STREAMS)],
   ...['-max_pixels', String(MAX_PIXELS)],
 ]

@@ -15,16 +15,17 @@ export interface OpenedRecording extends AcceptedRecording {
 
 /**
  * @param options.silent true allows a recording without sound.
+ * @param options.soundTrack which of its sound tracks is used, from 1; without it the default one.
  * @throws AppError file-missing, recording-empty, recording-format, recording-broken, recording-no-picture,
  * recording-no-sound, engine-timeout, engine-cancelled.
  */
 export async function openRecording(
   found: Ffmpeg,
   path: string,
-  options: { silent?: boolean | undefined; signal?: AbortSignal | undefined } = {},
+  options: { silent?: boolean | undefined; soundTrack?: number | undefined; signal?: AbortSignal | undefined } = {},
 ): Promise<OpenedRecording> {
   const probe = await probeFile(found, path, options.signal)
-  const accepted = acceptRecording(probe, { silent: options.silent === true })
+  const accepted = acceptRecording(probe, { silent: options.silent === true, soundTrack: options.soundTrack })
   const { video, audio } = accepted
   const { clockStartSeconds } = probe
   const index = await indexFrames(found, path, { ...video, clockStartSeconds }, options.signal)

@@ -68,7 +68,10 @@ async function beginsRight(path: string): Promise<boolean> {
 }
 
 function noRecording(): AppError {
-  return new AppError('recording-format', 'The file is no MP4, MOV, MKV, WebM or TS recording. Give one of these.')
+  return new AppError(
+    'recording-format',
+    'The file is no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording. Give one of these.',
+  )
 }
 
 function checkResult(result: ProcessResult, doing: string): void {

@@ -13,6 +13,7 @@ interface Options {
   exact?: boolean
   jobs?: string
   silent?: boolean
+  soundTrack?: string
   anyRecording?: boolean
   json?: boolean
 }
@@ -21,7 +22,7 @@ export function addCut(program: Command, io: Io, finish: Finish): void {
   program
     .command('cut')
     .description('cut frame-exact clips from the recording; writes manifest.json beside them')
-    .argument('<recording>', 'the filmed class (MP4, MOV, MKV, WebM, MPEG-TS)')
+    .argument('<recording>', 'the filmed class (MP4, MOV, 3GP, MKV, WebM, MPEG-TS, AVI)')
     .argument('<log-sheet>', 'the log sheet (JSON)')
     .requiredOption('--out <folder>', 'where the clips go')
     .option(
@@ -29,6 +30,7 @@ export function addCut(program: Command, io: Io, finish: Finish): void {
       'start every clip on the very frame of its mark, also where a cheaper frame lies in the same pause',
     )
     .option('--jobs <n>', 'clips cut side by side', '2')
+    .option('--sound-track <n>', 'which sound track of the recording is published, from 1')
     .option('--silent', 'accept a recording without sound')
     .option('--any-recording', 'cut although the sheet was marked on another recording')
     .option('--json', 'print the manifest')
@@ -41,6 +43,7 @@ export function addCut(program: Command, io: Io, finish: Finish): void {
         outDir: options.out,
         jobs: readJobs(options.jobs),
         silent: options.silent,
+        soundTrack: readTrack(options.soundTrack),
         anyRecording: options.anyRecording,
         signal: io.signal,
         onProgress: progress.show,
@@ -58,6 +61,13 @@ export function readJobs(text: string | undefined): number {
   const jobs = Number(text ?? '2')
   if (Number.isInteger(jobs) && jobs >= 1 && jobs <= 16) return jobs
   throw new AppError('usage', `--jobs takes a whole number from 1 to 16, not "${text}".`)
+}
+
+function readTrack(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined
+  const track = Number(text)
+  if (Number.isInteger(track) && track >= 1) return track
+  throw new AppError('usage', `--sound-track takes a whole number from 1 on, not "${text}".`)
 }
 
 function describeManifest(manifest: Awaited<ReturnType<typeof cutRecording>>, out: string): string {

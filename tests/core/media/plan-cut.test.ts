@@ -39,6 +39,9 @@ const PROBE: Probe = {
   streamKinds: ['video', 'audio'],
 }
 
+/** The clip says its colours itself. */
+const TAGS = 'setparams=color_primaries=bt709:color_trc=bt709:colorspace=bt709:range=tv'
+
 /** A minute at 25 frames a second, or at the given times. */
 const indexOf = (times = Array.from({ length: 1500 }, (_, frame) => frame * 40)): FrameIndex => ({
   frames: times.map((atMs, frame) => ({ atMs, key: frame % 250 === 0 })),
@@ -118,7 +121,7 @@ describe('planCut', () => {
     expect(plan.command.inputs).toEqual([{ options: ['-ss', '0.980000'] }])
     expect(plan.command.filter.split(';')).toEqual([
       '[0:0]trim=start=0.000000:end=2.000000,setpts=PTS-STARTPTS[v0]',
-      '[v0]format=yuv420p[v]',
+      `[v0]format=yuv420p,${TAGS}[v]`,
       '[0:1]atrim=start=0.020000:end=2.020000,asetpts=PTS-round(0.020000/TB),' +
         'aresample=48000:async=1:min_hard_comp=0.02:first_pts=0,aformat=sample_fmts=fltp:channel_layouts=stereo,' +
         'apad=whole_dur=2.000000,asetpts=N,atrim=end=2.000000[a0]',
@@ -142,7 +145,7 @@ describe('planCut', () => {
     expect(chains[0]).toBe('[0:0]split=2[v0_][v1_]')
     expect(chains[3]).toMatch(/^\[1:0\]trim=.*\[v2\]$/)
     expect(chains[4]).toMatch(
-      /^\[v0\]\[v1\]\[v2\]concat=n=3:v=1:a=0,setpts='if\(N,.*eq\(N,13\).*eq\(N,38\).*',format=yuv420p\[v\]$/,
+      /^\[v0\]\[v1\]\[v2\]concat=n=3:v=1:a=0,setpts='if\(N,.*eq\(N,13\).*eq\(N,38\).*',format=yuv420p,setparams=[^;]*\[v\]$/,
     )
   })
 

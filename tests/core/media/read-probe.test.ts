@@ -24,6 +24,14 @@ const audio = {
   time_base: '1/48000',
   disposition: { default: 1 },
 }
+const AAC_TRACK = {
+  index: 1,
+  codec: 'aac',
+  sampleRate: 48_000,
+  channels: 2,
+  timeBase: { num: 1, den: 48_000 },
+  durationMs: null,
+}
 const probe = (streams: object[], format: object = {}) =>
   readProbe(
     JSON.stringify({
@@ -55,17 +63,26 @@ describe('readProbe', () => {
         timeBase: { num: 1, den: 15_360 },
         averageRate: 30,
         durationMs: 12_000,
+        colour: { transfer: '', primaries: '', matrix: '', range: '' },
       },
-      audio: {
-        index: 1,
-        codec: 'aac',
-        sampleRate: 48_000,
-        channels: 2,
-        timeBase: { num: 1, den: 48_000 },
-        durationMs: null,
-      },
+      audio: AAC_TRACK,
+      soundTracks: [AAC_TRACK],
       streamKinds: ['video', 'audio'],
     })
+  })
+
+  it('reads colours as they are said, DV as half frames, and every sound track', () => {
+    const hdr = {
+      color_transfer: 'arib-std-b67',
+      color_primaries: 'bt2020',
+      color_space: 'bt2020nc',
+      color_range: 'tv',
+    }
+    const colour = { transfer: 'arib-std-b67', primaries: 'bt2020', matrix: 'bt2020nc', range: 'tv' }
+    expect(probe([{ ...video, ...hdr }])?.video?.colour).toEqual(colour)
+    expect(probe([{ ...video, color_space: 'unknown' }])?.video?.colour?.matrix).toBe('')
+    expect(probe([{ ...video, codec_name: 'dvvideo', field_order: 'unknown' }])?.video?.interlaced).toBe(true)
+    expect(probe([video, audio, { ...audio, index: 2 }])?.soundTracks?.map(({ index }) => index)).toEqual([1, 2])
   })
 
   it('takes a cover picture for none', () => {

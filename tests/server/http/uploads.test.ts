@@ -178,8 +178,12 @@ describe('a whole upload', () => {
   })
 
   it.each([
-    ['a text', Buffer.from('#EXTM3U\n#EXTINF:1,\nfile:///etc/passwd\n'), /no MP4, MOV, MKV, WebM or TS recording/],
-    ['an empty film', Buffer.alloc(5000), /no MP4, MOV, MKV, WebM or TS recording/],
+    [
+      'a text',
+      Buffer.from('#EXTM3U\n#EXTINF:1,\nfile:///etc/passwd\n'),
+      /no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording/,
+    ],
+    ['an empty film', Buffer.alloc(5000), /no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording/],
   ])('%s is refused in words, and nothing of it stays', async (_what, bytes, message) => {
     const recordingId = await newClass()
     const more = { 'upload-length': String(bytes.length), 'upload-metadata': wordsOf(recordingId) }
