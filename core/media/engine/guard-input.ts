@@ -13,6 +13,12 @@ export const RECORDING_GUARDS: readonly string[] = [
   ...['-max_pixels', String(MAX_PIXELS)],
 ]
 
+/** Before a joining list that we wrote ourselves: it may name recordings, each of them held to the same lists. */
+export const JOIN_GUARDS: readonly string[] = [
+  ...RECORDING_GUARDS.map((word, at) => (RECORDING_GUARDS[at - 1] === '-format_whitelist' ? `concat,${word}` : word)),
+  ...['-f', 'concat', '-safe', '0'],
+]
+
 /** Before a chapter file that we wrote ourselves. */
 export const CHAPTER_GUARDS: readonly string[] = [
   ...['-protocol_whitelist', 'file'],

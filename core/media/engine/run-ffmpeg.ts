@@ -14,14 +14,14 @@ import type { RunLimits } from '../plan-limits.ts'
 import { isProgressLine, progressReader } from '../read-progress.ts'
 import type { RunProgress } from '../read-progress.ts'
 import type { Ffmpeg } from './find-ffmpeg.ts'
-import { CHAPTER_GUARDS, RECORDING_GUARDS, fileName } from './guard-input.ts'
+import { CHAPTER_GUARDS, JOIN_GUARDS, RECORDING_GUARDS, fileName } from './guard-input.ts'
 import { guardProgram } from './guard-process.ts'
 
 export interface FfmpegJob {
   /** What is being done, for messages: "Cutting "Squat"". */
   doing: string
-  /** Files read. The allow-lists are put before each. `chapters` = a chapter file that we wrote. */
-  inputs: readonly { path: string; options: readonly string[]; kind?: 'recording' | 'chapters' }[]
+  /** Files read. The allow-lists are put before each. `chapters` and `joining` = a chapter file, a joining list that we wrote. */
+  inputs: readonly { path: string; options: readonly string[]; kind?: keyof typeof GUARDS }[]
   /** A whole filter graph; made by us, never with a person's words in it. */
   filter?: string
   /** Files written, by names that we made; null = nothing is written. Options end with `-f` and the format. */
@@ -34,6 +34,8 @@ export interface FfmpegJob {
   onProgress?: ((progress: RunProgress) => void) | undefined
   signal?: AbortSignal | undefined
 }
+
+const GUARDS = { recording: RECORDING_GUARDS, chapters: CHAPTER_GUARDS, joining: JOIN_GUARDS } as const
 
 /** Between asking ffmpeg to end and ending it. */
 const GRACE_MS = 2000
@@ -123,8 +125,8 @@ function buildCommand(found: Ffmpeg, job: FfmpegJob): ffmpegCommand.FfmpegComman
     ...['-nostdin', '-hide_banner', '-nostats', '-loglevel', job.messages ?? 'error', '-y'],
     ...['-progress', 'pipe:2', '-timelimit', String(job.limits.cpuSeconds)],
   ]
-  job.inputs.forEach(({ path, options, kind }, index) => {
-    const guards = kind === 'chapters' ? CHAPTER_GUARDS : RECORDING_GUARDS
+  job.inputs.forEach(({ path, options, kind = 'recording' }, index) => {
+    const guards = GUARDS[kind]
     command.input(fileName(path)).inputOptions(...[...(index === 0 ? general : []), ...guards, ...options])
   })
   if (job.filter !== undefined) command.complexFilter(job.filter)
