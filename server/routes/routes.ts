@@ -2,6 +2,9 @@
 import type { Router } from 'express'
 import type { Door } from '../door.ts'
 import { addAssets } from './assets.ts'
+import { addChecks } from './checks.ts'
+import { addClass } from './class.ts'
+import { addEdits } from './edits.ts'
 import { addEvents } from './events.ts'
 import { addHealth } from './health.ts'
 import { addJobs } from './jobs.ts'
@@ -26,6 +29,9 @@ export const ROUTES: readonly AddRoutes[] = [
   addUploads,
   addRecordings,
   addRecordingPieces,
+  addClass,
+  addEdits,
+  addChecks,
   addJobs,
   addPublish,
   addMedia,
