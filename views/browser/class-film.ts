@@ -5,6 +5,8 @@ export interface Film {
   video: HTMLVideoElement
   /** The start of the frame that is shown. */
   nowMs: () => Ms
+  /** The same once the film has come to rest on a frame. */
+  restMs: () => Promise<Ms>
   /** Shows the frame that begins at this moment. */
   show: (ms: Ms) => void
   toggle: () => void
@@ -14,6 +16,9 @@ export interface Film {
   playStretch: (stretch: Stretch) => void
   onTime: (listener: (ms: Ms) => void) => void
 }
+
+/** A browser that shows no frame in this time shows none. */
+const REST_MS = 1000
 
 export function openFilm(video: HTMLVideoElement): Film {
   const frameMs = Number(video.dataset['frameMs'] ?? 1000 / 30)
@@ -57,9 +62,16 @@ export function openFilm(video: HTMLVideoElement): Film {
   })
   video.addEventListener('pause', () => writePlace(nowMs()))
   goToPlace(show)
+  const restMs = async (): Promise<Ms> => {
+    for (let waitedMs = 0; waitedMs < REST_MS && (video.seeking || shownMs === null); waitedMs += 20) {
+      await new Promise((resolve) => window.setTimeout(resolve, 20))
+    }
+    return nowMs()
+  }
   return {
     video,
     nowMs,
+    restMs,
     show,
     toggle: () => {
       if (video.paused) void video.play().catch(() => undefined)

@@ -135,10 +135,14 @@ function showNow(place: HTMLElement, film: Film): void {
 function setToNow(place: HTMLElement, film: Film): void {
   place.addEventListener('click', ({ target }) => {
     const button = target instanceof Element ? target.closest<HTMLElement>('[data-now]') : null
-    const field = button && document.getElementById(button.dataset['now'] ?? '')
-    if (!(field instanceof HTMLInputElement)) return
-    field.value = formatClockMs(film.nowMs())
-    if (field.form?.hasAttribute('data-auto')) field.form.requestSubmit()
+    const id = button?.dataset['now']
+    if (id === undefined) return
+    void film.restMs().then((ms) => {
+      const field = document.getElementById(id)
+      if (!(field instanceof HTMLInputElement)) return
+      field.value = formatClockMs(ms)
+      if (field.form?.hasAttribute('data-auto')) field.form.requestSubmit()
+    })
   })
   place.addEventListener('edge', (event) => {
     const field = document.getElementById((event as CustomEvent<string>).detail)
