@@ -141,6 +141,7 @@ function setToNow(place: HTMLElement, film: Film): void {
       const field = document.getElementById(id)
       if (!(field instanceof HTMLInputElement)) return
       field.value = formatClockMs(ms)
+      field.dataset['fromFilm'] = 'yes'
       if (field.form?.hasAttribute('data-auto')) field.form.requestSubmit()
     })
   })

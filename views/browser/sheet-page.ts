@@ -158,7 +158,9 @@ function readForm(form: HTMLFormElement, submitter: HTMLElement | null): URLSear
 }
 
 function findClock(form: HTMLFormElement): string | null {
-  return form.querySelector<HTMLInputElement>('.clock-input')?.id ?? null
+  const field = form.querySelector<HTMLInputElement>('.clock-input')
+  // what was taken from the film is shown already
+  return field && field.dataset['fromFilm'] === undefined ? field.id : null
 }
 
 function followOthers(root: HTMLElement, sheetId: string, refresh: () => void): void {
