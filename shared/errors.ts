@@ -30,6 +30,7 @@ export const ERRORS = {
   'recording-broken': { exit: 2, means: 'The recording is cut short or damaged.' },
   'recording-no-picture': { exit: 2, means: 'The recording has no picture.' },
   'recording-no-sound': { exit: 2, means: 'The recording has no sound.' },
+  'sound-not-matching': { exit: 2, means: 'Sound recorded apart does not belong to the recording.' },
   // store
   'not-allowed': { exit: 2, means: 'The person may not do this.' },
   'row-missing': { exit: 2, means: 'What was asked for is not in the store.' },

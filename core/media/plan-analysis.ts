@@ -6,17 +6,18 @@ import type { RunLimits } from './plan-limits.ts'
 import { isHdr, planPicture } from './plan-picture.ts'
 
 /** Goes up when the same recording would give another analysis. */
-export const ANALYSIS_VERSION = 1
+export const ANALYSIS_VERSION = 2
 
 /** Peaks a second at each zoom, the finest first; one byte each. */
 export const PEAK_ZOOMS = [1000 / FRAME_MS, 20, 4, 1] as const
 export type PeakZoom = (typeof PEAK_ZOOMS)[number]
 
-/** Options after the input for the one pass over the sound: one channel, 16 kHz, 16 bits, to standard output. */
+/** The sound as one channel, 16 kHz, 16 bits. Late sound gets silence before it, so that the first sample is the recording's first moment. */
+const SAMPLES = `aresample=${SOUND_RATE}:async=1:first_pts=0,aformat=sample_fmts=s16:channel_layouts=mono`
+
+/** Options after the input for one pass over the sound alone, to standard output. */
 export function planSoundPass(audioIndex: number): string[] {
-  // late sound gets silence before it, so that the first sample is the recording's first moment
-  const steady = `[0:${audioIndex}]aresample=${SOUND_RATE}:async=1:first_pts=0,aformat=sample_fmts=s16:channel_layouts=mono[o]`
-  return ['-filter_complex', steady, '-map', '[o]', '-f', 's16le', 'pipe:1']
+  return ['-filter_complex', `[0:${audioIndex}]${SAMPLES}[o]`, '-map', '[o]', '-f', 's16le', 'pipe:1']
 }
 
 export interface ThumbPlan {
@@ -49,20 +50,43 @@ export function planThumbs({ video }: AcceptedRecording, durationMs: Ms): ThumbP
   return { everyMs, ...SHEET, width: THUMB_WIDTH, height, count, sheets }
 }
 
-/** Only key frames are decoded: the picture of each step is the last key frame before it. */
-export function thumbOptions(plan: ThumbPlan): { input: string[]; filter: string; output: string[] } {
-  const seconds = plan.everyMs / 1000
+/** Shorter black is a cut or a blink, shorter stillness a held pose; our own choice. */
+const DULL = { blackSeconds: 2, stillSeconds: 10, stillNoise: 0.0005 }
+
+/**
+ * The one pass over a recording: samples go to standard output, sheets of small pictures to files, loudness (EBU R128, true peak
+ * after ITU-R BS.1770), black and still parts to the messages. Only key frames are decoded: the picture of each step is the last
+ * key frame before it.
+ * @param sheetPattern path of the sheets with %d for the number, from 0.
+ */
+export function planPass(
+  { video, audio }: AcceptedRecording,
+  thumbs: ThumbPlan,
+  sheetPattern: string,
+): { input: string[]; output: string[] } {
+  const small = `scale=${thumbs.width}:${thumbs.height}:flags=fast_bilinear`
+  const { after } = planPicture(video, [small])
+  const steps = `fps=1/${thumbs.everyMs / 1000}:round=up:start_time=0,tile=${thumbs.columns}x${thumbs.rows}`
+  const { blackSeconds, stillSeconds, stillNoise } = DULL
+  const dull = `blackdetect=d=${blackSeconds},freezedetect=n=${stillNoise}:d=${stillSeconds},nullsink`
+  const mix = audio && audio.channels > 2 ? 'aformat=channel_layouts=stereo,' : ''
+  const sound = audio
+    ? [`[0:${audio.index}]asplit=2[m][s]`, `[m]${mix}ebur128=framelog=verbose:peak=true,anullsink`, `[s]${SAMPLES}[o]`]
+    : []
+  const picture = [`[0:${video.index}]${after.join(',')},split=2[t][d]`, `[t]${steps}[v]`, `[d]${dull}`]
   return {
-    input: ['-skip_frame', 'nokey'],
-    filter: `fps=1/${seconds}:round=up:start_time=0,scale=${plan.width}:${plan.height},tile=${plan.columns}x${plan.rows}`,
+    input: ['-skip_frame', 'nokey', '-sn', '-dn'],
     output: [
-      ...['-an', '-fps_mode', 'passthrough', '-frames:v', String(plan.sheets), '-c:v', 'mjpeg', '-q:v', '5'],
-      ...['-fflags', '+bitexact', '-start_number', '0', '-f', 'image2'],
+      ...['-filter_complex', [...sound, ...picture].join(';')],
+      ...(audio ? ['-map', '[o]', '-f', 's16le', 'pipe:1'] : []),
+      ...['-map', '[v]', '-fps_mode', 'passthrough', '-frames:v', String(thumbs.sheets), '-c:v', 'mjpeg', '-q:v', '5'],
+      ...['-fflags', '+bitexact', '-start_number', '0', '-f', 'image2', `file:${sheetPattern}`],
     ],
   }
 }
 
-export function thumbLimits(durationMs: Ms): RunLimits {
+/** Measured: about 12 processor seconds for 20 minutes; key frames of film without others (all of them are) cost more. */
+export function passLimits(durationMs: Ms): RunLimits {
   const seconds = durationMs / 1000
   return {
     timeoutMs: Math.round((300 + seconds) * 1000),
@@ -73,7 +97,7 @@ export function thumbLimits(durationMs: Ms): RunLimits {
 
 /** Common practice, no source: what Chrome, Firefox and Safari all play from a plain file. */
 const SHOWN = {
-  mp4: { video: ['h264'], audio: ['aac', 'mp3'] },
+  mp4: { video: ['h264'], audio: ['aac', 'mp3', 'flac'] },
   webm: { video: ['vp8', 'vp9', 'av1'], audio: ['opus', 'vorbis'] },
 } as const
 const PLAIN_PIXELS = ['yuv420p', 'yuvj420p']

@@ -5,16 +5,17 @@
 import { mkdir, mkdtemp, rm } from 'node:fs/promises'
 import path from 'node:path'
 import { hashFile } from '../../core/media/engine/hash-file.ts'
-import { measureLoudness } from '../../core/media/engine/measure-loudness.ts'
 import { openRecording } from '../../core/media/engine/open-recording.ts'
 import type { OpenedRecording } from '../../core/media/engine/open-recording.ts'
-import { probeFile } from '../../core/media/engine/probe-file.ts'
-import { makeThumbs, measureSound } from '../../core/media/engine/run-analysis.ts'
+import { probeSound } from '../../core/media/engine/probe-file.ts'
+import { lookThrough } from '../../core/media/engine/run-analysis.ts'
 import { findSpeech } from '../../core/media/find-speech.ts'
 import { coarsenPeaks } from '../../core/media/measure-sound.ts'
+import type { SoundMeasures } from '../../core/media/measure-sound.ts'
 import { ANALYSIS_VERSION, PEAK_ZOOMS, planThumbs } from '../../core/media/plan-analysis.ts'
 import { mustBeAllowed, PROGRAM } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
+import type { Ms } from '../../shared/time.ts'
 import { keyFramesKey, peaksKey, speechKey, thumbsKey } from '../storage/media-keys.ts'
 import type { MediaFile } from '../store/keep-media.ts'
 import type { Studio } from '../studio.ts'
@@ -36,10 +37,8 @@ export type AnalyseNeeds = Pick<Studio, 'store' | 'storage' | 'ffmpeg' | 'actor'
 /** Shares of the whole by a usual run, from the costs that were measured for a class of twenty minutes. */
 const STEPS = {
   'Looking into the film': 0.1,
+  'Looking through it: sound, pictures, loudness': 0.75,
   'Reading it whole': 0.15,
-  'Reading the sound': 0.25,
-  'Making small pictures': 0.2,
-  'Measuring the loudness': 0.3,
 } as const
 
 interface Desk extends AnalyseInput {
@@ -67,11 +66,10 @@ export async function analyseRecording(studio: AnalyseNeeds, input: AnalyseInput
   if (facts.version !== ANALYSIS_VERSION) facts = firstFacts(ANALYSIS_VERSION, opened, opened.index.frames.length)
   await keep(desk, { facts, durationMs: opened.durationMs })
   await putKeyFrames(desk, opened)
-  await sumAndRelease(desk, media, opened, facts)
-  for (const piece of [addWave, addThumbs, addLoudness]) {
-    facts = await piece(desk, opened, facts)
-    await keep(desk, { facts })
-  }
+  await release(desk, media, opened, facts)
+  facts = await addPass(desk, opened, facts)
+  await keep(desk, { facts })
+  await sum(desk, media, opened)
   return facts
 }
 
@@ -87,26 +85,32 @@ async function openOrRefuse(desk: Desk, media: MediaFile): Promise<OpenedRecordi
   }
 }
 
-/** Now the class can be worked on: its length and sum are known. */
-async function sumAndRelease(desk: Desk, media: MediaFile, opened: OpenedRecording, facts: MediaFacts): Promise<void> {
+/** Now the class can be marked: its length is known and browsers can show it, or soon will. */
+async function release(desk: Desk, media: MediaFile, opened: OpenedRecording, facts: MediaFacts): Promise<void> {
+  const { recordingId, mediaId, studio } = desk
+  await studio.store.transaction(async (rooms) => {
+    if (media.role !== 'part') return
+    await rooms.recordings.change(recordingId, null, { state: 'ready', durationMs: opened.durationMs }, PROGRAM)
+    if (facts.needsPreview !== null && facts.preview !== 'whole') {
+      await askJob(rooms, studio.actor, 'preview', { recordingId, mediaId }, `preview-${mediaId}`)
+    }
+  })
+}
+
+/** The sum of the whole file takes as long as the disk; only a cut and the log sheet need it. */
+async function sum(desk: Desk, media: MediaFile, opened: OpenedRecording): Promise<void> {
   const whole = opened.probe.sizeBytes
   const onBytes = (bytes: number): void => desk.step('Reading it whole', whole > 0 ? bytes / whole : 1)
   const sha256 = media.sha256 ?? (await hashFile(desk.path, { signal: desk.signal, onBytes }))
   const { recordingId, mediaId, studio } = desk
   await studio.store.transaction(async (rooms) => {
     await rooms.media.change(mediaId, { sha256 }, PROGRAM)
-    if (media.role !== 'part') return
-    await rooms.recordings.change(recordingId, null, { state: 'ready', durationMs: opened.durationMs }, PROGRAM)
-    const sheet = await rooms.sheets.readOf(recordingId)
-    if (sheet && sheet.sheet.source === null) {
-      const source = { sha256, durationMs: opened.durationMs }
-      const edit = { op: 'set-source' as const, source, durationMs: opened.durationMs }
-      const edits = [{ opId: `source-${mediaId}`, op: edit }]
-      await rooms.sheets.appendEdits({ sheetId: sheet.id, baseVersion: sheet.version, edits, actor: PROGRAM })
-    }
-    if (facts.needsPreview !== null && facts.preview !== 'whole') {
-      await askJob(rooms, studio.actor, 'preview', { recordingId, mediaId }, `preview-${mediaId}`)
-    }
+    const sheet = media.role === 'part' ? await rooms.sheets.readOf(recordingId) : null
+    if (!sheet || sheet.sheet.source !== null) return
+    const source = { sha256, durationMs: opened.durationMs }
+    const edit = { op: 'set-source' as const, source, durationMs: opened.durationMs }
+    const edits = [{ opId: `source-${mediaId}`, op: edit }]
+    await rooms.sheets.appendEdits({ sheetId: sheet.id, baseVersion: sheet.version, edits, actor: PROGRAM })
   })
 }
 
@@ -115,53 +119,43 @@ async function putKeyFrames(desk: Desk, opened: OpenedRecording): Promise<void> 
   await desk.studio.storage.putBytes(keyFramesKey(desk.recordingId, desk.mediaId), JSON.stringify(times))
 }
 
-async function addWave(desk: Desk, opened: OpenedRecording, facts: MediaFacts): Promise<MediaFacts> {
-  if (facts.wave || !opened.audio) return facts
+/** One pass over the file gives everything that marking shows; when it was done before, nothing is read. */
+async function addPass(desk: Desk, opened: OpenedRecording, facts: MediaFacts): Promise<MediaFacts> {
+  if (facts.thumbs && facts.dull) return facts
   const { recordingId, mediaId, studio, signal } = desk
-  const onShare = (share: number): void => desk.step('Reading the sound', share)
-  const measures = await measureSound(desk.ffmpeg, opened, { signal, onShare })
-  if (!measures) return facts
-  const [finest] = PEAK_ZOOMS
-  for (const zoom of PEAK_ZOOMS) {
-    const peaks = zoom === finest ? measures.peaks : coarsenPeaks(measures.peaks, finest / zoom)
-    await studio.storage.putBytes(peaksKey(recordingId, mediaId, zoom), peaks)
-  }
-  const speech = findSpeech(measures.levels, opened.durationMs)
-  await studio.storage.putBytes(speechKey(recordingId, mediaId), JSON.stringify(speech))
-  const wave = { zooms: [...PEAK_ZOOMS], islands: speech.islands.length, pauses: speech.pauses.length }
-  return { ...facts, wave }
-}
-
-async function addThumbs(desk: Desk, opened: OpenedRecording, facts: MediaFacts): Promise<MediaFacts> {
-  if (facts.thumbs) return facts
-  const { recordingId, mediaId, studio, signal } = desk
-  const plan = planThumbs(opened, opened.durationMs)
+  const thumbs = planThumbs(opened, opened.durationMs)
   const work = path.join(studio.dataFolder, 'work')
   await mkdir(work, { recursive: true, mode: 0o700 })
   const folder = await mkdtemp(path.join(work, 'thumbs-'))
   try {
-    const onShare = (share: number): void => desk.step('Making small pictures', share)
-    const files = await makeThumbs(desk.ffmpeg, opened, plan, folder, { signal, onShare })
-    for (const [index, file] of files.entries()) {
+    const onShare = (share: number): void => desk.step('Looking through it: sound, pictures, loudness', share)
+    const looked = await lookThrough(desk.ffmpeg, opened, thumbs, folder, { signal, onShare })
+    for (const [index, file] of looked.sheets.entries()) {
       await studio.storage.putFile(thumbsKey(recordingId, mediaId, index), file, 'move')
     }
-    return { ...facts, thumbs: plan }
+    const wave = looked.sound && (await putWave(desk, looked.sound, opened.durationMs))
+    return { ...facts, wave, thumbs, loudness: looked.loudness, dull: looked.dull }
   } finally {
     await rm(folder, { recursive: true, force: true })
   }
 }
 
-async function addLoudness(desk: Desk, opened: OpenedRecording, facts: MediaFacts): Promise<MediaFacts> {
-  if (facts.loudness || !opened.audio) return facts
-  const onProgress = ({ percent }: { percent: number }): void => desk.step('Measuring the loudness', percent / 100)
-  const job = { path: desk.path, audio: opened.audio, durationMs: opened.durationMs, signal: desk.signal, onProgress }
-  return { ...facts, loudness: await measureLoudness(desk.ffmpeg, job) }
+async function putWave(desk: Desk, measures: SoundMeasures, durationMs: Ms): Promise<MediaFacts['wave']> {
+  const { recordingId, mediaId, studio } = desk
+  const [finest] = PEAK_ZOOMS
+  for (const zoom of PEAK_ZOOMS) {
+    const peaks = zoom === finest ? measures.peaks : coarsenPeaks(measures.peaks, finest / zoom)
+    await studio.storage.putBytes(peaksKey(recordingId, mediaId, zoom), peaks)
+  }
+  const speech = findSpeech(measures.levels, durationMs)
+  await studio.storage.putBytes(speechKey(recordingId, mediaId), JSON.stringify(speech))
+  return { zooms: [...PEAK_ZOOMS], islands: speech.islands.length, pauses: speech.pauses.length }
 }
 
 /** Sound recorded apart is kept with its sum and length; it has no picture to look at. */
 async function analyseSoundFile(desk: Desk, media: MediaFile): Promise<null> {
   desk.step('Looking into the film', 0)
-  const probe = await probeFile(desk.ffmpeg, desk.path, desk.signal)
+  const probe = await probeSound(desk.ffmpeg, desk.path, desk.signal)
   const onBytes = (bytes: number): void => desk.step('Reading it whole', bytes / Math.max(1, probe.sizeBytes))
   const sha256 = media.sha256 ?? (await hashFile(desk.path, { signal: desk.signal, onBytes }))
   await keep(desk, { sha256, durationMs: probe.durationMs })

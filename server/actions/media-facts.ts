@@ -5,6 +5,8 @@ import { whyPreview } from '../../core/media/plan-analysis.ts'
 import { Ms } from '../../shared/time.ts'
 import type { MediaFile } from '../store/keep-media.ts'
 
+const Part = z.object({ startMs: Ms, endMs: Ms })
+
 export const MediaFacts = z.object({
   /** Of the analysis that made this; another version is made again. */
   version: z.number().int(),
@@ -35,6 +37,8 @@ export const MediaFacts = z.object({
       sheets: z.number().int(),
     })
     .nullable(),
+  /** Where the picture is black or stands still; absent = not looked at. */
+  dull: z.object({ black: z.array(Part), still: z.array(Part) }).optional(),
   loudness: z.object({ integratedLufs: z.number().nullable(), truePeakDbtp: z.number().nullable() }).nullable(),
 })
 export type MediaFacts = z.infer<typeof MediaFacts>

@@ -239,3 +239,38 @@ it('drafts from the words, and cuts a lesson that a person chose', async () => {
   const again = await studio.store.sheets.readOf(recording.id)
   expect(again?.sheet.segments.find(({ id }) => id === first?.id)?.exercise.name).toBe('My own name')
 })
+
+it('finds where the picture is black and where it stands still', async () => {
+  const { studio } = await openWorkingStudio()
+  const file = path.join(await tempFolder(), 'dull.mp4')
+  const pieces = ['testsrc2=s=320x180:r=25:d=6', 'color=black:s=320x180:r=25:d=5', 'smptebars=s=320x180:r=25:d=14']
+  const inputs = pieces.flatMap((piece) => ['-f', 'lavfi', '-i', `${piece},format=yuv420p,setsar=1`])
+  const graph = '[0][1][2]concat=n=3:v=1:a=0[v]'
+  ffmpeg([
+    ...inputs,
+    '-f',
+    'lavfi',
+    '-i',
+    'sine=d=25',
+    '-filter_complex',
+    graph,
+    '-map',
+    '[v]',
+    '-map',
+    '3:a',
+    '-g',
+    '25',
+    file,
+  ])
+  const { media } = await importRecording(studio, { path: file })
+  await settled(studio, media.recordingId)
+  const dull = readFacts(await studio.store.media.read(media.id))?.dull
+  expect(dull?.black).toHaveLength(1)
+  expect(dull?.still).toHaveLength(1)
+  // to one key frame, here a second
+  const [black, still] = [dull?.black[0], dull?.still[0]]
+  expect(Math.abs((black?.startMs ?? NaN) - 6000)).toBeLessThanOrEqual(1000)
+  expect(Math.abs((black?.endMs ?? NaN) - 11_000)).toBeLessThanOrEqual(1000)
+  expect(Math.abs((still?.startMs ?? NaN) - 11_000)).toBeLessThanOrEqual(1000)
+  expect(still?.endMs).toBeGreaterThan(24_000)
+})

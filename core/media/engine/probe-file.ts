@@ -8,7 +8,7 @@ import type { FrameIndex } from '../read-packets.ts'
 import { readProbe } from '../read-probe.ts'
 import type { Fraction, Probe } from '../read-probe.ts'
 import type { Ffmpeg } from './find-ffmpeg.ts'
-import { RECORDING_GUARDS, fileName } from './guard-input.ts'
+import { RECORDING_GUARDS, SOUND_GUARDS, fileName } from './guard-input.ts'
 import { runProcess } from './run-process.ts'
 import type { ProcessResult } from './run-process.ts'
 
@@ -21,8 +21,24 @@ const INDEX_LIMITS = { timeoutMs: 600_000, maxOutputBytes: 200_000_000 }
  * @throws AppError file-missing, recording-empty, recording-format, recording-broken, engine-timeout, engine-cancelled.
  */
 export async function probeFile(found: Ffmpeg, path: string, signal?: AbortSignal): Promise<Probe> {
+  return probeBehind(RECORDING_GUARDS, found, path, signal)
+}
+
+/** The same of a file that is only listened to: WAV, MP3, FLAC and others too. @throws AppError as probeFile; recording-no-sound */
+export async function probeSound(found: Ffmpeg, path: string, signal?: AbortSignal): Promise<Probe> {
+  const probe = await probeBehind([...RECORDING_GUARDS, ...SOUND_GUARDS], found, path, signal)
+  if (probe.audio) return probe
+  throw new AppError('recording-no-sound', 'The file holds no sound. Give the one that the recorder made.')
+}
+
+async function probeBehind(
+  guards: readonly string[],
+  found: Ffmpeg,
+  path: string,
+  signal: AbortSignal | undefined,
+): Promise<Probe> {
   await checkFile(path)
-  const args = ['-v', 'error', ...RECORDING_GUARDS, '-show_format', '-show_streams', '-of', 'json', fileName(path)]
+  const args = ['-v', 'error', ...guards, '-show_format', '-show_streams', '-of', 'json', fileName(path)]
   const result = await runProcess(found.ffprobe, args, { ...PROBE_LIMITS, signal })
   // by its name alone ffprobe takes any text for a damaged MP4
   if (result.exitCode !== 0 && result.stopped === null && !(await beginsRight(path))) throw noRecording()

@@ -1,18 +1,20 @@
-/** Runs the passes that analyse a recording: sound as samples, thumbnails on sheets, a preview that browsers can show. */
-import { spawn } from 'node:child_process'
-import { constants, setPriority } from 'node:os'
+/** Runs the passes that analyse a recording: everything that marking shows in one, and a preview that browsers can show. */
 import path from 'node:path'
-import { AppError } from '../../../shared/errors.ts'
-import { explainFailure } from '../explain-failure.ts'
+import type { Ms } from '../../../shared/time.ts'
 import { openSoundMeter, SOUND_RATE } from '../measure-sound.ts'
 import type { SoundMeasures } from '../measure-sound.ts'
-import { planSoundPass, previewLimits, previewOptions, thumbLimits, thumbOptions } from '../plan-analysis.ts'
+import { passLimits, planPass, planSoundPass, previewLimits, previewOptions } from '../plan-analysis.ts'
 import type { ThumbPlan } from '../plan-analysis.ts'
 import { soundPassLimits } from '../plan-limits.ts'
+import { openDullReader } from '../read-dull.ts'
+import type { DullParts } from '../read-dull.ts'
+import { readLoudness } from '../read-loudness.ts'
+import type { MeasuredLoudness } from '../read-loudness.ts'
+import type { AudioStream } from '../read-probe.ts'
 import type { Ffmpeg } from './find-ffmpeg.ts'
-import { RECORDING_GUARDS, fileName } from './guard-input.ts'
-import { guardProgram } from './guard-process.ts'
+import { SOUND_GUARDS } from './guard-input.ts'
 import type { OpenedRecording } from './open-recording.ts'
+import { readOutput } from './read-output.ts'
 import { runFfmpeg } from './run-ffmpeg.ts'
 
 export interface PassOptions {
@@ -21,30 +23,79 @@ export interface PassOptions {
   onShare?: ((share: number) => void) | undefined
 }
 
+export interface Looked {
+  /** null = the recording has no sound; so with the next. */
+  sound: SoundMeasures | null
+  loudness: MeasuredLoudness | null
+  /** Paths of the sheets of small pictures. */
+  sheets: string[]
+  dull: DullParts
+}
+
 const BYTES_A_MS = (SOUND_RATE * 2) / 1000
-/** Messages kept for an error. */
-const KEPT_CHARACTERS = 20_000
 
 /**
- * Reads all sound once. Memory does not grow with the file: only the measures are kept.
- * @returns null when the recording has no sound.
+ * Reads the whole file once: wave and speech, loudness, small pictures, black and still parts. Memory grows by 5 bytes each
+ * 10 ms of film. Writes `sheet-0.jpg`, `sheet-1.jpg` ... into the folder, which must be empty.
+ * @throws AppError engine-cancelled, engine-timeout, and what explainFailure says.
+ */
+export async function lookThrough(
+  found: Ffmpeg,
+  recording: OpenedRecording,
+  thumbs: ThumbPlan,
+  folder: string,
+  { signal, onShare }: PassOptions = {},
+): Promise<Looked> {
+  const { audio, durationMs } = recording
+  // in this name alone a per cent sign is read as a pattern
+  const pass = planPass(recording, thumbs, path.join(path.resolve(folder).replaceAll('%', '%%'), 'sheet-%d.jpg'))
+  const sampler = openSampler(durationMs, onShare)
+  const dull = openDullReader()
+  const summary: string[] = []
+  await readOutput(found, {
+    ...{ doing: 'Looking through the recording', path: recording.path, ...pass, messages: 'info', signal },
+    timeoutMs: passLimits(durationMs).timeoutMs,
+    onBytes: sampler.onBytes,
+    onLine: (line) => {
+      dull.take(line)
+      if (summary.length > 0 || /ebur128.*Summary:/.test(line)) summary.push(line)
+    },
+  })
+  return {
+    sound: audio ? sampler.read() : null,
+    loudness: audio ? readLoudness(summary) : null,
+    sheets: Array.from({ length: thumbs.sheets }, (_, index) => path.join(folder, `sheet-${index}.jpg`)),
+    dull: dull.read(durationMs),
+  }
+}
+
+/**
+ * Reads the sound of a film, or of a file recorded apart, once.
  * @throws AppError engine-cancelled, engine-timeout, and what explainFailure says.
  */
 export async function measureSound(
   found: Ffmpeg,
-  recording: OpenedRecording,
+  { path: file, audio, durationMs }: { path: string; audio: AudioStream; durationMs: Ms },
   { signal, onShare }: PassOptions = {},
-): Promise<SoundMeasures | null> {
-  const { audio, durationMs } = recording
-  if (!audio) return null
+): Promise<SoundMeasures> {
+  const sampler = openSampler(durationMs, onShare)
+  await readOutput(found, {
+    ...{ doing: 'Reading the sound', path: file, output: planSoundPass(audio.index), signal },
+    input: [...SOUND_GUARDS, '-vn', '-sn', '-dn'],
+    timeoutMs: soundPassLimits(durationMs).timeoutMs,
+    onBytes: sampler.onBytes,
+  })
+  return sampler.read()
+}
+
+/** Measures samples as they come out of the pipe. */
+function openSampler(durationMs: Ms, onShare: PassOptions['onShare']) {
   const meter = openSoundMeter()
   const whole = durationMs * BYTES_A_MS
   let bytes = 0
   let odd: Buffer = Buffer.alloc(0)
-  await readOutput(found, recording.path, planSoundPass(audio.index), {
-    signal,
-    timeoutMs: soundPassLimits(durationMs).timeoutMs,
-    onBytes: (chunk) => {
+  return {
+    onBytes: (chunk: Buffer): void => {
       // a sample of two bytes may lie on the edge of two chunks
       const all = odd.length === 0 ? chunk : Buffer.concat([odd, chunk])
       const even = all.length - (all.length % 2)
@@ -53,31 +104,8 @@ export async function measureSound(
       bytes += chunk.length
       onShare?.(whole > 0 ? Math.min(1, bytes / whole) : 1)
     },
-  })
-  return meter.read()
-}
-
-/** Writes `sheet-0.jpg`, `sheet-1.jpg` ... into the folder, which must be empty. @returns their paths. @throws AppError as runFfmpeg */
-export async function makeThumbs(
-  found: Ffmpeg,
-  recording: OpenedRecording,
-  plan: ThumbPlan,
-  folder: string,
-  { signal, onShare }: PassOptions = {},
-): Promise<string[]> {
-  const { input, filter, output } = thumbOptions(plan)
-  await runFfmpeg(found, {
-    doing: 'Making the small pictures',
-    inputs: [{ path: recording.path, options: [...input, '-an', '-sn', '-dn'] }],
-    filter: `[0:${recording.video.index}]${filter}[v]`,
-    // in this name alone a per cent sign is read as a pattern
-    outputs: [{ path: path.join(folder.replaceAll('%', '%%'), 'sheet-%d.jpg'), options: ['-map', '[v]', ...output] }],
-    limits: thumbLimits(recording.durationMs),
-    expectMs: recording.durationMs,
-    signal,
-    onProgress: ({ percent }) => onShare?.(percent / 100),
-  })
-  return Array.from({ length: plan.sheets }, (_, index) => path.join(folder, `sheet-${index}.jpg`))
+    read: () => meter.read(),
+  }
 }
 
 /** Writes a film that browsers show; it grows from its start and can be read while it grows. @throws AppError as runFfmpeg */
@@ -98,62 +126,6 @@ export async function makePreview(
     signal,
     onProgress: ({ percent }) => onShare?.(percent / 100),
   })
-}
-
-interface ReadOptions {
-  signal: AbortSignal | undefined
-  timeoutMs: number
-  onBytes: (chunk: Buffer) => void
-}
-
-/** Runs ffmpeg and hands over its standard output piece by piece. */
-function readOutput(found: Ffmpeg, file: string, output: readonly string[], options: ReadOptions): Promise<void> {
-  return new Promise((resolve, reject) => {
-    const { command, env } = guardProgram(found.ffmpeg)
-    const general = ['-nostdin', '-hide_banner', '-nostats', '-loglevel', 'error']
-    const args = [...general, ...RECORDING_GUARDS, '-vn', '-sn', '-dn', '-i', fileName(file), ...output]
-    const child = spawn(command, args, { stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, ...env } })
-    giveWay(child.pid)
-    let errors = ''
-    let stopped: AppError | null = null
-    let startError: Error | null = null
-    const stop = (error: AppError): void => {
-      stopped ??= error
-      child.kill('SIGKILL')
-    }
-    const onAbort = (): void => stop(new AppError('engine-cancelled', 'Reading the sound was cancelled.'))
-    const timer = setTimeout(
-      () => stop(new AppError('engine-timeout', 'Reading the sound took too long and was stopped. Try again.')),
-      options.timeoutMs,
-    )
-    options.signal?.addEventListener('abort', onAbort, { once: true })
-    if (options.signal?.aborted) onAbort()
-    child.stdout.on('data', options.onBytes)
-    child.stderr.on('data', (chunk: Buffer) => (errors = (errors + chunk.toString('utf8')).slice(-KEPT_CHARACTERS)))
-    child.on('error', (error) => (startError = error))
-    child.on('close', (exitCode, signal) => {
-      clearTimeout(timer)
-      options.signal?.removeEventListener('abort', onAbort)
-      if (stopped) return reject(stopped)
-      if (startError) {
-        return reject(
-          new AppError('ffmpeg-missing', 'ffmpeg could not be started. Run "doctor".', { cause: startError }),
-        )
-      }
-      if (exitCode === 0) return resolve()
-      const lines = errors.split(/[\r\n]+/).filter(Boolean)
-      reject(explainFailure({ doing: 'Reading the sound', exitCode, signal, lines }))
-    })
-  })
-}
-
-/** People who use the machine come first. */
-function giveWay(pid: number | undefined): void {
-  try {
-    if (pid !== undefined) setPriority(pid, constants.priority.PRIORITY_BELOW_NORMAL)
-  } catch {
-    // it may have ended already, or the system does not allow it
-  }
 }
 
 /** Samples in the machine's own order, whatever the buffer's place in memory. */

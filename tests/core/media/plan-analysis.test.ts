@@ -1,7 +1,7 @@
 // What is made of a film, as plans: whether browsers show it, how many small pictures, which zooms.
 import { describe, expect, it } from 'vitest'
 import type { AcceptedRecording } from '../../../core/media/accept-recording.ts'
-import { PEAK_ZOOMS, planThumbs, previewOptions, whyPreview } from '../../../core/media/plan-analysis.ts'
+import { PEAK_ZOOMS, planPass, planThumbs, previewOptions, whyPreview } from '../../../core/media/plan-analysis.ts'
 
 interface Film {
   names?: string[]
@@ -69,4 +69,27 @@ describe('small pictures', () => {
 
 it('each zoom of the wave is a whole part of the finest', () => {
   for (const zoom of PEAK_ZOOMS) expect(PEAK_ZOOMS[0] % zoom).toBe(0)
+})
+
+describe('the one pass', () => {
+  const thumbs = planThumbs(film(), 24_000)
+
+  it('reads sound, loudness, small pictures and dull parts at one time, key frames only', () => {
+    const { input, output } = planPass(film(), thumbs, '/made/sheet-%d.jpg')
+    expect(input).toContain('nokey')
+    const chains = (output[1] ?? '').split(';')
+    expect(chains.map((chain) => /\](\w+)=/.exec(chain)?.[1])).toEqual([
+      ...['asplit', 'ebur128', 'aresample', 'scale', 'fps', 'blackdetect'],
+    ])
+    expect(output.filter((one) => one === '-map')).toHaveLength(2)
+  })
+
+  it('asks for no sound where there is none, and mixes six channels to two', () => {
+    const silent = planPass(film({ audio: null }), thumbs, '/made/sheet-%d.jpg').output
+    expect(silent[1]).not.toMatch(/ebur128/)
+    expect(silent).not.toContain('pipe:1')
+    const six = film()
+    const audio = six.audio && { ...six.audio, channels: 6 }
+    expect(planPass({ ...six, audio }, thumbs, 'x').output[1]).toContain('aformat=channel_layouts=stereo,ebur128')
+  })
 })
