@@ -18,6 +18,7 @@ export const JOIN_GUARDS: readonly string[] = [
   ...RECORDING_GUARDS.map((word, at) => (RECORDING_GUARDS[at - 1] === '-format_whitelist' ? `concat,${word}` : word)),
   ...['-f', 'concat', '-safe', '0'],
 ]
+
 /** Sound recorded apart comes in further formats; none of them can name another file. */
 const SOUND_FORMATS = 'mov,matroska,mpegts,avi,wav,w64,mp3,flac,aac,ogg,aiff'
 
