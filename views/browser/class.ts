@@ -80,7 +80,7 @@ function openExercises(page: SheetPage, film: Film | null): void {
     const name = place.querySelector('#exercise-name')?.textContent ?? ''
     const told = document.querySelector('#told')
     if (told) told.textContent = `${name} is open.`
-    place.querySelector('.bench-side')?.scrollTo({ top: 0 })
+    showSide(place)
     place.querySelector('.row-link[aria-current]')?.scrollIntoView({ block: 'nearest' })
   }
   history.replaceState({ segment: place.dataset['segment'] ?? '' }, '')
@@ -106,6 +106,14 @@ function openExercises(page: SheetPage, film: Film | null): void {
     if (startMs >= 0) film?.playStretch({ startMs, endMs })
     else tell('This exercise has no place in the film yet.', 'note')
   })
+}
+
+/** Beside the list it starts at its top; below the list, as on a phone, the page goes there. */
+function showSide(place: HTMLElement): void {
+  const side = place.querySelector<HTMLElement>('.bench-side')
+  const list = place.querySelector<HTMLElement>('.bench-list')
+  side?.scrollTo({ top: 0 })
+  if (side && list && side.offsetTop > list.offsetTop + 10) side.scrollIntoView({ block: 'start' })
 }
 
 function goBy(place: HTMLElement, by: number): void {

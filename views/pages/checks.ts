@@ -120,9 +120,17 @@ export function buildChecksParts(
     redo: undoPart(work.redo, sheet),
     attachAll: attachAllOf(work.needs),
     next: nextOf(recordingId, count('stop'), each),
-    groups: groups.filter(({ findings, waived }) => findings.length + waived.length > 0),
+    groups: WORST_FIRST.flatMap((kind) => groups.filter((group) => worstOf(group) === kind)),
     fine: fine.length === 0 ? '' : `Nothing to say of ${formatList(fine)}.`,
   }
+}
+
+/** What holds lessons back comes first; within each, the order of the class. */
+const WORST_FIRST = ['stop', 'warn', 'note', 'waived'] as const
+
+function worstOf({ findings, waived }: GroupPart): (typeof WORST_FIRST)[number] | null {
+  const worst = WORST_FIRST.find((kind) => findings.some((one) => one.kind === kind))
+  return worst ?? (waived.length > 0 ? 'waived' : null)
 }
 
 function buildGroup(segment: Segment | null, recordingId: string, work: WorkInput, words: ClassWords): GroupPart {

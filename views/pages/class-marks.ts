@@ -5,6 +5,7 @@ import { placeAddress, timesOf } from './class-input.ts'
 import type { ClassWords, NeedInput, Option, WorkInput } from './class-input.ts'
 import { optionsOf } from './class-input.ts'
 import { CUE_LOOKS } from './cue-looks.ts'
+import { explainMark } from './explain-mark.ts'
 import { upperFirst } from './format.ts'
 
 /** Where a mark stands, and what can be done about it. */
@@ -12,6 +13,7 @@ export interface StatePart {
   /** off = declined, half = proposed, done = accepted. */
   look: 'off' | 'half' | 'done'
   words: string
+  why: string
   canAccept: boolean
   canDecline: boolean
 }
@@ -56,11 +58,18 @@ export interface CautionPart {
   state: StatePart
 }
 
-export function statePart({ state, confidence }: Pick<Mark, 'state' | 'confidence'>): StatePart {
+export function statePart(mark: Mark): StatePart {
+  const { state, confidence } = mark
   const sure = confidence === null ? '' : `, ${String(Math.round(confidence * 100))} % sure`
-  const can = { canAccept: state !== 'accepted', canDecline: state !== 'declined' }
-  if (state === 'proposed') return { look: 'half', words: `Proposed${sure}`, ...can }
-  return state === 'accepted' ? { look: 'done', words: 'Accepted', ...can } : { look: 'off', words: 'Declined', ...can }
+  const looks = { proposed: 'half', accepted: 'done', declined: 'off' } as const
+  const words = { proposed: `Proposed${sure}`, accepted: 'Accepted', declined: 'Declined' }
+  return {
+    look: looks[state],
+    words: words[state],
+    why: explainMark(mark),
+    canAccept: state !== 'accepted',
+    canDecline: state !== 'declined',
+  }
 }
 
 export const KIND_NAMES = Object.fromEntries(Object.entries(CUE_LOOKS).map(([kind, { name }]) => [kind, name]))
