@@ -29,25 +29,27 @@ export interface SoundMeter {
 export function openSoundMeter(): SoundMeter {
   const peaks = growing(Uint8Array)
   const levels = growing(Float32Array)
-  const filter = bandFilter()
+  const band = bandFilter()
+  const held = new Float64Array(FRAME_SAMPLES)
   let count = 0
-  let peak = 0
-  let energy = 0
   const close = (): void => {
-    peaks.push(Math.min(255, Math.round((peak / 32_768) * 255)))
+    let peak = 0
+    for (let at = 0; at < count; at += 1) {
+      const size = Math.abs(held[at] ?? 0)
+      if (size > peak) peak = size
+    }
+    const energy = band(held, count)
+    peaks.push(Math.min(255, Math.round(peak * 255)))
     levels.push(energy === 0 ? FLOOR_DB : Math.max(FLOOR_DB, 10 * Math.log10(energy / count)))
     count = 0
-    peak = 0
-    energy = 0
   }
   return {
     feed: (samples) => {
-      for (const sample of samples) {
-        const size = sample < 0 ? -sample : sample
-        if (size > peak) peak = size
-        const inBand = filter(sample / 32_768)
-        energy += inBand * inBand
-        count += 1
+      for (let from = 0; from < samples.length;) {
+        const taken = Math.min(FRAME_SAMPLES - count, samples.length - from)
+        for (let at = 0; at < taken; at += 1) held[count + at] = (samples[from + at] ?? 0) / 32_768
+        count += taken
+        from += taken
         if (count === FRAME_SAMPLES) close()
       }
     },
@@ -69,33 +71,48 @@ export function coarsenPeaks(peaks: Uint8Array, by: number): Uint8Array {
 }
 
 /**
- * High-pass and low-pass of second order, one after the other.
+ * High-pass and low-pass of second order, one after the other; gives the energy of what is left. Written out in one loop: it
+ * runs for every sample of the class.
  * Coefficients: R. Bristow-Johnson, "Cookbook formulae for audio EQ biquad filter coefficients" (from memory), Q = 1/sqrt(2).
  */
-function bandFilter(): (sample: number) => number {
-  const high = biquad('high', BAND_HZ.low)
-  const low = biquad('low', BAND_HZ.high)
-  return (sample) => low(high(sample))
+function bandFilter(): (samples: Float64Array, count: number) => number {
+  const [high, low] = [biquad('high', BAND_HZ.low), biquad('low', BAND_HZ.high)]
+  const kept = { x1: 0, x2: 0, y1: 0, y2: 0, z1: 0, z2: 0 }
+  return (samples, count) => {
+    let { x1, x2, y1, y2, z1, z2 } = kept
+    let energy = 0
+    for (let at = 0; at < count; at += 1) {
+      const x = samples[at] ?? 0
+      const y = high.side * (x + x2) + high.middle * x1 - high.a1 * y1 - high.a2 * y2
+      const z = low.side * (y + y2) + low.middle * y1 - low.a1 * z1 - low.a2 * z2
+      x2 = x1
+      x1 = x
+      y2 = y1
+      y1 = y
+      z2 = z1
+      z1 = z
+      energy += z * z
+    }
+    Object.assign(kept, { x1, x2, y1, y2, z1, z2 })
+    return energy
+  }
 }
 
-function biquad(pass: 'high' | 'low', hz: number): (sample: number) => number {
+interface Biquad {
+  side: number
+  middle: number
+  a1: number
+  a2: number
+}
+
+function biquad(pass: 'high' | 'low', hz: number): Biquad {
   const angle = (2 * Math.PI * hz) / SOUND_RATE
   const cos = Math.cos(angle)
   const alpha = Math.sin(angle) * Math.SQRT1_2
   const a0 = 1 + alpha
   const side = (pass === 'low' ? 1 - cos : 1 + cos) / 2 / a0
-  const middle = ((pass === 'low' ? 1 - cos : -(1 + cos)) * 1) / a0
-  const a1 = (-2 * cos) / a0
-  const a2 = (1 - alpha) / a0
-  let [x1, x2, y1, y2] = [0, 0, 0, 0]
-  return (x) => {
-    const y = side * x + middle * x1 + side * x2 - a1 * y1 - a2 * y2
-    x2 = x1
-    x1 = x
-    y2 = y1
-    y1 = y
-    return y
-  }
+  const middle = (pass === 'low' ? 1 - cos : -(1 + cos)) / a0
+  return { side, middle, a1: (-2 * cos) / a0, a2: (1 - alpha) / a0 }
 }
 
 /** A typed array that grows; plain arrays would take eight times the memory for a class of hours. */

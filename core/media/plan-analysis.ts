@@ -15,9 +15,12 @@ export type PeakZoom = (typeof PEAK_ZOOMS)[number]
 /** The sound as one channel, 16 kHz, 16 bits. Late sound gets silence before it, so that the first sample is the recording's first moment. */
 const SAMPLES = `aresample=${SOUND_RATE}:async=1:first_pts=0,aformat=sample_fmts=s16:channel_layouts=mono`
 
+/** In large pieces: one a packet would cost as much as the reading. */
+const PIPED: readonly string[] = ['-flush_packets', '0', '-f', 's16le', 'pipe:1']
+
 /** Options after the input for one pass over the sound alone, to standard output. */
 export function planSoundPass(audioIndex: number): string[] {
-  return ['-filter_complex', `[0:${audioIndex}]${SAMPLES}[o]`, '-map', '[o]', '-f', 's16le', 'pipe:1']
+  return ['-filter_complex', `[0:${audioIndex}]${SAMPLES}[o]`, '-map', '[o]', ...PIPED]
 }
 
 export interface ThumbPlan {
@@ -78,7 +81,7 @@ export function planPass(
     input: ['-skip_frame', 'nokey', '-sn', '-dn'],
     output: [
       ...['-filter_complex', [...sound, ...picture].join(';')],
-      ...(audio ? ['-map', '[o]', '-f', 's16le', 'pipe:1'] : []),
+      ...(audio ? ['-map', '[o]', ...PIPED] : []),
       ...['-map', '[v]', '-fps_mode', 'passthrough', '-frames:v', String(thumbs.sheets), '-c:v', 'mjpeg', '-q:v', '5'],
       ...['-fflags', '+bitexact', '-start_number', '0', '-f', 'image2', `file:${sheetPattern}`],
     ],

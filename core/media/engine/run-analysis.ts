@@ -128,9 +128,13 @@ export async function makePreview(
   })
 }
 
-/** Samples in the machine's own order, whatever the buffer's place in memory. */
+/** ffmpeg writes low bytes first, as nearly every machine does; a view needs an even place in memory. */
+const LOW_BYTES_FIRST = new Uint8Array(new Uint16Array([1]).buffer)[0] === 1
+
 function toSamples(bytes: Buffer): Int16Array {
-  const samples = new Int16Array(bytes.length / 2)
-  for (let index = 0; index < samples.length; index += 1) samples[index] = bytes.readInt16LE(index * 2)
-  return samples
+  if (LOW_BYTES_FIRST) {
+    const even = bytes.byteOffset % 2 === 0 ? bytes : Buffer.from(bytes)
+    if (even.byteOffset % 2 === 0) return new Int16Array(even.buffer, even.byteOffset, even.length / 2)
+  }
+  return Int16Array.from({ length: bytes.length / 2 }, (_, index) => bytes.readInt16LE(index * 2))
 }
