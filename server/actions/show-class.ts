@@ -17,10 +17,14 @@ export interface ShownClass {
     preview: 'none' | 'growing' | 'whole' | null
     /** Length of one frame in ms, as a fraction. */
     frameMs: number
+    /** Where someone speaks is known. */
+    hasSpeech: boolean
   } | null
   /** null = without a transcript, or with a class plan only. */
   transcript: Transcript | null
   transcriptVersion: number
+  /** The transcript was typed here, and can be typed on. */
+  isTyped: boolean
 }
 
 /** Common practice where the rate is not known yet. */
@@ -41,6 +45,7 @@ export async function showClass(studio: Needs, recordingId: string): Promise<Sho
       mediaId: file.media.id,
       preview: (facts?.needsPreview ?? null) === null ? null : (facts?.preview ?? 'none'),
       frameMs: 1000 / (rate > 0 ? rate : USUAL_FRAMES),
+      hasSpeech: (facts?.wave ?? null) !== null,
     },
     ...(await readTranscript(studio, recordingId, recording.durationMs)),
   }
@@ -59,9 +64,13 @@ async function readTranscript(
   { store }: Pick<Studio, 'store'>,
   recordingId: string,
   durationMs: number | null,
-): Promise<Pick<ShownClass, 'transcript' | 'transcriptVersion'>> {
+): Promise<Pick<ShownClass, 'transcript' | 'transcriptVersion' | 'isTyped'>> {
   const stored = await store.transcripts.read(recordingId)
-  if (!stored || stored.form === 'plan') return { transcript: null, transcriptVersion: 0 }
+  if (!stored || stored.form === 'plan') return { transcript: null, transcriptVersion: 0, isTyped: false }
   const parsed = parseTranscript(stored.text, { durationMs })
-  return { transcript: parsed.kind === 'timed' ? parsed : null, transcriptVersion: stored.version }
+  return {
+    transcript: parsed.kind === 'timed' ? parsed : null,
+    transcriptVersion: stored.version,
+    isTyped: stored.origin === 'typed',
+  }
 }

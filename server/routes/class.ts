@@ -2,10 +2,13 @@
 import type { Router } from 'express'
 import { z } from 'zod'
 import { mustBeAllowed } from '../../shared/actors.ts'
+import { classAddress } from '../../views/pages/class-input.ts'
 import { buildClassPage } from '../../views/pages/class.ts'
 import { buildDosePart } from '../../views/pages/class-segment.ts'
 import { checkRecording } from '../actions/check-recording.ts'
+import { saveSpoken, SpokenLine } from '../actions/save-spoken.ts'
 import { showClass, writeClassCaptions } from '../actions/show-class.ts'
+import { readForm } from '../middleware/read-body.ts'
 import { render } from '../render.ts'
 import type { Studio } from '../studio.ts'
 import { CLASS_WORDS } from './class-words.ts'
@@ -19,6 +22,18 @@ const PartsQuery = z.object({
   page: z.enum(['class', 'checks']).default('class'),
   /** The version that the page shows. */
   have: z.coerce.number().int().default(-1),
+})
+const Params = z.object({ id: z.string() })
+/** Lines as JSON in a field, so that a plain form can carry them. */
+const Spoken = z.object({
+  lines: z.string().transform((text, context) => {
+    try {
+      return z.array(SpokenLine).parse(JSON.parse(text))
+    } catch {
+      context.addIssue('These are no lines with times and words.')
+      return z.NEVER
+    }
+  }),
 })
 const DoseQuery = z.object({ segment, text: z.string().max(2000) })
 
@@ -44,6 +59,11 @@ export function addClass(app: Router, studio: Studio): void {
     const text = await writeClassCaptions(studio, req.params.id)
     res.setHeader('Cache-Control', 'no-cache')
     res.type('text/vtt').send(text)
+  })
+  app.post('/recordings/:id/spoken', readForm(), async (req, res) => {
+    const { id } = Params.parse(req.params)
+    await saveSpoken(studio, { recordingId: id, lines: Spoken.parse(req.body).lines })
+    res.redirect(303, classAddress(id))
   })
   app.get('/recordings/:id/read-dose', async (req, res) => {
     const query = DoseQuery.parse(req.query)

@@ -62,12 +62,12 @@ export async function writeParts(
 }
 
 export function classInput(
-  { recording, film, transcript }: ShownClass,
+  { recording, film, transcript, isTyped }: ShownClass,
   { segment }: Looking,
 ): Omit<ClassInput, 'work'> {
   const { id, title, durationMs } = recording
   return {
-    ...{ recordingId: id, title, durationMs, film, lines: transcript?.lines ?? [], words: CLASS_WORDS },
+    ...{ recordingId: id, title, durationMs, film, lines: transcript?.lines ?? [], isTyped, words: CLASS_WORDS },
     openId: segment === '' ? null : segment,
   }
 }

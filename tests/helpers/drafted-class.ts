@@ -6,8 +6,9 @@ import { ANALYSIS_VERSION } from '../../core/media/plan-analysis.ts'
 import { attachTranscript } from '../../server/actions/attach-transcript.ts'
 import { draftRecording } from '../../server/actions/draft-recording.ts'
 import type { MediaFacts } from '../../server/actions/media-facts.ts'
-import { fileKey } from '../../server/storage/media-keys.ts'
+import { fileKey, speechKey } from '../../server/storage/media-keys.ts'
 import type { Studio } from '../../server/studio.ts'
+import type { Stretch } from '../../shared/time.ts'
 import { projectRoot } from './source-files.ts'
 
 /** Length of the demo class, of `SAMPLES.json`. */
@@ -32,10 +33,12 @@ interface Wanted {
   /** Text of a transcript or plan; null = nothing is said of the class. */
   words?: string | null
   hasFilm?: boolean
+  /** Where someone speaks, as if the sound had been read. */
+  islands?: readonly Stretch[]
 }
 
 /** @returns the id of the recording */
-export async function addDemoClass(studio: Studio, { words, hasFilm = true }: Wanted = {}): Promise<string> {
+export async function addDemoClass(studio: Studio, { words, hasFilm = true, islands }: Wanted = {}): Promise<string> {
   const { store, storage, actor } = studio
   const fields = { title: 'Steady and strong', audience: ['older-adults' as const], durationMs: DEMO_MS }
   const { id } = await store.recordings.add(fields, actor)
@@ -51,7 +54,9 @@ export async function addDemoClass(studio: Studio, { words, hasFilm = true }: Wa
     const sha256 = createHash('sha256')
       .update(await readFile(film))
       .digest('hex')
-    await store.media.change(mediaId, { sha256, facts: FACTS }, actor)
+    const wave = islands ? { zooms: [100], islands: islands.length, pauses: 0 } : null
+    await store.media.change(mediaId, { sha256, facts: { ...FACTS, wave } }, actor)
+    if (islands) await storage.putBytes(speechKey(id, mediaId), JSON.stringify({ islands, pauses: [] }))
   }
   await store.recordings.change(id, null, { state: 'ready', durationMs: DEMO_MS }, actor)
   if (words === null) return id

@@ -366,6 +366,70 @@ describe('the checks', () => {
   })
 })
 
+describe('without a transcript', () => {
+  it('a plan is placed while the class plays, one press an exercise', async () => {
+    const plan = 'Seated march - 10 reps each side\nKnee extension - 8 reps each side\nBiceps curl - 2 x 8'
+    id = await addDemoClass(door.door, { words: plan })
+    const { page, errors } = await visit(`/recordings/${id}`)
+    await page.getByText('0 of 3 exercises placed').waitFor()
+    for (const [placed, seconds] of [43, 83, 118].entries()) {
+      await seek(page, seconds + 0.02)
+      await page.keyboard.press('m')
+      await page.getByText(`${placed + 1} of 3 exercises placed`).waitFor()
+    }
+    await seek(page, 100)
+    await page.getByRole('button', { name: 'End the last here' }).click()
+    await page.getByText('This is before the exercise that was begun last.').waitFor()
+    await seek(page, 162.02)
+    await page.getByRole('button', { name: 'End the last here' }).click()
+    await expect
+      .poll(async () =>
+        (await sheetOf()).segments.map(({ spans }) => spans.map(({ startMs, endMs }) => [startMs, endMs])),
+      )
+      .toEqual([[[43_000, 83_000]], [[83_000, 118_000]], [[118_000, 162_000]]])
+    // three exercises, four presses
+    expect(await page.locator('#plan').count()).toBe(0)
+    expect((await sheetOf()).segments.map(({ prescription }) => prescription?.reps)).toEqual(
+      [10, 8, 8].map((count) => ({ min: count, max: count })),
+    )
+    expect(errors).toEqual([])
+  })
+
+  it('what is said is typed stretch by stretch, and outlives a closed page', async () => {
+    const islands = [
+      { startMs: 1000, endMs: 2000 },
+      { startMs: 43_000, endMs: 44_200 },
+      { startMs: 56_000, endMs: 57_000 },
+    ]
+    id = await addDemoClass(door.door, { words: null, islands })
+    const context = await browser.newContext()
+    context.setDefaultTimeout(8000)
+    const { page, errors } = await visitIn(await context.newPage(), `/recordings/${id}`)
+    await page.locator('#film').evaluate((film: HTMLVideoElement) => (film.muted = true))
+    await page.getByRole('button', { name: 'Type what is said' }).click()
+    // it plays the stretch and stops at its end by itself
+    await expect.poll(() => filmTime(page), { timeout: 10_000 }).toBeGreaterThan(2.1)
+    await expect.poll(() => page.locator('#film').evaluate((film: HTMLVideoElement) => film.paused)).toBe(true)
+    expect(await filmTime(page)).toBeLessThan(3)
+    await page.keyboard.type('Hello everyone.')
+    await page.keyboard.press('Enter')
+    await page.getByText('2 of 3; 1 typed').waitFor()
+    await page.keyboard.type("First, the seated march. We'll do ten")
+    await page.reload()
+    await page.getByRole('button', { name: 'Type what is said' }).click()
+    await page.getByText('3 of 3; 2 typed').waitFor()
+    await page.keyboard.type("on each leg, that's ten reps each side.")
+    expect(await violations(page)).toEqual([])
+    await page.getByRole('button', { name: 'Save the words' }).click()
+    await expect.poll(() => page.locator('.word-line').allInnerTexts()).toHaveLength(3)
+    const stored = await door.door.store.transcripts.read(id)
+    expect(stored).toMatchObject({ origin: 'typed', form: 'webvtt' })
+    expect(stored?.text).toContain("00:00:43.000 --> 00:00:44.200\nFirst, the seated march. We'll do ten")
+    await page.getByRole('button', { name: 'Type on' }).waitFor()
+    expect(errors).toEqual([])
+  })
+})
+
 it('both pages work without scripts', async () => {
   const { page } = await visit(`/recordings/${id}`, { javaScriptEnabled: false })
   await page.locator('[data-dose]').fill('2 x 12')

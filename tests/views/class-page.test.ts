@@ -24,7 +24,15 @@ const workOf = (sheet: LogSheet, more: Partial<WorkInput> = {}): WorkInput => ({
   redo: null,
   ...more,
 })
-const input = { recordingId: 'rec', title: 'Monday', durationMs: 600_000, film: null, lines: [], openId: null }
+const input = {
+  recordingId: 'rec',
+  title: 'Monday',
+  durationMs: 600_000,
+  film: null,
+  lines: [],
+  isTyped: false,
+  openId: null,
+}
 const partsOf = (sheet: LogSheet, openId: string | null = null, more: Partial<WorkInput> = {}) =>
   buildClassParts({ ...input, openId, words: CLASS_WORDS }, workOf(sheet, more))
 
@@ -44,13 +52,26 @@ describe('a class that is not ready', () => {
   })
 
   it('whose preview is not begun shows no film; one that grows is shown', () => {
-    const film = { mediaId: 'm', frameMs: 40 }
+    const film = { mediaId: 'm', frameMs: 40, hasSpeech: true }
     const pageOf = (preview: 'none' | 'growing' | null) =>
       buildClassPage({ ...input, film: { ...film, preview }, work: null, words: CLASS_WORDS }).film
     expect(pageOf('none')).toBeNull()
     expect(pageOf('growing')?.src).toBe('/recordings/rec/preview')
     expect(pageOf(null)?.src).toBe('/recordings/rec/media/m')
   })
+})
+
+describe('typing what is said', () => {
+  const film = { mediaId: 'm', frameMs: 40, preview: null }
+  const line = { startMs: 1000, endMs: 2000, text: 'sit tall', speaker: null, words: [] }
+  const typingOf = (hasSpeech: boolean, lines: (typeof line)[], isTyped: boolean) =>
+    buildClassPage({ ...input, film: { ...film, hasSpeech }, lines, isTyped, work: null, words: CLASS_WORDS }).typing
+  it.each([
+    ['waits for the sound', false, [], false, 'waits'],
+    ['begins where nothing is said yet', true, [], false, 'ready'],
+    ['goes on where it was typed', true, [line], true, 'ready'],
+    ['is not offered where words came another way', true, [line], false, 'off'],
+  ])('%s', (_what, hasSpeech, lines, isTyped, state) => expect(typingOf(hasSpeech, lines, isTyped).state).toBe(state))
 })
 
 describe('which exercise is open', () => {
@@ -149,7 +170,7 @@ describe('the checks', () => {
   it('each lead to a place, give a reason and name a source', () => {
     for (const { findings } of parts.groups) {
       for (const one of findings) {
-        expect(one.place.href).toMatch(/^\/recordings\/rec/)
+        expect(one.place.href).toMatch(/^\/(recordings|add)\/rec/)
         expect(one.why).not.toBe('')
         expect(one.source).not.toBe('')
       }

@@ -3,6 +3,7 @@ import { formatClockMs, parseClock } from '../../shared/clock.ts'
 import { followWords, openFilm } from './class-film.ts'
 import type { Film } from './class-film.ts'
 import { openPlan } from './class-plan.ts'
+import { openTyping } from './class-typing.ts'
 import { openSheetPage, tell } from './sheet-page.ts'
 import type { SheetPage } from './sheet-page.ts'
 import { onKeys } from './single-keys.ts'
@@ -30,6 +31,7 @@ function openClassPage(place: HTMLElement): void {
     showNow(place, film)
     setToNow(place, film)
     followMoments(place, film)
+    openTyping(place, film)
   } else place.addEventListener('recording', () => location.reload())
   const edge = (name: 'start' | 'end') => () =>
     place.querySelector<HTMLButtonElement>(`.span[data-span="0"] [data-edge="${name}"] [data-now]`)?.click()

@@ -180,13 +180,19 @@ function findingPart(
     ruleId,
     hazard,
     place: {
-      href: placeAddress(recordingId, segment?.id ?? null, startMs),
-      label: startMs === null ? 'Open' : `Go to ${formatClock(startMs)}`,
+      href:
+        segment || startMs !== null ? placeAddress(recordingId, segment?.id ?? null, startMs) : answersOf(recordingId),
+      label: startMs === null ? (segment ? 'Open' : 'Answer') : `Go to ${formatClock(startMs)}`,
     },
     canWaive: segment !== null && words.canWaive(ruleId),
     attach: isOutside && segment ? attachValue({ hazard, said: need.said, segmentIds: [segment.id] }) : '',
     offer: ruleId === 'caution-missing' ? words.hazard(hazard).offer : '',
   }
+}
+
+/** What is asked of the class as a whole is answered where it was added. */
+function answersOf(recordingId: string): string {
+  return `/add/${encodeURIComponent(recordingId)}`
 }
 
 function waivedPart({ ruleId, hazard, reason, by }: Waiver, words: ClassWords): WaivedPart {

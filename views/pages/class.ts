@@ -22,8 +22,10 @@ export interface ClassInput {
   recordingId: string
   title: string
   durationMs: Ms | null
-  film: { mediaId: string; preview: 'none' | 'growing' | 'whole' | null; frameMs: number } | null
+  film: { mediaId: string; preview: 'none' | 'growing' | 'whole' | null; frameMs: number; hasSpeech: boolean } | null
   lines: readonly TranscriptLine[]
+  /** The lines were typed here. */
+  isTyped: boolean
   work: WorkInput | null
   /** The exercise to open; null = the first that is still proposed. */
   openId: string | null
@@ -37,6 +39,10 @@ export interface ClassPage {
   film: { src: string; captions: string; frameMs: number } | null
   filmNote: string
   lines: { id: string; clock: string; href: string; words: string; startMs: Ms; endMs: Ms }[]
+  /** Typing what is said; off = the words came another way, or there is no film. */
+  typing: { state: 'off' | 'waits' | 'ready'; begin: string; lines: string }
+  /** Exercises can be proposed from the sound. */
+  canPropose: boolean
   /** null = nothing is drafted yet. */
   parts: ClassParts | null
 }
@@ -129,11 +135,23 @@ export function buildClassPage(input: ClassInput): ClassPage {
       id: `line-${String(index)}`,
       ...{ clock: formatClock(startMs), href: placeAddress(recordingId, null, startMs), words: text, startMs, endMs },
     })),
+    typing: buildTyping(input),
+    canPropose: film?.hasSpeech === true && input.work === null,
     parts: input.work && buildClassParts(input, input.work),
   }
 }
 
-export function buildClassParts(input: Omit<ClassInput, 'work' | 'lines'>, work: WorkInput): ClassParts {
+function buildTyping({ film, lines, isTyped }: ClassInput): ClassPage['typing'] {
+  const typed = isTyped ? lines.map(({ startMs, endMs, text }) => ({ startMs, endMs, text })) : []
+  const isOff = film === null || film.preview === 'none' || (lines.length > 0 && !isTyped)
+  return {
+    state: isOff ? 'off' : film.hasSpeech ? 'ready' : 'waits',
+    begin: typed.length > 0 ? 'Type on' : 'Type what is said',
+    lines: JSON.stringify(typed),
+  }
+}
+
+export function buildClassParts(input: Omit<ClassInput, 'work' | 'lines' | 'isTyped'>, work: WorkInput): ClassParts {
   const { recordingId, words } = input
   const open = openSegment(work.sheet, input.openId)
   const frameMs = input.film?.frameMs ?? 1000 / 30

@@ -317,6 +317,37 @@ function one<Value>(segmentId: string, read: (found: Segment | undefined) => Val
   return ({ segments }) => read(segments.find(({ id: own }) => own === segmentId))
 }
 
+describe('words that were typed while the class played', () => {
+  const save = (lines: unknown): Promise<Answer> =>
+    door.ask(`/recordings/${id}/spoken`, {
+      method: 'POST',
+      headers: { ...signed, 'content-type': 'application/x-www-form-urlencoded' },
+      body: new URLSearchParams({ lines: typeof lines === 'string' ? lines : JSON.stringify(lines) }).toString(),
+    })
+  it.each<[string, unknown]>([
+    ['no JSON', '[{'],
+    ['no line', []],
+    ['a line without words', [{ startMs: 0, endMs: 1000, text: ' ' }]],
+    ['a line that ends before it starts', [{ startMs: 2000, endMs: 1000, text: 'a' }]],
+  ])('are refused: %s', async (_what, lines) => {
+    expect((await save(lines)).status).toBe(400)
+    expect(await door.door.store.transcripts.read(id)).toBeNull()
+  })
+  it('become the captions of the class, whatever is in them', async () => {
+    const saved = await save([
+      { startMs: 5000, endMs: 6000, text: '1 --> 2 <b>& so on' },
+      { startMs: 1000, endMs: 2000, text: 'Sit tall' },
+    ])
+    expect([saved.status, saved.headers.location]).toEqual([303, `/recordings/${id}`])
+    const { text } = await door.ask(`/recordings/${id}/captions.vtt`)
+    expect(text.match(/^\d.*-->.*\n.*$/gm)?.map((block) => block.split('\n')[1])).toEqual([
+      'Sit tall',
+      '1 --&gt; 2 &lt;b&gt;&amp; so on',
+    ])
+    expect((await door.ask(`/recordings/${id}`)).text).toContain('1 --&gt; 2 &lt;b&gt;&amp; so on')
+  })
+})
+
 it('reads a dose as it is typed and writes nothing', async () => {
   const read = async (text: string) =>
     (await door.ask(`/recordings/${id}/read-dose?segment=a&text=${encodeURIComponent(text)}`)).text
