@@ -222,6 +222,10 @@ export const Media = loose({
 })
 export type Media = z.infer<typeof Media>
 
+/** Which sound is published: sound recorded apart (its media id), else a track of the film, from 1. */
+export const PublishedSound = loose({ mediaId: said(z.string()), track: said(z.number().int().positive()) })
+export type PublishedSound = z.infer<typeof PublishedSound>
+
 /** A named part of the class, by the teacher's own breaks. */
 export const Section = loose({ title: z.string(), startMs: Ms, endMs: Ms })
 export type Section = z.infer<typeof Section>
@@ -252,6 +256,8 @@ export const LogSheet = loose({
   music: said(Music),
   /** People in the picture; null = nobody has said, [] = nobody but the instructor. */
   people: said(z.array(PersonShown)),
+  /** Absent = the film's own sound, its default track. */
+  publishedSound: PublishedSound.optional(),
   /** Names of the sheet's own fields a person set (title, sections ...); drafting again leaves these alone. Absent = none. */
   setByPerson: z.array(z.string()).optional(),
 })

@@ -35,18 +35,21 @@ export function chooseSegments(sheet: LogSheet, recording: OpenedRecording): Seg
 }
 
 /**
- * Stops when a kept span lies in another file of the class (a second part or camera) than the recording at hand.
+ * Stops when a kept span lies in another file of the class (a further part or camera) than those at hand.
+ * @param sums of the files at hand
  * @throws AppError sheet-recording.
  */
-export function checkOneFile(sheet: LogSheet, segments: readonly Segment[], sha256: string): void {
-  const here = new Set(sheet.media.filter((media) => media.sha256.toLowerCase() === sha256).map((media) => media.id))
+export function checkOneFile(sheet: LogSheet, segments: readonly Segment[], sums: readonly string[]): void {
+  const here = new Set(
+    sheet.media.filter((media) => sums.includes(media.sha256.toLowerCase())).map((media) => media.id),
+  )
   const elsewhere = segments.filter((segment) =>
     segment.spans.some((span) => span.inClip && span.mediaId !== undefined && !here.has(span.mediaId)),
   )
   if (elsewhere.length === 0 || sheet.media.length === 0) return
   throw new AppError(
     'sheet-recording',
-    `${elsewhere.length} exercises lie in another file of this class than the one given. Cut one file at a time, with a sheet of its own.`,
+    `${elsewhere.length} exercises lie in another file of this class than those given. Give further parts with --part; a second camera is cut with a sheet of its own.`,
     { details: elsewhere.map((segment) => `${segment.exercise.name} (${segment.id})`) },
   )
 }

@@ -69,7 +69,7 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
   })
   const note = request.anyRecording === true ? null : checkSameRecording(sheet, recording, sha256)
   if (note !== null) report.note(note)
-  checkOneFile(sheet, segments, sha256)
+  checkOneFile(sheet, segments, [sha256])
 
   const folder = await openWorkFolder(resolve(request.outDir), now())
   let done = false

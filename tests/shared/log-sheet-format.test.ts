@@ -132,6 +132,7 @@ const full = LogSheet.parse({
   people: [
     { name: 'Guest in the front row', consent: 'given', scope: 'members', untilUtc: 1_798_761_600_000, under18: false },
   ],
+  publishedSound: { mediaId: 'sound-1', track: 1 },
   setByPerson: ['title'],
   'x-room': { floor: 2 },
 })

@@ -2,7 +2,7 @@
 import type { Command } from 'commander'
 import { AppError } from '../../../shared/errors.ts'
 import { readLogSheet } from '../../../shared/read-log-sheet.ts'
-import { cutRecording } from '../../actions/cut-recording.ts'
+import { cutClass } from '../../actions/cut-class.ts'
 import { readTextFile } from '../../files/text-files.ts'
 import type { Io } from '../io.ts'
 import type { Finish } from '../main.ts'
@@ -14,6 +14,8 @@ interface Options {
   jobs?: string
   silent?: boolean
   soundTrack?: string
+  part?: string[]
+  sound?: string
   anyRecording?: boolean
   json?: boolean
 }
@@ -30,6 +32,8 @@ export function addCut(program: Command, io: Io, finish: Finish): void {
       'start every clip on the very frame of its mark, also where a cheaper frame lies in the same pause',
     )
     .option('--jobs <n>', 'clips cut side by side', '2')
+    .option('--part <file...>', 'further files of a class filmed in parts, in order after the recording')
+    .option('--sound <file>', "publish this sound, recorded apart, in place of the film's own")
     .option('--sound-track <n>', 'which sound track of the recording is published, from 1')
     .option('--silent', 'accept a recording without sound')
     .option('--any-recording', 'cut although the sheet was marked on another recording')
@@ -37,13 +41,16 @@ export function addCut(program: Command, io: Io, finish: Finish): void {
     .action(async (recording: string, file: string, options: Options) => {
       const sheet = readLogSheet(await readTextFile(file, 'log sheet'))
       const progress = showProgress(io, options.json === true)
-      const manifest = await cutRecording({
+      const manifest = await cutClass({
         recordingPath: recording,
         sheet,
         outDir: options.out,
         jobs: readJobs(options.jobs),
         silent: options.silent,
         soundTrack: readTrack(options.soundTrack),
+        parts: options.part,
+        soundPath: options.sound,
+        onNote: (text) => io.say(`repslate: ${text}\n`),
         anyRecording: options.anyRecording,
         signal: io.signal,
         onProgress: progress.show,
@@ -70,7 +77,7 @@ function readTrack(text: string | undefined): number | undefined {
   throw new AppError('usage', `--sound-track takes a whole number from 1 on, not "${text}".`)
 }
 
-function describeManifest(manifest: Awaited<ReturnType<typeof cutRecording>>, out: string): string {
+function describeManifest(manifest: Awaited<ReturnType<typeof cutClass>>, out: string): string {
   const lines = manifest.clips.map(
     (clip) =>
       `  ${clip.file}  ${(clip.durationMs / 1000).toFixed(1)} s, ${clip.frames} frames${clip.reused ? ', kept from before' : ''}`,
