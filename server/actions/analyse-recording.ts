@@ -20,10 +20,12 @@ import { keyFramesKey, peaksKey, speechKey, thumbsKey } from '../storage/media-k
 import type { MediaFile } from '../store/keep-media.ts'
 import type { Studio } from '../studio.ts'
 import { askJob } from './ask-job.ts'
+import { chooseClassMedia, partsOf } from './find-class-file.ts'
 import { firstFacts, readFacts } from './media-facts.ts'
 import type { MediaFacts } from './media-facts.ts'
 import type { OnProgress } from './progress.ts'
 import { reportSteps } from './report-steps.ts'
+import { releaseClass, settleParts } from './settle-parts.ts'
 
 export interface AnalyseInput {
   recordingId: string
@@ -66,10 +68,14 @@ export async function analyseRecording(studio: AnalyseNeeds, input: AnalyseInput
   if (facts.version !== ANALYSIS_VERSION) facts = firstFacts(ANALYSIS_VERSION, opened, opened.index.frames.length)
   await keep(desk, { facts, durationMs: opened.durationMs })
   await putKeyFrames(desk, opened)
-  await release(desk, media, opened, facts)
-  facts = await addPass(desk, opened, facts)
-  await keep(desk, { facts })
+  // of several parts only the film that is joined of them is shown
+  if (await isShown(desk, media)) {
+    await release(desk, media, opened, facts)
+    facts = await addPass(desk, opened, facts)
+    await keep(desk, { facts })
+  }
   await sum(desk, media, opened)
+  if (media.role === 'part') await settleParts(studio, desk.recordingId)
   return facts
 }
 
@@ -79,18 +85,36 @@ async function openOrRefuse(desk: Desk, media: MediaFile): Promise<OpenedRecordi
     return await openRecording(desk.ffmpeg, desk.path, { silent: true, signal: desk.signal })
   } catch (error) {
     const isBad = error instanceof AppError && error.code.startsWith('recording-')
-    const { recordings } = desk.studio.store
-    if (isBad && media.role === 'part') await recordings.change(desk.recordingId, null, { state: 'refused' }, PROGRAM)
+    if (isBad && media.role === 'part') await refuse(desk, media)
     throw error
   }
+}
+
+/** Without its only film a class is refused; one of several parts is set aside, and the others are the class. */
+async function refuse({ studio, recordingId }: Desk, bad: MediaFile): Promise<void> {
+  const files = await studio.store.media.list(recordingId)
+  if (partsOf(files).length <= 1) {
+    await studio.store.recordings.change(recordingId, null, { state: 'refused' }, PROGRAM)
+    return
+  }
+  const brought = files.filter(({ role }) => role !== 'joined')
+  const arranged = brought.map(({ id, role }) => ({ id, role: id === bad.id ? ('aside' as const) : role }))
+  await studio.store.media.arrange(recordingId, arranged, PROGRAM)
+  await settleParts(studio, recordingId)
+}
+
+async function isShown({ studio, recordingId }: Desk, { id, role }: MediaFile): Promise<boolean> {
+  if (role === 'camera') return true
+  return chooseClassMedia(recordingId, await studio.store.media.list(recordingId))?.id === id
 }
 
 /** Now the class can be marked: its length is known and browsers can show it, or soon will. */
 async function release(desk: Desk, media: MediaFile, opened: OpenedRecording, facts: MediaFacts): Promise<void> {
   const { recordingId, mediaId, studio } = desk
   await studio.store.transaction(async (rooms) => {
-    if (media.role !== 'part') return
-    await rooms.recordings.change(recordingId, null, { state: 'ready', durationMs: opened.durationMs }, PROGRAM)
+    if (media.role !== 'camera') {
+      await rooms.recordings.change(recordingId, null, { state: 'ready', durationMs: opened.durationMs }, PROGRAM)
+    }
     if (facts.needsPreview !== null && facts.preview !== 'whole') {
       await askJob(rooms, studio.actor, 'preview', { recordingId, mediaId }, `preview-${mediaId}`)
     }
@@ -105,12 +129,8 @@ async function sum(desk: Desk, media: MediaFile, opened: OpenedRecording): Promi
   const { recordingId, mediaId, studio } = desk
   await studio.store.transaction(async (rooms) => {
     await rooms.media.change(mediaId, { sha256 }, PROGRAM)
-    const sheet = media.role === 'part' ? await rooms.sheets.readOf(recordingId) : null
-    if (!sheet || sheet.sheet.source !== null) return
-    const source = { sha256, durationMs: opened.durationMs }
-    const edit = { op: 'set-source' as const, source, durationMs: opened.durationMs }
-    const edits = [{ opId: `source-${mediaId}`, op: edit }]
-    await rooms.sheets.appendEdits({ sheetId: sheet.id, baseVersion: sheet.version, edits, actor: PROGRAM })
+    if (chooseClassMedia(recordingId, await rooms.media.list(recordingId))?.id !== mediaId) return
+    await releaseClass(rooms, recordingId, await rooms.media.read(mediaId))
   })
 }
 

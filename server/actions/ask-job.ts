@@ -10,6 +10,8 @@ const Id = z.string().min(1)
 /** What each kind of job is told. The kind's file in server/jobs reads it with the same schema. */
 export const JOB_INPUTS = {
   analyse: z.object({ recordingId: Id, mediaId: Id }),
+  /** mediaIds = the parts, in order. */
+  join: z.object({ recordingId: Id, mediaIds: z.array(Id).min(2) }),
   preview: z.object({ recordingId: Id, mediaId: Id }),
   draft: z.object({ recordingId: Id, transcriptVersion: z.number().int().positive() }),
   /** segmentIds null = all that are lessons. */
@@ -21,7 +23,7 @@ export type AskedKind = keyof typeof JOB_INPUTS
 export type JobInput<Kind extends AskedKind> = z.infer<(typeof JOB_INPUTS)[Kind]>
 
 /** What people wait for goes first. */
-const PRIORITY = { draft: 30, analyse: 20, publish: 15, preview: 10, cut: 0 } as const satisfies Record<
+const PRIORITY = { draft: 30, join: 25, analyse: 20, publish: 15, preview: 10, cut: 0 } as const satisfies Record<
   AskedKind,
   number
 >

@@ -1,5 +1,7 @@
-/** The one file on whose clock a class runs: its film as it came. */
+/** The one file on whose clock a class runs: its film as it came, or the film that was joined of its parts. */
+import { hashText } from '../../core/media/engine/hash-file.ts'
 import { AppError } from '../../shared/errors.ts'
+import { joinedKey } from '../storage/media-keys.ts'
 import type { MediaFile } from '../store/keep-media.ts'
 import type { Studio } from '../studio.ts'
 import { readFacts } from './media-facts.ts'
@@ -28,9 +30,25 @@ export async function findClassFileOrNull(
   { store, storage }: Pick<Studio, 'store' | 'storage'>,
   recordingId: string,
 ): Promise<ClassFile | null> {
-  const parts = (await store.media.list(recordingId)).filter(({ role }) => role === 'part')
-  // a film that was refused stays in the list; the newest is the one that holds
-  const media = parts.at(-1)
+  const media = chooseClassMedia(recordingId, await store.media.list(recordingId))
   if (!media || media.storageKey === null) return null
   return { media, facts: readFacts(media), storageKey: media.storageKey, path: storage.path(media.storageKey) }
+}
+
+/** The files that are the class, in order. */
+export function partsOf(files: readonly MediaFile[]): MediaFile[] {
+  return files.filter(({ role, storageKey }) => role === 'part' && storageKey !== null)
+}
+
+/** null = none has arrived, or several are not joined yet. */
+export function chooseClassMedia(recordingId: string, files: readonly MediaFile[]): MediaFile | null {
+  const parts = partsOf(files)
+  if (parts.length <= 1) return parts[0] ?? null
+  const key = keyOfParts(recordingId, parts)
+  return files.find(({ role, storageKey }) => role === 'joined' && storageKey === key) ?? null
+}
+
+/** Where the film that is joined of these parts, in this order, lies. */
+export function keyOfParts(recordingId: string, parts: readonly Pick<MediaFile, 'id'>[]): string {
+  return joinedKey(recordingId, hashText(parts.map(({ id }) => id).join(' ')).slice(0, 16))
 }

@@ -8,30 +8,44 @@ import { addRecording } from './add-recording.ts'
 import { takeMedia } from './take-media.ts'
 import type { TakeNeeds } from './take-media.ts'
 
+const FilePath = z.string().min(1)
 const ImportInput = z.object({
-  /** Of the file, on this machine. */
-  path: z.string().min(1),
-  /** Absent = the file's name without its ending. */
+  /** Of the film, on this machine. */
+  path: FilePath,
+  /** Further parts of the film, in their order. */
+  parts: z.array(FilePath).max(100).default([]),
+  /** Sound recorded apart. */
+  sound: z.array(FilePath).max(20).default([]),
+  /** Films of other cameras. */
+  cameras: z.array(FilePath).max(20).default([]),
+  /** Absent = the film's name without its ending. */
   title: z.string().trim().min(1).max(200).optional(),
   kindId: z.string().min(1).optional(),
-  /** copy = the file stays as it is; link = no second copy where the disk allows; move = it goes into the storage. */
+  /** copy = the files stay as they are; link = no second copy where the disk allows; move = they go into the storage. */
   mode: z.enum(['copy', 'link', 'move']).default('copy'),
 })
 
 /**
- * A file that is no recording leaves nothing behind.
+ * When one of the files is no recording, the class is not on the shelf.
+ * @returns media = its film, or the first part of it
  * @throws AppError file-missing, recording-*, disk-full, ffmpeg-missing, row-missing, not-allowed
  */
 export async function importRecording(
   studio: TakeNeeds & Pick<Studio, 'ids'>,
   input: z.input<typeof ImportInput>,
 ): Promise<{ recording: Recording; media: MediaFile }> {
-  const { path: from, title, kindId, mode } = ImportInput.parse(input)
-  const fileName = path.basename(from).slice(-255)
-  const recording = await addRecording(studio, { title: title ?? titleOf(fileName), ...(kindId && { kindId }) })
+  const { path: first, parts, sound, cameras, title, kindId, mode } = ImportInput.parse(input)
+  const nameOf = (from: string): string => path.basename(from).slice(-255)
+  const recording = await addRecording(studio, { title: title ?? titleOf(nameOf(first)), ...(kindId && { kindId }) })
+  const take = (from: string, role: 'part' | 'sound' | 'camera'): Promise<MediaFile> => {
+    const file = { recordingId: recording.id, role, fileName: nameOf(from), fileId: studio.ids() } as const
+    return takeMedia(studio, file, { path: from, mode })
+  }
   try {
-    const file = { recordingId: recording.id, role: 'part', fileName, fileId: studio.ids() } as const
-    const media = await takeMedia(studio, file, { path: from, mode })
+    const media = await take(first, 'part')
+    for (const from of parts) await take(from, 'part')
+    for (const from of sound) await take(from, 'sound')
+    for (const from of cameras) await take(from, 'camera')
     return { recording: await studio.store.recordings.read(recording.id), media }
   } catch (error) {
     await studio.store.recordings.change(recording.id, null, { state: 'removed' }, studio.actor)

@@ -2,11 +2,13 @@
 import { filesFolder } from '../storage/media-keys.ts'
 import { takeMedia } from './take-media.ts'
 import type { TakeNeeds } from './take-media.ts'
+import { settleParts } from './settle-parts.ts'
 
 /** Only recordings that still wait for their film are looked at. */
 export async function mendArrivals(studio: TakeNeeds): Promise<number> {
   let mended = 0
   for (const { id: recordingId, title, state } of await studio.store.recordings.list()) {
+    if (state === 'checking') await settleParts(studio, recordingId)
     if (state !== 'arriving') continue
     const known = new Set((await studio.store.media.list(recordingId)).map(({ storageKey }) => storageKey))
     const lost = (await studio.storage.list(filesFolder(recordingId))).filter((key) => !known.has(key))

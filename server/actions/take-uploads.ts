@@ -5,10 +5,10 @@ import { z } from 'zod'
 import { mustBeAllowed } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
 import { fileKey } from '../storage/media-keys.ts'
-import { MediaRole } from '../store/keep-media.ts'
 import type { MediaFile } from '../store/keep-media.ts'
 import type { Studio } from '../studio.ts'
-import { mustHaveRoom, takeMedia } from './take-media.ts'
+import { GivenRole } from './arrange-files.ts'
+import { takeMedia } from './take-media.ts'
 import type { TakeNeeds } from './take-media.ts'
 
 export const uploadsFolder = (dataFolder: string): string => path.join(dataFolder, 'uploads')
@@ -17,7 +17,9 @@ export const uploadsFolder = (dataFolder: string): string => path.join(dataFolde
 export const UploadWords = z.object({
   recordingId: z.string().min(1).max(64),
   filename: z.string().min(1).max(255),
-  role: MediaRole.default('part'),
+  role: GivenRole.default('part'),
+  /** Which of its role it is, from 0; the parts of a film may arrive in any order. */
+  place: z.coerce.number().int().min(0).max(499).optional(),
 })
 export type UploadWords = z.infer<typeof UploadWords>
 
@@ -38,7 +40,7 @@ type Needs = TakeNeeds & Pick<Studio, 'dataFolder'>
 
 /**
  * Before a byte is taken. Other uploads under way have their room promised.
- * @throws AppError recording-empty, disk-full, row-missing, row-exists, ffmpeg-missing, not-allowed
+ * @throws AppError recording-empty, disk-full, row-missing, ffmpeg-missing, not-allowed
  */
 export async function mayUpload(studio: Needs, words: UploadWords, bytes: number): Promise<void> {
   mustBeAllowed(studio.actor, 'media.add', { type: 'recording', id: words.recordingId })
@@ -46,7 +48,7 @@ export async function mayUpload(studio: Needs, words: UploadWords, bytes: number
   if (!studio.ffmpeg) {
     throw new AppError('ffmpeg-missing', 'No usable ffmpeg was found, so no recording can be taken in. Run "doctor".')
   }
-  await mustHaveRoom(studio.store, words.recordingId, words.role)
+  await studio.store.recordings.read(words.recordingId)
   const pending = await listUploads(studio.dataFolder)
   const promised = pending.reduce((sum, { record, held }) => sum + Math.max(0, record.size - (held ?? record.size)), 0)
   const free = (await studio.storage.freeBytes()) - promised - RESERVE_BYTES
@@ -75,9 +77,9 @@ export async function takeUpload(studio: Needs, id: string, words: UploadWords):
 const underWay = new Map<string, Promise<MediaFile>>()
 
 async function takeOnce(studio: Needs, id: string, words: UploadWords, file: string): Promise<MediaFile> {
-  const { recordingId, role, filename: fileName } = words
+  const { recordingId, role, place, filename: fileName } = words
   try {
-    return await takeMedia(studio, { recordingId, role, fileName, fileId: id }, { path: file, mode: 'move' })
+    return await takeMedia(studio, { recordingId, role, place, fileName, fileId: id }, { path: file, mode: 'move' })
   } catch (error) {
     // a full disk passes; the upload can be taken when there is room
     if (error instanceof AppError && error.code !== 'disk-full') await removeUpload(studio.dataFolder, id)

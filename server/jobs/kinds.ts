@@ -2,8 +2,9 @@
 import { analyse } from './analyse.ts'
 import { cut } from './cut.ts'
 import { draft } from './draft.ts'
+import { join } from './join.ts'
 import type { JobKind } from './job-kind.ts'
 import { preview } from './preview.ts'
 import { publish } from './publish.ts'
 
-export const JOB_KINDS: readonly JobKind[] = [analyse, cut, draft, preview, publish]
+export const JOB_KINDS: readonly JobKind[] = [analyse, cut, draft, join, preview, publish]

@@ -5,6 +5,8 @@ import { buildAddClassPage } from '../../views/pages/add-class.ts'
 import { buildShelfPage } from '../../views/pages/shelf.ts'
 import { addRecording, removeRecording } from '../actions/add-recording.ts'
 import { draftFromSpeech } from '../actions/draft-recording.ts'
+import { arrangeFiles, GivenRole } from '../actions/arrange-files.ts'
+import { chooseClassMedia, partsOf } from '../actions/find-class-file.ts'
 import { readFacts } from '../actions/media-facts.ts'
 import { saveWords } from '../actions/save-words.ts'
 import { showRecording, showShelf } from '../actions/show-shelf.ts'
@@ -37,6 +39,11 @@ export function addRecordings(app: Router, studio: Studio): void {
     if (wantsPage(req)) res.redirect(303, '/')
     else res.json({ id })
   })
+  app.post('/recordings/:id/files', readForm(), async (req, res) => {
+    const { id } = Params.parse(req.params)
+    await arrangeFiles(studio, { recordingId: id, files: readOrder(req.body) })
+    res.redirect(303, `/add/${id}#film`)
+  })
   app.post('/recordings/:id/speech-draft', readForm(), async (req, res) => {
     const { id } = Params.parse(req.params)
     await draftFromSpeech(studio, id)
@@ -46,6 +53,26 @@ export function addRecordings(app: Router, studio: Studio): void {
     await removeRecording(studio, Params.parse(req.params).id)
     res.redirect(303, '/')
   })
+}
+
+const many = z.union([z.string(), z.array(z.string())]).transform((value) => [value].flat())
+const FilesForm = z.object({ file: many, role: many, up: z.string().optional(), down: z.string().optional() })
+
+/** The files as the form lists them; its buttons move one of them past its neighbour of the same role. */
+function readOrder(body: unknown): { id: string; role: GivenRole }[] {
+  const { file, role, up, down } = FilesForm.parse(body)
+  const files = file.map((id, index) => ({ id, role: GivenRole.parse(role[index]) }))
+  const at = files.findIndex(({ id }) => id === (up ?? down))
+  const moved = files[at]
+  if (!moved) return files
+  const isLike = (other: { role: GivenRole }): boolean => other.role === moved.role
+  const to =
+    up === undefined
+      ? files.findIndex((other, index) => index > at && isLike(other))
+      : files.slice(0, at).findLastIndex(isLike)
+  const other = files[to]
+  if (other) [files[at], files[to]] = [other, moved]
+  return files
 }
 
 async function sendAddPage(studio: Studio, res: Response, entry: ShelfEntry | null): Promise<void> {
@@ -61,11 +88,11 @@ async function sendAddPage(studio: Studio, res: Response, entry: ShelfEntry | nu
 
 /** What pages may know of a recording. */
 export function plainEntry({ recording, media, hasWords, work, jobs, failed }: ShelfEntry) {
-  const film = media.filter(({ role }) => role === 'part').at(-1)
+  const film = chooseClassMedia(recording.id, media)
   return {
     ...recording,
-    files: media.map(({ id, role, fileName, bytes }) => ({ id, role, fileName, bytes })),
-    hasFilm: film !== undefined && recording.state !== 'refused',
+    files: media.flatMap(({ id, role, fileName, bytes }) => (role === 'joined' ? [] : [{ id, role, fileName, bytes }])),
+    hasFilm: partsOf(media).length > 0 && recording.state !== 'refused',
     hasWave: film ? (readFacts(film)?.wave ?? null) !== null : false,
     hasWords,
     work,

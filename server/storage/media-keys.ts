@@ -4,6 +4,9 @@
 export const filesFolder = (recordingId: string): string => `recordings/${recordingId}/files`
 export const fileKey = (recordingId: string, fileId: string): string => `${filesFolder(recordingId)}/${fileId}`
 
+/** The film that was made of several parts; `sum` names the parts and their order. */
+export const joinedKey = (recordingId: string, sum: string): string => `recordings/${recordingId}/joined/${sum}`
+
 const madeFolder = (recordingId: string, mediaId: string): string => `recordings/${recordingId}/made/${mediaId}`
 
 /** One byte for each step of time, 255 = full scale. @param zoom bytes a second */

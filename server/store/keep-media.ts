@@ -4,13 +4,16 @@ import { z } from 'zod'
 import type { Actor } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
 import type { Ms } from '../../shared/time.ts'
-import type { Hold } from './hold-store.ts'
-import { missing, readJsonOrNull, writeJsonOrNull } from './json-column.ts'
+import type { Hold, Step } from './hold-store.ts'
+import { changed, missing, readJsonOrNull, writeJsonOrNull } from './json-column.ts'
 import { readRecording } from './keep-recordings.ts'
 import type { MediaFileRow } from './tables.ts'
 
-/** part = of the class itself, in order; sound = recorded apart; camera = a second view. */
-export const MediaRole = z.enum(['part', 'sound', 'camera'])
+/**
+ * part = of the class itself, in order; sound = recorded apart; camera = a second view; aside = kept and not used;
+ * joined = made by us of several parts.
+ */
+export const MediaRole = z.enum(['part', 'sound', 'camera', 'aside', 'joined'])
 export type MediaRole = z.infer<typeof MediaRole>
 
 export interface MediaFields {
@@ -51,6 +54,11 @@ export interface MediaFiles {
   ) => Promise<MediaFile>
   /** @throws AppError row-missing */
   change: (id: string, fields: Partial<Omit<MediaFields, 'role' | 'position'>>, actor: Actor) => Promise<MediaFile>
+  /**
+   * Gives files roles, and places in the order they are named. All that people brought must be named.
+   * @throws AppError row-changed when others came or went meanwhile
+   */
+  arrange: (recordingId: string, files: readonly { id: string; role: MediaRole }[], actor: Actor) => Promise<void>
   /** @throws AppError row-missing */
   read: (id: string) => Promise<MediaFile>
   /** Parts first, then sound, then cameras, each in order. */
@@ -118,6 +126,7 @@ export function keepMedia(hold: Hold): MediaFiles {
         step.emit('recordings', now.recordingId)
         return now
       }),
+    arrange: (recordingId, files, actor) => hold.write((step) => arrange(step, recordingId, files, actor)),
     read: (id) => readMedia(hold.db, id),
     list: async (recordingId) => {
       const rows = await hold.db
@@ -140,6 +149,38 @@ export function keepMedia(hold: Hold): MediaFiles {
       return rows.map(toMedia)
     },
   }
+}
+
+async function arrange(
+  step: Step,
+  recordingId: string,
+  files: readonly { id: string; role: MediaRole }[],
+  actor: Actor,
+): Promise<void> {
+  const rows = await step.db
+    .selectFrom('mediaFiles')
+    .select('id')
+    .where('recordingId', '=', recordingId)
+    .where('role', '!=', 'joined')
+    .execute()
+  const named = files.map(({ id }) => id)
+  if (rows.length !== new Set(named).size || rows.some(({ id }) => !named.includes(id))) {
+    throw changed('The list of files')
+  }
+  const place = (id: string, columns: { role?: string; position: number }) =>
+    step.db
+      .updateTable('mediaFiles')
+      .set((eb) => ({ ...columns, rowVersion: eb('rowVersion', '+', 1), updatedUtc: step.nowUtc }))
+      .where('id', '=', id)
+      .execute()
+  // two files never have one place, not even for a moment
+  for (const [index, id] of named.entries()) await place(id, { position: -1 - index })
+  for (const { id, role } of files) {
+    const position = files.filter((file) => file.role === role).findIndex((file) => file.id === id)
+    await place(id, { role, position })
+  }
+  await step.audit(actor, 'media.change', { type: 'recording', id: recordingId }, { order: named.length })
+  step.emit('recordings', recordingId)
 }
 
 async function findEnd(db: Hold['db'], recordingId: string, role: MediaRole): Promise<number> {

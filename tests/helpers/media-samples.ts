@@ -149,6 +149,21 @@ export function madeOnce(fileName: string, args: () => readonly string[]): strin
   return path
 }
 
+/** The sample in two files of 250 and 230 frames, as a camera makes them that begins a new file when one grows too large. */
+export function splitSample(folder: string): [string, string] {
+  const cut = (name: string, from: number, to: number): string => {
+    const file = join(folder, name)
+    ffmpeg([
+      ...['-i', samplePath('cfr-30')],
+      ...['-vf', `trim=start_frame=${from}:end_frame=${to},setpts=PTS-STARTPTS`],
+      ...['-af', `atrim=start=${from / 30}:end=${to / 30},asetpts=PTS-STARTPTS`],
+      ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '24', '-bf', '3', '-c:a', 'aac', '-b:a', '128k', file],
+    ])
+    return file
+  }
+  return [cut('part0.mp4', 0, 250), cut('part1.mp4', 250, 480)]
+}
+
 /** One folder a version of this file and of ffmpeg: another recipe makes other samples. */
 function folder(): string {
   known ??= findFolder()

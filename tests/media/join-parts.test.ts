@@ -6,24 +6,8 @@ import { describe, expect, it } from 'vitest'
 import { findFfmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import { joinParts } from '../../core/media/engine/join-parts.ts'
 import { readFrames, readSound, soundLag } from '../helpers/media-reading.ts'
-import { ffmpeg, samplePath } from '../helpers/media-samples.ts'
+import { ffmpeg, samplePath, splitSample } from '../helpers/media-samples.ts'
 import { tempFolder } from '../helpers/temp-folder.ts'
-
-/** The sample in two files of 250 and 230 frames, as a camera makes them that begins a new file when one grows too large. */
-async function split(): Promise<[string, string]> {
-  const folder = await tempFolder()
-  const cut = (name: string, from: number, to: number): string => {
-    const file = path.join(folder, name)
-    ffmpeg([
-      ...['-i', samplePath('cfr-30')],
-      ...['-vf', `trim=start_frame=${from}:end_frame=${to},setpts=PTS-STARTPTS`],
-      ...['-af', `atrim=start=${from / 30}:end=${to / 30},asetpts=PTS-STARTPTS`],
-      ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '24', '-bf', '3', '-c:a', 'aac', '-b:a', '128k', file],
-    ])
-    return file
-  }
-  return [cut('part0.mp4', 0, 250), cut('part1.mp4', 250, 480)]
-}
 
 const sumOf = async (file: string): Promise<string> =>
   createHash('sha256')
@@ -32,7 +16,7 @@ const sumOf = async (file: string): Promise<string> =>
 
 describe('parts that cannot be joined', () => {
   it('leave nothing behind, and are themselves left alone', async () => {
-    const [first] = await split()
+    const [first] = splitSample(await tempFolder())
     const out = path.join(await tempFolder(), "it's one film")
     const half = path.join(await tempFolder(), 'half.mp4')
     ffmpeg(['-i', samplePath('no-picture'), '-c', 'copy', half])
@@ -47,7 +31,7 @@ describe('parts that cannot be joined', () => {
 
 describe('parts of one camera', () => {
   it('are joined without coding pictures anew, every frame and the sound in their places', async () => {
-    const [first, second] = await split()
+    const [first, second] = splitSample(await tempFolder())
     // a name that a careless list would read as its own end
     const out = path.join(await tempFolder(), "it's one film")
     const shares: number[] = []
@@ -77,7 +61,7 @@ describe('parts of one camera', () => {
   })
 
   it('give the very same film when they are joined again', async () => {
-    const parts = await split()
+    const parts = splitSample(await tempFolder())
     const folder = await tempFolder()
     const found = await findFfmpeg()
     await joinParts(found, parts, path.join(folder, 'a'))
@@ -98,7 +82,7 @@ describe('parts of one camera', () => {
 
 describe('parts that differ', () => {
   it('are coded anew to the size of the first, with silence where one has no sound', async () => {
-    const [first, second] = await split()
+    const [first, second] = splitSample(await tempFolder())
     const other = path.join(await tempFolder(), 'other.mp4')
     ffmpeg(['-i', second, '-an', '-vf', 'scale=640:360:flags=neighbor', '-c:v', 'libx264', '-crf', '20', other])
     const out = path.join(await tempFolder(), 'film')

@@ -3,7 +3,7 @@
 export type Role = 'part' | 'camera' | 'sound' | 'own'
 
 const ROLES: Record<Role, string> = {
-  part: 'The film of this class',
+  part: 'The film, or a part of it',
   camera: 'A second camera',
   sound: 'Sound recorded apart',
   own: 'A class of its own',

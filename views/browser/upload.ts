@@ -43,21 +43,27 @@ function openPage(add: HTMLElement): void {
       .finally(() => (making = null))
     return making
   }
+  let places = 0
   const start = (row: Row): void => {
     sent.push(row)
+    // the parts of a film may arrive in any order; this says which is which
+    const known = Number(document.querySelector<HTMLElement>('#film-state')?.dataset['parts'] ?? 0)
+    const place = row.role() === 'part' ? Math.max(known, places) : 0
+    if (row.role() === 'part') places = place + 1
     // from now on the next step is to say what is asked
     document.querySelector('label[for="files"]')?.classList.remove('tape')
     form.querySelector('button[type="submit"]')?.classList.add('tape')
     const idFor = (role: Role): Promise<string> =>
       role === 'own' ? makeRecording(token, titleOf(row.file.name)) : recordingId(row.file)
-    void run(row, token, idFor).then((isWhole) => {
+    void run(row, token, place, idFor).then((isWhole) => {
       if (isWhole && row.role() === 'part') hasSent = true
     })
   }
   const take = (files: readonly File[]): void => {
-    for (const file of files) {
+    const films = files.filter((file) => !file.type.startsWith('audio/'))
+    for (const file of inOrder(files)) {
       const isFirst = !hasFilm() && ![...waiting, ...sent].some((row) => row.role() === 'part' && !row.isStuck())
-      const row = buildRow(file, roleFor(file, isFirst))
+      const row = buildRow(file, roleFor(file, isFirst || isSeries(films)))
       list.append(row.element)
       list.hidden = false
       waiting.push(row)
@@ -93,7 +99,7 @@ function openPage(add: HTMLElement): void {
 }
 
 /** Sends one file to its end. @returns false when it was taken away */
-async function run(row: Row, token: string, idFor: (role: Role) => Promise<string>): Promise<boolean> {
+async function run(row: Row, token: string, place: number, idFor: (role: Role) => Promise<string>): Promise<boolean> {
   const role = row.role()
   let upload: Upload | null = null
   let isPaused = false
@@ -140,8 +146,8 @@ async function run(row: Row, token: string, idFor: (role: Role) => Promise<strin
       throw new Error('This file was begun before. Choose it once more on the page that opens.')
     }
     const recordingId = goesOn ? known : await idFor(role)
-    const kept: Role = role === 'own' ? 'part' : role
-    made.options.metadata = { recordingId, filename: row.file.name, role: kept, filetype: row.file.type }
+    const what = role === 'own' ? { role: 'part' } : { role, ...(role === 'part' && { place: String(place) }) }
+    made.options.metadata = { recordingId, filename: row.file.name, filetype: row.file.type, ...what }
     if (goesOn) made.resumeFromPreviousUpload(former)
     return made
   }
@@ -250,6 +256,17 @@ function readTranscriptFile(): void {
     })
     input.value = ''
   })
+}
+
+/** As cameras number them. */
+function inOrder(files: readonly File[]): File[] {
+  const byName = new Intl.Collator('en', { numeric: true })
+  return [...files].sort((a, b) => byName.compare(a.name, b.name))
+}
+
+/** Names that differ in their numbers only are most likely one take in several files; a person can say otherwise. */
+function isSeries(files: readonly File[]): boolean {
+  return files.length > 1 && new Set(files.map(({ name }) => name.replace(/\d+/g, '#'))).size === 1
 }
 
 function roleFor(file: File, isFirst: boolean): Role {

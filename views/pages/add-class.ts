@@ -26,10 +26,14 @@ export interface AddClassPage {
   heading: string
   title: string
   hasFilm: boolean
+  /** Of the film, that are here. */
+  parts: number
   hasFfmpeg: boolean
   /** The largest file, for people. */
   most: string
-  files: { name: string; role: string; size: string }[]
+  files: FileRow[]
+  /** Said of several parts; '' = there is one. */
+  joining: string
   length: string
   faults: string[]
   jobs: JobLine[]
@@ -42,6 +46,17 @@ export interface AddClassPage {
   hasWords: boolean
   /** Speech can be turned into proposals. */
   canUseSpeech: boolean
+}
+
+interface FileRow {
+  id: string
+  name: string
+  /** Of its role among several, such as "Part 2"; '' = the only one. */
+  place: string
+  size: string
+  roles: Choice[]
+  canGoUp: boolean
+  canGoDown: boolean
 }
 
 interface Choice {
@@ -72,7 +87,12 @@ const CONSENT_WORDS = {
   withdrawn: 'Took it back',
 } as const satisfies Record<PersonShown['consent'], string>
 
-const ROLE_WORDS = { part: 'film', sound: 'sound recorded apart', camera: 'second camera' } as const
+const ROLE_WORDS = {
+  part: 'The film, or a part of it',
+  camera: 'A second camera',
+  sound: 'Sound recorded apart',
+  aside: 'Not used',
+} as const satisfies Record<RecordingInput['files'][number]['role'], string>
 
 /** Empty rows for people, beside those that are known. */
 const ROWS = 3
@@ -94,13 +114,11 @@ export function buildAddClassPage(input: {
     heading: title,
     title: entry?.title ?? '',
     hasFilm: entry?.hasFilm ?? false,
+    parts: (entry?.files ?? []).filter(({ role }) => role === 'part').length,
     hasFfmpeg,
     most: formatBytes(maxBytes),
-    files: (entry?.files ?? []).map(({ role, fileName, bytes }) => ({
-      name: fileName,
-      role: ROLE_WORDS[role],
-      size: bytes === null ? '' : formatBytes(bytes),
-    })),
+    files: buildFiles(entry?.files ?? []),
+    joining: buildJoining(entry),
     length: entry?.durationMs == null ? '' : formatClock(entry.durationMs),
     faults: (entry?.failed ?? []).flatMap(({ error }) => (error ? [error.message, ...error.details] : [])),
     jobs: (entry?.jobs ?? []).map(buildJobLine),
@@ -125,6 +143,31 @@ export function buildAddClassPage(input: {
     hasWords: entry?.hasWords ?? false,
     canUseSpeech: entry !== null && entry.hasWave && !entry.hasWords && entry.work === null,
   }
+}
+
+function buildFiles(files: RecordingInput['files']): FileRow[] {
+  return files.map((file, index) => {
+    const { id, role, fileName, bytes } = file
+    const alike = files.filter((other) => other.role === role)
+    const place = alike.indexOf(file)
+    return {
+      id,
+      name: fileName,
+      place: role === 'part' && alike.length > 1 ? `Part ${place + 1}` : '',
+      size: bytes === null ? '' : formatBytes(bytes),
+      roles: choicesOf(ROLE_WORDS, role),
+      canGoUp: role === 'part' && place > 0 && index > 0,
+      canGoDown: role === 'part' && place < alike.length - 1,
+    }
+  })
+}
+
+/** Where the parts are on their way to one film. */
+function buildJoining(entry: RecordingInput | null): string {
+  const parts = (entry?.files ?? []).filter(({ role }) => role === 'part').length
+  if (!entry || parts < 2) return ''
+  if (entry.state === 'ready') return `${parts} parts are joined, in this order. The files stay as they came.`
+  return `${parts} parts are joined to one film as soon as all are looked into. Put them in order.`
 }
 
 function buildPeople(people: readonly PersonShown[]): PersonRow[] {

@@ -22,6 +22,7 @@ export interface JobLine {
 
 const KIND_WORDS: Readonly<Record<string, string>> = {
   analyse: 'Looking into the film',
+  join: 'Joining the parts',
   preview: 'Making a preview',
   draft: 'Drafting the log sheet',
   cut: 'Cutting lessons',

@@ -21,7 +21,7 @@ export interface RecordingInput {
   equipment: readonly string[]
   music: Music | null
   people: readonly PersonShown[] | null
-  files: readonly { id: string; role: 'part' | 'sound' | 'camera'; fileName: string; bytes: number | null }[]
+  files: readonly { id: string; role: 'part' | 'sound' | 'camera' | 'aside'; fileName: string; bytes: number | null }[]
   hasFilm: boolean
   /** The sound is read, so that speech can be found in it. */
   hasWave: boolean
@@ -88,9 +88,10 @@ function buildRow(entry: RecordingInput): ShelfRow {
 
 function buildFacts({ durationMs, work, hasFilm, state, files }: RecordingInput): string[] {
   const film = state === 'refused' ? ['Its film cannot be used'] : hasFilm ? [] : ['No film yet']
-  const more = files.filter(({ role }) => role !== 'part').length
+  const more = files.filter(({ role }) => role === 'sound' || role === 'camera').length
+  const parts = files.filter(({ role }) => role === 'part').length
   const length = durationMs === null ? [] : [formatClock(durationMs)]
-  const attached = more === 0 ? [] : [`${formatCount(more, 'more file')}`]
+  const attached = [...(parts > 1 ? [`${parts} parts`] : []), ...(more > 0 ? [formatCount(more, 'more file')] : [])]
   if (!work) return [...length, ...film, ...attached]
   const rows = work.report.cautions.filter(({ level }) => level !== 'info')
   const covered = rows.filter(({ state: one, inClip }) => one === 'waived' || (one !== 'missing' && inClip)).length

@@ -151,6 +151,26 @@ export function rowFacts(stores: StoreMaker): void {
       await expect(taken).rejects.toMatchObject({ code: 'row-exists' })
     })
 
+    it('arranges the files of a recording anew, all of them or none', async () => {
+      const store = await stores.open()
+      const { id } = await store.recordings.add({ title: 'In parts' }, ANN)
+      const add = (fileName: string) => store.media.add(id, { role: 'part', fileName }, ANN)
+      const [one, two, three] = [await add('one'), await add('two'), await add('three')]
+      const arrange = (...files: (readonly [string, 'part' | 'aside'])[]) =>
+        store.media.arrange(
+          id,
+          files.map(([fileId, role]) => ({ id: fileId, role })),
+          ANN,
+        )
+      await expect(arrange([one.id, 'part'], [two.id, 'part'])).rejects.toMatchObject({ code: 'row-changed' })
+      await arrange([three.id, 'part'], [one.id, 'part'], [two.id, 'aside'])
+      expect((await store.media.list(id)).map(({ fileName, role, position }) => [fileName, role, position])).toEqual([
+        ['three', 'part', 0],
+        ['one', 'part', 1],
+        ['two', 'aside', 0],
+      ])
+    })
+
     it('holds sizes beyond 4 GiB exactly, and finds a file by its sum', async () => {
       const store = await stores.open()
       const { id } = await store.recordings.add({ title: 'Monday' }, ANN)

@@ -63,6 +63,8 @@ describe('refused before a byte is taken', () => {
     ['of no class', { 'upload-metadata': `filename ${encode('a.mp4')}` }, 400],
     ['of a class that is not there', { 'upload-metadata': wordsOf('none') }, 404],
     ['of a role that is none', { 'upload-metadata': wordsOf('none', 'a.mp4', 'boss') }, 400],
+    ['of a role that only we give', { 'upload-metadata': wordsOf('none', 'a.mp4', 'joined') }, 400],
+    ['of a place that is none', { 'upload-metadata': `${wordsOf('none')},place ${encode('-1')}` }, 400],
   ])('%s', async (_what, headers, status) => {
     const before = uploadsLeft()
     expect((await begin(headers)).status).toBe(status)
@@ -82,14 +84,6 @@ describe('refused before a byte is taken', () => {
     } finally {
       storage.freeBytes = free
     }
-  })
-
-  it('a second film of one class', async () => {
-    const recordingId = await newClass()
-    await door.door.store.media.add(recordingId, { role: 'part', fileName: 'a.mp4' }, door.door.actor)
-    const { status, text } = await begin({ 'upload-metadata': wordsOf(recordingId) })
-    expect([status, text]).toEqual([409, expect.stringMatching(/has its film already/)])
-    expect((await begin({ 'upload-metadata': wordsOf(recordingId, 'b.mp4', 'camera') })).status).toBe(201)
   })
 })
 
@@ -193,6 +187,21 @@ describe('a whole upload', () => {
     expect(uploadsLeft().filter((name) => address.endsWith(name.replace('.json', '')))).toEqual([])
     expect(await door.door.store.media.list(recordingId)).toEqual([])
     expect(await door.door.storage.list(`recordings/${recordingId}`)).toEqual([])
+  })
+
+  it('that is one of several parts goes to its own place, whichever arrives first', async () => {
+    const recordingId = await newClass()
+    for (const [name, place] of [
+      ['second.mp4', '1'],
+      ['first.mp4', '0'],
+      ['first again.mp4', '0'],
+    ] as const) {
+      const metadata = `${wordsOf(recordingId, name)},place ${encode(place)}`
+      const address = (await begin({ 'upload-metadata': metadata })).headers.location ?? ''
+      expect((await send(address, 0, film)).status).toBe(204)
+    }
+    const files = await door.door.store.media.list(recordingId)
+    expect(files.map(({ fileName }) => fileName)).toEqual(['first.mp4', 'second.mp4', 'first again.mp4'])
   })
 
   it('is taken at the next start when the studio was killed before it could', async () => {
