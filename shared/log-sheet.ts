@@ -183,6 +183,8 @@ export const Segment = loose({
   cautions: z.array(Caution).default([]),
   easier: z.array(Ref).default([]),
   harder: z.array(Ref).default([]),
+  /** This clip louder (+) or softer (-) than the class's one gain makes it, dB. */
+  gainDb: z.number().min(-20).max(20).optional(),
   /** Names of the fields a person set; drafting again leaves these alone. */
   setByPerson: z.array(z.string()).default([]),
 })

@@ -1,7 +1,7 @@
 /** Plans the cut of one segment: which frames, by what method and why, with every argument for ffmpeg as a value. */
 import { AppError } from '../../shared/errors.ts'
 import type { Segment } from '../../shared/log-sheet.ts'
-import type { CutMethod } from '../../shared/manifest.ts'
+import type { CutMethod, Loudness } from '../../shared/manifest.ts'
 import type { Ms, Stretch } from '../../shared/time.ts'
 import { keptRanges } from '../segments/kept-ranges.ts'
 import type { AcceptedRecording } from './accept-recording.ts'
@@ -9,11 +9,12 @@ import { chooseFrames, clipTimes } from './choose-frames.ts'
 import type { FrameRange } from './choose-frames.ts'
 import { planGraph } from './plan-graph.ts'
 import { planPicture } from './plan-picture.ts'
+import { adjustLoudness } from './plan-loudness.ts'
 import type { LoudnessPlan } from './plan-loudness.ts'
 import type { FrameIndex } from './read-packets.ts'
 
 /** Goes up when the same plan would give another clip; clips of an older version are then cut anew. */
-export const METHOD_VERSION = 2
+export const METHOD_VERSION = 3
 
 /** One run of ffmpeg without its paths: options before each input, one filter graph, options before the output. */
 export interface CutCommand {
@@ -35,6 +36,8 @@ export interface ClipPlan {
   durationMs: Ms
   /** When each frame shows in the clip, exact ms. */
   frameTimesMs: number[]
+  /** What the manifest says of its level. */
+  loudness: Loudness
   method: CutMethod
   why: string
   command: CutCommand
@@ -57,7 +60,8 @@ export interface CutInput {
  * Plans one clip.
  * @throws AppError sheet-spans when no frame of the recording lies in what the segment keeps.
  */
-export function planCut({ segment, recording, index, loudness, sha256 }: CutInput): ClipPlan {
+export function planCut({ segment, recording, index, loudness: ofClass, sha256 }: CutInput): ClipPlan {
+  const loudness = adjustLoudness(ofClass, segment)
   const ranges = chooseFrames(keptRanges(segment), index)
   const { name } = segment.exercise
   if (ranges.length === 0) {
@@ -77,6 +81,7 @@ export function planCut({ segment, recording, index, loudness, sha256 }: CutInpu
     frames: frameTimesMs.length,
     durationMs: Math.round(ranges.reduce((sum, { fromMs, toMs }) => sum + toMs - fromMs, 0)),
     frameTimesMs,
+    loudness: loudness.loudness,
     method: 'full',
     why: whyFull(recording),
     command,

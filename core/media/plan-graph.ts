@@ -176,6 +176,7 @@ function soundTrack({ audio }: AcceptedRecording, ranges: readonly FrameRange[],
       `apad=whole_dur=${length}`,
       'asetpts=N',
       `atrim=end=${length}`,
+      ...fadeEnds(range.toMs - range.fromMs),
     ]
   }
   const joined = [...(ranges.length > 1 ? [`concat=n=${ranges.length}:v=0:a=1`] : []), ...filters]
@@ -189,6 +190,15 @@ function soundTrack({ audio }: AcceptedRecording, ranges: readonly FrameRange[],
       finish: joined.length > 0 ? joined : ['anull'],
     },
   ]
+}
+
+/** A wave cut in its middle clicks; so long a slope is not heard as one (common practice, no source). */
+const FADE_MS = 5
+
+function fadeEnds(lengthMs: number): string[] {
+  if (lengthMs < 4 * FADE_MS) return []
+  const length = seconds(FADE_MS)
+  return [`afade=t=in:d=${length}`, `afade=t=out:st=${seconds(lengthMs - FADE_MS)}:d=${length}`]
 }
 
 /** Milliseconds as seconds with microseconds. */

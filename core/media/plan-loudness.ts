@@ -26,7 +26,22 @@ export function planLoudness(measured: MeasuredLoudness | null): LoudnessPlan {
   const integratedLufs = measured?.integratedLufs ?? null
   const truePeakDbtp = measured?.truePeakDbtp ?? null
   const wanted = integratedLufs === null ? 0 : TARGET_LUFS - integratedLufs
-  const gainDb = Math.round(Math.min(wanted, MAX_GAIN_DB) * 100) / 100
+  return planGain({ integratedLufs, truePeakDbtp }, Math.min(wanted, MAX_GAIN_DB))
+}
+
+/** The same for one clip that a person wants louder or softer than the class; the ceiling holds all the same. */
+export function adjustLoudness(
+  ofClass: LoudnessPlan,
+  { gainDb }: { gainDb?: number | null | undefined },
+): LoudnessPlan {
+  return gainDb ? planGain(ofClass.loudness, ofClass.loudness.gainDb + gainDb) : ofClass
+}
+
+function planGain(
+  { integratedLufs, truePeakDbtp }: Pick<Loudness, 'integratedLufs' | 'truePeakDbtp'>,
+  wantedDb: number,
+): LoudnessPlan {
+  const gainDb = Math.round(wantedDb * 100) / 100
   const limited = integratedLufs !== null && truePeakDbtp !== null && truePeakDbtp + gainDb > CEILING_DBTP
   const filters = [...(gainDb === 0 ? [] : [`volume=${gainDb.toFixed(2)}dB`]), ...(limited ? [limiter()] : [])]
   return { loudness: { integratedLufs, truePeakDbtp, targetLufs: TARGET_LUFS, gainDb, limited }, filters }

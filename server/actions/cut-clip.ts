@@ -67,7 +67,7 @@ export async function cutClip(
     spans: plan.spans,
     method: plan.method,
     why: plan.why,
-    loudness: context.loudness,
+    loudness: context.loudness && plan.loudness,
     reused,
   }
 }

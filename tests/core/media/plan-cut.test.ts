@@ -124,7 +124,7 @@ describe('planCut', () => {
       `[v0]format=yuv420p,${TAGS}[v]`,
       '[0:1]atrim=start=0.020000:end=2.020000,asetpts=PTS-round(0.020000/TB),' +
         'aresample=48000:async=1:min_hard_comp=0.02:first_pts=0,aformat=sample_fmts=fltp:channel_layouts=stereo,' +
-        'apad=whole_dur=2.000000,asetpts=N,atrim=end=2.000000[a0]',
+        'apad=whole_dur=2.000000,asetpts=N,atrim=end=2.000000,afade=t=in:d=0.005000,afade=t=out:st=1.995000:d=0.005000[a0]',
       '[a0]anull[a]',
     ])
   })

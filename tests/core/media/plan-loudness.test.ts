@@ -1,6 +1,6 @@
 // One gain for a class: from the measured loudness to -16 LUFS, held under the ceiling. Units: EBU R128, ITU-R BS.1770.
 import { describe, expect, it } from 'vitest'
-import { planLoudness } from '../../../core/media/plan-loudness.ts'
+import { planLoudness, adjustLoudness } from '../../../core/media/plan-loudness.ts'
 import { readLoudness } from '../../../core/media/read-loudness.ts'
 
 const SUMMARY = [
@@ -56,5 +56,20 @@ describe('planLoudness', () => {
   it('the limiter adds no delay and no gain of its own', () => {
     const { filters } = planLoudness({ integratedLufs: -30, truePeakDbtp: -3 })
     expect(filters).toEqual(['volume=14.00dB', 'alimiter=limit=0.7079:level=false:attack=5:release=50:latency=1'])
+  })
+})
+
+describe('adjustLoudness', () => {
+  const ofClass = planLoudness({ integratedLufs: -20, truePeakDbtp: -8 })
+
+  it.each([{}, { gainDb: null }, { gainDb: 0 }])('leaves the class as it is: %j', (segment) => {
+    expect(adjustLoudness(ofClass, segment)).toBe(ofClass)
+  })
+
+  it('adds to the gain of the class, and holds the ceiling', () => {
+    expect(adjustLoudness(ofClass, { gainDb: -3 })).toMatchObject({ loudness: { gainDb: 1, limited: false } })
+    const louder = adjustLoudness(ofClass, { gainDb: 6 })
+    expect(louder.loudness).toMatchObject({ gainDb: 10, limited: true })
+    expect(louder.filters).toHaveLength(2)
   })
 })
