@@ -19,6 +19,7 @@ const WordsForm = z.object({
   music: z.union([Music, z.literal('')]).default(''),
   shown: z.enum(['', 'nobody', 'others']).default(''),
   personName: many,
+  personScope: many,
   personConsent: many,
   personUntil: many,
   personAge: many,
@@ -60,6 +61,7 @@ function readPeople(form: z.output<typeof WordsForm>): RecordingWords['people'] 
       PersonShown.parse({
         name: name.trim(),
         consent: form.personConsent[index] ?? 'unknown',
+        scope: form.personScope[index]?.trim() || null,
         // the whole of the day that is named
         untilUtc: until === '' ? null : Date.parse(`${until}T23:59:59.999Z`),
         under18: form.personAge[index] === 'under-18',

@@ -79,7 +79,7 @@ async function sendAddPage(studio: Studio, res: Response, entry: ShelfEntry | nu
   const kinds = await studio.store.kinds.list()
   const page = buildAddClassPage({
     entry: entry && plainEntry(entry),
-    kinds: kinds.map(({ id, title, audience, equipment, music }) => ({ id, title, audience, equipment, music })),
+    kinds,
     maxBytes: studio.settings.maxUploadBytes,
     hasFfmpeg: studio.ffmpeg !== null,
   })

@@ -8,6 +8,7 @@ import { addEdits } from './edits.ts'
 import { addEvents } from './events.ts'
 import { addHealth } from './health.ts'
 import { addJobs } from './jobs.ts'
+import { addKinds } from './kinds.ts'
 import { addLesson } from './lesson.ts'
 import { addLessonFiles } from './lesson-files.ts'
 import { addLibrary } from './library.ts'
@@ -33,6 +34,7 @@ export const ROUTES: readonly AddRoutes[] = [
   addEdits,
   addChecks,
   addJobs,
+  addKinds,
   addPublish,
   addMedia,
   addLibrary,

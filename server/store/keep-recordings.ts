@@ -115,7 +115,9 @@ export async function readRecording(db: Hold['db'], id: string): Promise<Recordi
 async function readKindFields(db: Hold['db'], kindId: string): Promise<Partial<RecordingFields>> {
   const row = await db.selectFrom('classKinds').selectAll().where('id', '=', kindId).executeTakeFirst()
   if (!row) throw missing(`The class kind ${kindId}`)
-  return fromColumns(row, `The class kind ${kindId}`)
+  const lent = fromColumns(row, `The class kind ${kindId}`)
+  // a kind that leaves the audience open has not answered: each class is asked
+  return { ...lent, audience: lent.audience?.length === 0 ? null : lent.audience }
 }
 
 function toColumns(fields: RecordingFields) {

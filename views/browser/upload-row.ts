@@ -107,10 +107,6 @@ export function find<Kind extends HTMLElement = HTMLElement>(selector: string): 
   return found
 }
 
-export function all(selector: string): HTMLInputElement[] {
-  return [...document.querySelectorAll<HTMLInputElement>(selector)]
-}
-
 function make(tag: string, text: string, className = ''): HTMLElement {
   const element = document.createElement(tag)
   element.textContent = text

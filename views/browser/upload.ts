@@ -1,6 +1,7 @@
 // "Add a class": files go up piece by piece and go on after anything; the words are saved without leaving the page.
 import { Upload } from 'tus-js-client'
-import { all, buildRow, find } from './upload-row.ts'
+import { fillFromKind, showPeople } from './answers.ts'
+import { buildRow, find } from './upload-row.ts'
 import type { Role, Row } from './upload-row.ts'
 
 /** After the last one it waits for the connection, or for the person. */
@@ -217,32 +218,6 @@ function saveWithoutLeaving(form: HTMLFormElement, isBusy: () => boolean): void 
       (error: unknown) => (saved.textContent = `■ ${error instanceof Error ? error.message : 'Not saved.'}`),
     )
   })
-}
-
-function fillFromKind(): void {
-  const select = document.querySelector<HTMLSelectElement>('#kind')
-  select?.addEventListener('change', () => {
-    const answers = select.selectedOptions[0]?.dataset['answers']
-    if (answers === undefined) return
-    const { audience, equipment, music } = JSON.parse(answers) as {
-      audience: string[]
-      equipment: string[]
-      music: string | null
-    }
-    for (const box of all('input[name="audience"]')) box.checked = audience.includes(box.value)
-    for (const box of all('input[name="music"]')) box.checked = box.value === music
-    find<HTMLInputElement>('#equipment').value = equipment.join(', ')
-  })
-}
-
-/** Rows for people only where there are others. */
-function showPeople(): void {
-  const rows = find('#people')
-  const show = (): void => {
-    rows.hidden = !all('input[name="shown"]').some((box) => box.checked && box.value === 'others')
-  }
-  for (const box of all('input[name="shown"]')) box.addEventListener('change', show)
-  show()
 }
 
 function readTranscriptFile(): void {

@@ -1,13 +1,12 @@
 /** "Add a class": its film, and what is asked about it: who it is for, who is in the picture, the music, the words. */
-import { Audience } from '../../shared/log-sheet.ts'
-import type { Music, PersonShown } from '../../shared/log-sheet.ts'
+import type { Audience, Music, PersonShown } from '../../shared/log-sheet.ts'
 import { formatClock } from '../../shared/time.ts'
-import { upperFirst } from './format.ts'
+import { buildAnswers, choicesOf } from './class-answers.ts'
+import type { Choice, ClassAnswers } from './class-answers.ts'
 import { buildJobLine } from './job-words.ts'
 import type { JobLine } from './job-words.ts'
 import { buildLayout } from './layout.ts'
 import type { Layout } from './layout.ts'
-import { AUDIENCE_NAMES } from './names.ts'
 import type { RecordingInput } from './shelf.ts'
 
 export interface KindInput {
@@ -16,9 +15,10 @@ export interface KindInput {
   audience: readonly Audience[]
   equipment: readonly string[]
   music: Music | null
+  people: readonly PersonShown[] | null
 }
 
-export interface AddClassPage {
+export interface AddClassPage extends ClassAnswers {
   layout: Layout
   /** '' = a new class. */
   recordingId: string
@@ -38,11 +38,6 @@ export interface AddClassPage {
   faults: string[]
   jobs: JobLine[]
   kinds: { value: string; label: string; chosen: boolean; answers: string }[]
-  audience: Choice[]
-  music: Choice[]
-  shown: Choice[]
-  equipment: string
-  people: PersonRow[]
   hasWords: boolean
   /** Speech can be turned into proposals. */
   canUseSpeech: boolean
@@ -59,43 +54,12 @@ interface FileRow {
   canGoDown: boolean
 }
 
-interface Choice {
-  value: string
-  label: string
-  chosen: boolean
-}
-
-interface PersonRow {
-  number: number
-  name: string
-  until: string
-  isUnder18: boolean
-  consent: Choice[]
-}
-
-const MUSIC_WORDS = {
-  none: 'None',
-  own: 'Our own',
-  licensed: 'Licensed for this use',
-  unknown: 'I do not know',
-} as const satisfies Record<Music, string>
-
-const CONSENT_WORDS = {
-  unknown: 'Not asked yet',
-  given: 'Agreed',
-  none: 'Did not agree',
-  withdrawn: 'Took it back',
-} as const satisfies Record<PersonShown['consent'], string>
-
 const ROLE_WORDS = {
   part: 'The film, or a part of it',
   camera: 'A second camera',
   sound: 'Sound recorded apart',
   aside: 'Not used',
 } as const satisfies Record<RecordingInput['files'][number]['role'], string>
-
-/** Empty rows for people, beside those that are known. */
-const ROWS = 3
 
 export function buildAddClassPage(input: {
   entry: RecordingInput | null
@@ -106,7 +70,6 @@ export function buildAddClassPage(input: {
   const { entry, kinds, maxBytes, hasFfmpeg } = input
   const isNew = entry === null
   const title = isNew ? 'Add a class' : entry.title
-  const others = (entry?.people ?? []).length > 0
   return {
     layout: buildLayout({ title, kind: 'shelf', here: 'add', scripts: ['upload'], htmx: !isNew, sse: !isNew }),
     recordingId: entry?.id ?? '',
@@ -126,20 +89,9 @@ export function buildAddClassPage(input: {
       value: kind.id,
       label: kind.title,
       chosen: kind.id === entry?.kindId,
-      answers: JSON.stringify({ audience: kind.audience, equipment: kind.equipment, music: kind.music }),
+      answers: JSON.stringify(answersOf(kind)),
     })),
-    audience: Audience.options.map((value) => ({
-      value,
-      label: upperFirst(AUDIENCE_NAMES[value]),
-      chosen: entry?.audience?.includes(value) ?? false,
-    })),
-    music: choicesOf(MUSIC_WORDS, entry?.music ?? ''),
-    shown: [
-      { value: 'nobody', label: 'The instructor only', chosen: entry?.people?.length === 0 },
-      { value: 'others', label: 'Others too', chosen: others },
-    ],
-    equipment: (entry?.equipment ?? []).join(', '),
-    people: buildPeople(entry?.people ?? []),
+    ...buildAnswers(entry ?? { audience: null, equipment: [], music: null, people: null }),
     hasWords: entry?.hasWords ?? false,
     canUseSpeech: entry !== null && entry.hasWave && !entry.hasWords && entry.work === null,
   }
@@ -170,19 +122,18 @@ function buildJoining(entry: RecordingInput | null): string {
   return `${parts} parts are joined to one film as soon as all are looked into. Put them in order.`
 }
 
-function buildPeople(people: readonly PersonShown[]): PersonRow[] {
-  const empty = Array.from({ length: ROWS }, () => null)
-  return [...people, ...empty].map((person, index) => ({
-    number: index + 1,
-    name: person?.name ?? '',
-    until: person?.untilUtc == null ? '' : new Date(person.untilUtc).toISOString().slice(0, 10),
-    isUnder18: person?.under18 ?? false,
-    consent: choicesOf(CONSENT_WORDS, person?.consent ?? 'unknown'),
-  }))
-}
-
-function choicesOf(words: Readonly<Record<string, string>>, chosen: string): Choice[] {
-  return Object.entries(words).map(([value, label]) => ({ value, label, chosen: value === chosen }))
+/** As the page's script fills them in. */
+function answersOf({ audience, equipment, music, people }: KindInput) {
+  const rows = buildAnswers({ audience, equipment, music, people }).people
+  const named = rows.filter(({ name }) => name !== '')
+  return {
+    ...{ audience, equipment, music },
+    shown: people === null ? null : people.length === 0 ? 'nobody' : 'others',
+    people: named.map(({ name, scope, until, isUnder18 }, index) => ({
+      ...{ name, scope, until, age: isUnder18 ? 'under-18' : 'adult' },
+      consent: people?.[index]?.consent ?? 'unknown',
+    })),
+  }
 }
 
 /** Sizes as disks and phones tell them: in thousands. */
