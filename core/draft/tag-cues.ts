@@ -4,8 +4,8 @@ import type { CueKind } from '../../shared/log-sheet.ts'
 import { restoreBreaks } from './restore-breaks.ts'
 import { isUnpunctuated, plainWords, splitClauses, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
-import { CUE_WORDS } from './words/en/cue-words.ts'
-import { CHAT, DOSE_ONLY, EMPTY_CLAUSES, PRAISE, PURPOSE, RETRACTED, TRANSITIONS } from './words/en/not-cue-words.ts'
+import { weighClause } from './weigh-clause.ts'
+import { DOSE_ONLY, EMPTY_CLAUSES, RETRACTED, TRANSITIONS } from './words/en/not-cue-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 /** One cue: its kind, exact words, where they start in the text, and how plain it was (0-1). */
@@ -30,26 +30,14 @@ export function tagCues(text: string, context: CueContext = {}): TaggedCue[] {
   return splitSentences(said).flatMap((sentence) => tagSentence(said, sentence, context))
 }
 
-/** Points for a phrase of each strength; a kind counts from `ENOUGH` on. */
-const SURE = 4
-const LIKELY = 2
-const HINT = 1
-const ENOUGH = 2
-
-/** Where two kinds are equally plain, the earlier one wins. */
-const FIRST_WINS: readonly CueKind[] = [
-  'caution',
-  'harder',
-  'easier',
-  'breathing',
-  'fault',
-  'tempo',
-  'range',
-  'setup',
-  'equipment',
-  'focus',
-  'execution',
-]
+/** How much likelier a cue than none is taken to be when a text comes alone, outside any class (log of odds). */
+const ALONE_FAVOUR = 0.25
+/** A second kind of a text that comes alone counts from here on. */
+const ALONE_SECOND = 0.12
+/** A text that comes alone and says one kind as plainly as this has no second. */
+const ALONE_PLAIN = 0.65
+/** A second kind in a class counts from here on, and only in one of the pairs. */
+const PAIR_SECOND = 0.3
 
 /** Kinds that may share one stretch of words. */
 const PAIRS: readonly (readonly [CueKind, CueKind])[] = [
@@ -60,16 +48,7 @@ const PAIRS: readonly (readonly [CueKind, CueKind])[] = [
   ['harder', 'equipment'],
 ]
 
-const TESTS = CUE_KINDS.map((kind) => ({
-  kind,
-  sure: anyPhrase(CUE_WORDS[kind].sure),
-  likely: anyPhrase(CUE_WORDS[kind].likely),
-  hint: anyPhrase(CUE_WORDS[kind].hint),
-}))
 const EMPTY = anyPhrase(EMPTY_CLAUSES)
-const PRAISED = anyPhrase(PRAISE)
-const REASON = anyPhrase(PURPOSE)
-const TALK = anyPhrase(CHAT)
 const TAKEN_BACK = anyPhrase(RETRACTED)
 const DOSE = anyPhrase(DOSE_ONLY)
 const GOING_ON = anyPhrase(TRANSITIONS)
@@ -81,10 +60,9 @@ const CONDITION = anyPhrase([
   '(?:if|when) (?:you|youre|youve|its|it|thats|that|this|your|the|needed|need|not)',
 ])
 
-type Scores = Map<CueKind, number>
-
 interface Verdict extends Piece {
   kinds: CueKind[]
+  /** How likely the first kind is, 0-1. */
   score: number
   /** A clause that says nothing of its own and may go along with the one before. */
   loose: boolean
@@ -112,43 +90,24 @@ function isNoCue(words: string): boolean {
 }
 
 function judge(words: string, piece: Piece, context: CueContext, whole: boolean): Verdict {
-  const none: Verdict = { ...piece, kinds: [], score: 0, loose: true }
-  if (isNoCue(words)) return { ...none, loose: false }
-  const scores = scoreKinds(words, context, whole)
-  const ranked = [...scores].filter(([, score]) => score >= ENOUGH).sort(byScore)
-  const [best] = ranked
-  const top = best?.[1] ?? 0
-  const isTalk = TALK.test(words) || REASON.test(words) || PRAISED.test(words)
-  if (!best || (isTalk && !outweighsTalk(best[0], top))) return { ...none, loose: !isTalk }
-  const second = ranked.find(
-    ([kind, score]) =>
-      score >= SURE && PAIRS.some(([a, b]) => (a === best[0] && b === kind) || (b === best[0] && a === kind)),
+  const nothing: Verdict = { ...piece, kinds: [], score: 0, loose: false }
+  if (isNoCue(words)) return nothing
+  const alone = context.oneSentence !== true
+  const place = { conditional: whole, ...(context.early !== undefined && { early: context.early }) }
+  const { none, kinds } = weighClause(words, place, alone ? ALONE_FAVOUR : 0)
+  const [best, ...others] = kinds
+  if (!best || best.likely < none) return { ...nothing, loose: words.split(' ').length <= LOOSE_WORDS }
+  const second = others.find(({ kind, likely }) =>
+    alone ? likely >= ALONE_SECOND && best.likely < ALONE_PLAIN : likely >= PAIR_SECOND && isPair(best.kind, kind),
   )
-  const kinds = second && (whole || top >= SURE) ? [best[0], second[0]] : [best[0]]
-  return { ...piece, kinds, score: top, loose: false }
+  return { ...piece, kinds: second ? [best.kind, second.kind] : [best.kind], score: best.likely, loose: false }
 }
 
-/** Safety, options and faults count even when they come with a story. */
-function outweighsTalk(kind: CueKind, score: number): boolean {
-  return score >= SURE && ['caution', 'easier', 'harder', 'fault', 'breathing', 'range', 'tempo'].includes(kind)
-}
+/** A longer clause that says nothing of its own is no remark to the one before. */
+const LOOSE_WORDS = 4
 
-/** In a sentence with a condition, what to move is the lesser part: the condition says which kind it is. */
-function scoreKinds(words: string, context: CueContext, conditional: boolean): Scores {
-  const scores: Scores = new Map()
-  for (const test of TESTS) {
-    const base = test.sure.test(words) ? SURE : test.likely.test(words) ? LIKELY : 0
-    const lesser = conditional && ['execution', 'setup', 'focus'].includes(test.kind) ? LIKELY : 0
-    const score = base - lesser + (test.hint.test(words) ? HINT : 0)
-    if (score > 0) scores.set(test.kind, score)
-  }
-  const setup = scores.get('setup')
-  if (setup !== undefined && context.early !== undefined) scores.set('setup', setup + (context.early ? HINT : -LIKELY))
-  return scores
-}
-
-function byScore(a: readonly [CueKind, number], b: readonly [CueKind, number]): number {
-  return b[1] - a[1] || FIRST_WINS.indexOf(a[0]) - FIRST_WINS.indexOf(b[0])
+function isPair(one: CueKind, other: CueKind): boolean {
+  return PAIRS.some(([a, b]) => (a === one && b === other) || (b === one && a === other))
 }
 
 /** Joins clauses that belong to one cue: of one kind, or a remark behind a cue. */
@@ -177,6 +136,6 @@ function cuesOf(text: string, verdict: Verdict): TaggedCue[] {
     kind,
     text: said,
     offset,
-    confidence: Math.min(0.9, 0.4 + verdict.score / 14),
+    confidence: Math.min(0.95, verdict.score),
   }))
 }
