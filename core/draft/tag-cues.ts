@@ -1,5 +1,4 @@
 /** Tags the cues in something said: clause by clause, in exact words, leaving out counting, praise, purpose and chat. */
-import { CUE_KINDS } from '../../shared/log-sheet.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
 import { restoreBreaks } from './restore-breaks.ts'
 import { isUnpunctuated, plainWords, splitClauses, splitSentences } from './split-speech.ts'

@@ -75,7 +75,7 @@ describe('tagCues', () => {
   })
 
   it('cuts a sentence at the clause where the kind changes', () => {
-    const tagged = tagCues('Bend your elbows and lower your chest, and breathe in as you go.')
+    const tagged = tagCues('Bend your elbows and lower your chest, and breathe in as you go.', { oneSentence: true })
     expect(tagged.map((cue) => [cue.kind, cue.text])).toEqual([
       ['execution', 'Bend your elbows and lower your chest'],
       ['breathing', 'breathe in as you go'],
