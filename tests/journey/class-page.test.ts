@@ -225,6 +225,13 @@ describe('film and words', () => {
     const { page, errors } = await visit(`/recordings/${id}#t=60`)
     await expect.poll(() => filmTime(page)).toBeCloseTo(60.02, 1)
     await expect.poll(() => page.locator('.word-line[aria-current]').count()).toBe(1)
+    const isInView = (): Promise<boolean> =>
+      page.locator('.word-line[aria-current]').evaluate((line: HTMLElement) => {
+        const list = line.closest('ol')?.getBoundingClientRect()
+        const { top, bottom } = line.getBoundingClientRect()
+        return list !== undefined && top >= list.top && bottom <= list.bottom
+      })
+    await expect.poll(isInView).toBe(true)
     await page.locator('.word-line').nth(3).click()
     await expect.poll(() => filmTime(page)).toBeCloseTo(13.3, 0)
     await expect.poll(() => new URL(page.url()).hash).toMatch(/^#t=1[23]/)
@@ -234,6 +241,7 @@ describe('film and words', () => {
     await page.waitForFunction(() => (document.querySelector('video')?.textTracks[0]?.cues?.length ?? 0) > 20)
     await open(page, 'Seated row')
     await expect.poll(() => filmTime(page)).toBeGreaterThan(195)
+    await expect.poll(isInView).toBe(true)
     expect(new URL(page.url()).searchParams.get('segment')).toBe((await segmentOf('Seated row')).id)
     await page.goBack()
     await page.getByRole('heading', { name: 'Seated march', level: 2 }).waitFor()

@@ -104,7 +104,7 @@ export function followWords(film: Film, list: HTMLElement, choice: HTMLInputElem
     current = now
     now?.setAttribute('aria-current', 'true')
     if (!now || choice?.checked === false) return
-    const middle = now.offsetTop - list.offsetTop - (list.clientHeight - now.offsetHeight) / 2
+    const middle = now.offsetTop - (list.clientHeight - now.offsetHeight) / 2
     list.scrollTo({ top: Math.max(0, middle) })
   })
 }
