@@ -48,7 +48,7 @@ export const CHECK_RULES: readonly Rule[] = [
  */
 export function checkSheet(sheet: LogSheet, options: CheckOptions = {}): CheckReport {
   const segments = sheet.segments.filter((segment) => segment.use === 'lesson' && segment.state !== 'declined')
-  const lessons = coverCautions(sheet, segments)
+  const lessons = options.lessons ?? coverCautions(sheet, segments)
   const context: CheckContext = {
     sheet,
     lessons,

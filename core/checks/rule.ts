@@ -12,6 +12,8 @@ export interface CheckOptions {
   durationMs?: Ms | null
   /** UTC milliseconds, to tell whether a consent has run out; null = not known. */
   nowUtc?: number | null
+  /** What coverCautions says of the sheet's lessons, where it is known already; absent = it is asked. */
+  lessons?: readonly CoveredLesson[]
 }
 
 /** What a rule reads. */

@@ -45,8 +45,10 @@ export async function checkRecording(studio: Needs, recordingId: string): Promis
   if (!stored) return null
   const { id: sheetId, version, sheet } = stored
   const transcript = await store.transcripts.list(recordingId)
-  const report = checkSheet(sheet, { nowUtc: clock(), captions: transcript.some(({ form }) => form !== 'plan') })
   const lessons = sheet.segments.filter(({ use, state }) => use === 'lesson' && state !== 'declined')
+  const covered = coverCautions(sheet, lessons)
+  const captions = transcript.some(({ form }) => form !== 'plan')
+  const report = checkSheet(sheet, { nowUtc: clock(), captions, lessons: covered })
   return {
     sheetId,
     version,
@@ -56,7 +58,7 @@ export async function checkRecording(studio: Needs, recordingId: string): Promis
       report,
       lessons.map(({ id }) => id),
     ),
-    needs: coverCautions(sheet, lessons).flatMap(({ segment, required }) =>
+    needs: covered.flatMap(({ segment, required }) =>
       required.map(({ required: { hazard, level, why, concerns }, state, inClip, said }) => ({
         ...{ segmentId: segment.id, hazard, level, why, concerns, state, inClip, said },
       })),

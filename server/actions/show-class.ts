@@ -34,6 +34,12 @@ type Needs = Pick<Studio, 'store' | 'storage' | 'actor'>
 
 /** @throws AppError row-missing, not-allowed */
 export async function showClass(studio: Needs, recordingId: string): Promise<ShownClass> {
+  const shown = await showFilm(studio, recordingId)
+  return { ...shown, ...(await readTranscript(studio, recordingId, shown.recording.durationMs)) }
+}
+
+/** Without what is said. @throws AppError row-missing, not-allowed */
+export async function showFilm(studio: Needs, recordingId: string): Promise<Pick<ShownClass, 'recording' | 'film'>> {
   mustBeAllowed(studio.actor, 'studio.read', { type: 'recording', id: recordingId })
   const recording = await studio.store.recordings.read(recordingId)
   const file = await findClassFileOrNull(studio, recordingId)
@@ -47,7 +53,6 @@ export async function showClass(studio: Needs, recordingId: string): Promise<Sho
       frameMs: 1000 / (rate > 0 ? rate : USUAL_FRAMES),
       hasSpeech: (facts?.wave ?? null) !== null,
     },
-    ...(await readTranscript(studio, recordingId, recording.durationMs)),
   }
 }
 

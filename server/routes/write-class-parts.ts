@@ -5,7 +5,7 @@ import { buildClassParts } from '../../views/pages/class.ts'
 import type { ClassInput } from '../../views/pages/class.ts'
 import { checkRecording } from '../actions/check-recording.ts'
 import type { CheckedSheet } from '../actions/check-recording.ts'
-import { showClass } from '../actions/show-class.ts'
+import { showFilm } from '../actions/show-class.ts'
 import type { ShownClass } from '../actions/show-class.ts'
 import { writePage } from '../render.ts'
 import type { Studio } from '../studio.ts'
@@ -55,19 +55,23 @@ export async function writeParts(
     const parts = buildChecksParts({ recordingId, words: CLASS_WORDS }, workInput(work))
     return { sheetId, version, changed, parts: { checks: writePage(res, 'parts/checks', parts) } }
   }
-  const shown = await showClass(studio, recordingId)
-  const parts = buildClassParts(classInput(shown, looking), workInput(work))
+  const shown = await showFilm(studio, recordingId)
+  const parts = buildClassParts(partsInput(shown, looking), workInput(work))
   const written = CLASS_PARTS.map((name) => [name, writePage(res, `parts/class-${name}`, parts)])
   return { sheetId, version, changed, parts: Object.fromEntries(written) as Record<string, string> }
 }
 
-export function classInput(
-  { recording, film, transcript, isTyped }: ShownClass,
+export function classInput({ transcript, isTyped, ...shown }: ShownClass, looking: Looking): Omit<ClassInput, 'work'> {
+  return { ...partsInput(shown, looking), lines: transcript?.lines ?? [], isTyped }
+}
+
+function partsInput(
+  { recording, film }: Pick<ShownClass, 'recording' | 'film'>,
   { segment }: Looking,
-): Omit<ClassInput, 'work'> {
+): Omit<ClassInput, 'work' | 'lines' | 'isTyped'> {
   const { id, title, durationMs } = recording
   return {
-    ...{ recordingId: id, title, durationMs, film, lines: transcript?.lines ?? [], isTyped, words: CLASS_WORDS },
+    ...{ recordingId: id, title, durationMs, film, words: CLASS_WORDS },
     openId: segment === '' ? null : segment,
   }
 }
