@@ -1,4 +1,5 @@
 // Placing a plan: while the class plays, one press begins the next exercise and ends the one before.
+import type { Ms } from '../../shared/time.ts'
 import type { Film } from './class-film.ts'
 import { tell } from './sheet-page.ts'
 import type { SheetPage } from './sheet-page.ts'
@@ -12,41 +13,47 @@ export interface Plan {
 
 export function openPlan(page: SheetPage, film: Film): Plan {
   let presses = 0
-  const place = (): HTMLElement | null => page.root.querySelector('#plan')
+  let isBusy = false
   const show = (): void => {
     const count = page.root.querySelector('#plan-count')
     if (count) count.textContent = String(presses)
   }
-  const send = (isLast: boolean): void => {
-    const { ids = '', openId = '', startMs = '' } = place()?.dataset ?? {}
-    const next = isLast ? undefined : ids.split(' ').find((id) => id !== '')
-    if (next === undefined && openId === '') return
-    const atMs = film.nowMs()
-    if (openId !== '' && atMs < Number(startMs) + LEAST_MS) {
-      return tell(
-        'This is before the exercise that was begun last. Play on, or go to where the next one begins.',
-        'stop',
-      )
+  const press = async (isLast: boolean): Promise<void> => {
+    // until the page shows what the last press did, a further one would be about the same exercise
+    if (isBusy) return
+    isBusy = true
+    try {
+      // while it plays the press counts, not a frame that comes after it
+      const atMs = film.video.paused ? await film.restMs() : film.nowMs()
+      const ops = planPress(page.root.querySelector<HTMLElement>('#plan'), atMs, film, isLast)
+      if (ops.length === 0) return
+      presses += 1
+      show()
+      await page.sendEdits(ops)
+    } finally {
+      isBusy = false
     }
-    presses += 1
-    show()
-    const wholeMs = Math.round(film.video.duration * 1000)
-    const end = { op: 'move-edge', segmentId: openId, span: 0, edge: 'end', toMs: atMs }
-    const begin = { op: 'add-span', segmentId: next, startMs: atMs, endMs: lastMs(place(), wholeMs), inClip: true }
-    const ops = [...(openId === '' ? [] : [end]), ...(next === undefined ? [] : [begin])]
-    void page.sendEdits(ops)
   }
   page.root.addEventListener('click', ({ target }) => {
     if (!(target instanceof Element)) return
-    if (target.closest('#plan-press')) send(false)
-    if (target.closest('#plan-end')) send(true)
+    if (target.closest('#plan-press')) void press(false)
+    if (target.closest('#plan-end')) void press(true)
   })
   page.onChange(show)
-  return { press: () => send(false) }
+  return { press: () => void press(false) }
 }
 
-/** What is begun and not ended reaches to the end of the class. */
-function lastMs(place: HTMLElement | null, filmMs: number): number {
-  const sheetMs = Number(place?.dataset['durationMs'] ?? 0)
-  return sheetMs > 0 ? sheetMs : filmMs
+function planPress(place: HTMLElement | null, atMs: Ms, film: Film, isLast: boolean): object[] {
+  const { ids = '', openId = '', startMs = '', durationMs = '' } = place?.dataset ?? {}
+  const next = isLast ? undefined : ids.split(' ').find((id) => id !== '')
+  if (openId !== '' && atMs < Number(startMs) + LEAST_MS) {
+    tell('This is before the exercise that was begun last. Play on, or go to where the next one begins.', 'stop')
+    return []
+  }
+  // what is begun and not ended reaches to the end of the class
+  const endMs = Number(durationMs) > 0 ? Number(durationMs) : Math.round(film.video.duration * 1000)
+  return [
+    ...(openId === '' ? [] : [{ op: 'move-edge', segmentId: openId, span: 0, edge: 'end', toMs: atMs }]),
+    ...(next === undefined ? [] : [{ op: 'add-span', segmentId: next, startMs: atMs, endMs, inClip: true }]),
+  ]
 }
