@@ -56,7 +56,7 @@ describe.each(KINDS)('film of the kind "$name"', (kind) => {
     const { clip, path } = await cutKind(kind)
     const source = cameraPath(kind)
     const clock = Math.max(0, Number(firstLine(probeText(source, ['-show_entries', 'format=start_time']))))
-    const shown = readFrames(source).map((frame) => ({ ...frame, seconds: frame.seconds - clock }))
+    const shown = readFrames(source, kind.turn).map((frame) => ({ ...frame, seconds: frame.seconds - clock }))
     const parts = SPANS.map(({ startMs, endMs }) =>
       shown.filter(({ seconds }) => startMs <= Math.round(seconds * 1000) && Math.round(seconds * 1000) < endMs),
     )
