@@ -1,4 +1,6 @@
-// The demo as a stranger runs it: from one recording to lessons that play in a browser with their captions.
+// The demo as a stranger runs it: from one recording to lessons that play in a browser with their captions, and a studio
+// that is open with the same class in it.
+import { spawn } from 'node:child_process'
 import { createReadStream, existsSync } from 'node:fs'
 import { mkdtemp, readFile, readdir, rm, stat, writeFile } from 'node:fs/promises'
 import { createServer } from 'node:http'
@@ -11,14 +13,14 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { readVtt } from '../../core/captions/read-vtt.ts'
 import { Lesson, Library } from '../../shared/lesson.ts'
 import { Manifest } from '../../shared/manifest.ts'
+import { openClient } from '../helpers/http-door.ts'
 import { ffmpeg } from '../helpers/media-samples.ts'
 import { probeText, readSound, soundLag } from '../helpers/media-reading.ts'
 import { projectRoot } from '../helpers/source-files.ts'
 import { vttErrors } from '../helpers/vtt-errors.ts'
-import { runCommand, type Ran } from '../helpers/run-command.ts'
 
 let out: string
-let first: Ran
+let first: Demo
 let library: Library
 
 const readJson = async (...parts: string[]): Promise<unknown> =>
@@ -34,17 +36,51 @@ const allLessons = (): Promise<{ folder: string; lesson: Lesson; clip: string }[
     }),
   )
 
+interface Demo {
+  stdout: string
+  stderr: string
+  /** Of the studio, once it is open. */
+  url: string
+  /** Ends it as Ctrl-C does. @returns its exit code */
+  end: () => Promise<number | null>
+}
+
+/** Runs the demo until its studio is open. */
+function runDemo(): Promise<Demo> {
+  const command = path.join(projectRoot, 'server', 'cli', 'repslate.mjs')
+  const env = { ...process.env, REPSLATE_DATA: path.join(out, 'studio'), REPSLATE_PORT: '0' }
+  const child = spawn(process.execPath, [command, 'demo', '--out', out], { env, stdio: ['ignore', 'pipe', 'pipe'] })
+  const ended = new Promise<number | null>((resolve) => child.once('close', resolve))
+  const end = (): Promise<number | null> => {
+    child.kill('SIGINT')
+    return ended
+  }
+  let stdout = ''
+  let stderr = ''
+  child.stderr.setEncoding('utf8').on('data', (text: string) => (stderr += text))
+  return new Promise((resolve, reject) => {
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      stdout += text
+      const [, url] = /^Open (http\S+) in a browser\.$[^]*\n\n$/m.exec(stdout) ?? []
+      if (url !== undefined) resolve({ stdout, stderr, url, end })
+    })
+    void ended.then((code) => reject(new Error(`the demo ended with ${code}: ${stderr}`)))
+  })
+}
+
 beforeAll(async () => {
   out = await mkdtemp(path.join(tmpdir(), 'repslate-demo-'))
-  first = await runCommand(['demo', '--no-serve', '--out', out])
+  first = await runDemo()
   library = Library.parse(await readJson('library.json'))
 })
-afterAll(() => rm(out, { recursive: true, force: true }))
+afterAll(async () => {
+  await first?.end()
+  await rm(out, { recursive: true, force: true })
+})
 
 describe('the demo', () => {
-  it('ends well and publishes at least seven lessons', () => {
+  it('goes well and publishes at least seven lessons', () => {
     expect(first.stderr).not.toContain('fault')
-    expect(first.code).toBe(0)
     expect(library.lessons.length).toBeGreaterThanOrEqual(7)
   })
 
@@ -169,14 +205,30 @@ describe('the demo', () => {
     expect(names.filter((name) => /\.part$|\.part\/|\.old$/.test(name))).toEqual([])
   })
 
-  it('can be run again, and cuts nothing twice', async () => {
+  it('opens the studio with the class on its shelf and the same lessons in its library', async () => {
+    const { ask } = openClient(first.url)
+    expect((await ask('/')).text).toContain('Steady and Strong: chair class')
+    const shown = (await ask('/library')).text
+    for (const { lesson, clip } of await allLessons()) {
+      expect(shown).toContain(`href="/lessons/${lesson.slug}"`)
+      const { status, body } = await ask(`/lessons/${lesson.slug}/clip.mp4`)
+      expect([status, body.equals(await readFile(clip))], lesson.slug).toEqual([200, true])
+    }
+    const publish = /\S+\/recordings\/\w+\/publish/.exec(first.stdout)?.[0] ?? ''
+    expect((await ask(publish)).text).toContain(`Held back (${String(library.heldBack.length)})`)
+  })
+
+  it('can be run again while it is open: nothing is cut or published twice; both end well', async () => {
     const before = Manifest.parse(await readJson('cut', 'manifest.json'))
-    const second = await runCommand(['demo', '--no-serve', '--out', out])
+    const second = await runDemo()
     const after = Manifest.parse(await readJson('cut', 'manifest.json'))
-    expect(second.code).toBe(0)
-    expect(second.stdout).toBe(first.stdout)
+    const withoutPort = ({ stdout }: Demo): string => stdout.replace(/127\.0\.0\.1:\d+/g, '')
+    expect(withoutPort(second)).toBe(withoutPort(first))
     expect(after.clips.map(({ reused }) => reused)).toEqual(before.clips.map(() => true))
     expect(after.clips.map(({ sha256 }) => sha256)).toEqual(before.clips.map(({ sha256 }) => sha256))
+    const { text } = await openClient(second.url).ask('/library')
+    expect(text.match(/class="card-name"/g)).toHaveLength(library.lessons.length)
+    expect([await second.end(), await first.end()]).toEqual([0, 0])
   })
 })
 

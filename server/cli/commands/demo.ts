@@ -1,32 +1,43 @@
-/** `repslate demo`: takes the demo class from file to lessons. */
+/** `repslate demo`: takes the demo class from file to lessons, then opens the studio with the same class in it. */
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { Command } from 'commander'
 import { draftSheet } from '../../../core/draft/draft-sheet.ts'
 import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
+import { hashFile } from '../../../core/media/engine/hash-file.ts'
 import { AppError } from '../../../shared/errors.ts'
 import { formatClock } from '../../../shared/time.ts'
+import { addDemoClass } from '../../actions/add-demo-class.ts'
+import type { DemoClass } from '../../actions/add-demo-class.ts'
 import { probeRecording } from '../../actions/probe-recording.ts'
 import { publishClass } from '../../actions/publish-class.ts'
 import { ensureFfmpeg } from '../../setup/ensure-tools.ts'
+import { readSettings } from '../../settings.ts'
+import type { Settings } from '../../settings.ts'
 import { projectRoot } from '../../setup/project-root.ts'
+import { openStudio } from '../../studio.ts'
 import type { Io } from '../io.ts'
 import type { Finish } from '../main.ts'
 import { describeReport } from '../describe-report.ts'
 import { showProgress } from '../progress.ts'
+import { serveStudio } from '../serve-studio.ts'
 import { describePublished } from './publish.ts'
 
 const CLASS = 'steady-and-strong'
 
 interface Options {
   out?: string
-  jobs?: string
+  /** False with --no-serve. */
+  serve: boolean
 }
+
+const TITLE = 'Steady and Strong: chair class'
+const AUDIENCE = ['older-adults'] as const
 
 export function addDemo(program: Command, io: Io, finish: Finish): void {
   program
     .command('demo')
-    .description('take the demo class from one recording to lessons')
+    .description('take the demo class from one recording to lessons, then open the studio with it')
     .option('--out <folder>', 'where the library goes (default: data/demo in the project)')
     .option('--no-serve', 'end after the work')
     .action(async (options: Options) => {
@@ -47,8 +58,8 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
       const sheet = draftSheet({
         transcript,
         durationMs,
-        audience: ['older-adults'],
-        title: 'Steady and Strong: chair class',
+        audience: [...AUDIENCE],
+        title: TITLE,
       })
       const doses = sheet.segments.filter((segment) => segment.prescription !== null).length
       const cues = sheet.segments.reduce((sum, segment) => sum + segment.cues.length, 0)
@@ -77,5 +88,37 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
       io.out(describePublished(published, path.relative(process.cwd(), out) || '.'))
       for (const { name, message } of published.failed) io.say(`repslate: ${name}: ${message}\n`)
       finish(published.failed.length > 0 ? 1 : 0)
+      if (!options.serve) return
+
+      io.say('6  The studio: the same class, to look at and change\n')
+      const settings = readSettings(process.env, root)
+      const cutDir = path.join(out, 'cut')
+      const film = { filmPath: recordingPath, sha256: await hashFile(recordingPath), durationMs, cutDir }
+      const id = await fillStudio(io, settings, { ...film, title: TITLE, audience: [...AUDIENCE], text })
+      await serveStudio(io, settings, (url) => io.out(describeStudio(url, id)))
     })
+}
+
+async function fillStudio(io: Io, settings: Settings, demo: DemoClass): Promise<string> {
+  const studio = await openStudio(settings, { clock: () => io.nowUtc() })
+  const progress = showProgress(io)
+  try {
+    return await addDemoClass(studio, demo, { signal: io.signal, onProgress: progress.show })
+  } finally {
+    progress.end()
+    await studio.close()
+  }
+}
+
+/** Where to look first. */
+function describeStudio(url: string, recordingId: string): string {
+  const places = [
+    ['', 'the shelf of classes'],
+    [`recordings/${recordingId}`, 'the class with its exercises'],
+    [`recordings/${recordingId}/checks`, 'what the checks found'],
+    [`recordings/${recordingId}/publish`, 'what was published and what is held back'],
+    ['library', 'the lessons, as members see them'],
+  ]
+  const lines = places.map(([address, what]) => `  ${url}/${address}  ${what}`)
+  return ['', `Open ${url} in a browser.`, ...lines, '', ''].join('\n')
 }
