@@ -62,7 +62,7 @@ export const CAMERA_KINDS: readonly CameraKind[] = [
   {
     name: 'H.264 portrait (turned 90) MP4',
     args: () => turned(90),
-    turn: ['transpose=cclock'],
+    turn: ['transpose=clock'],
   },
   {
     name: 'H.264 upside down (turned 180) MP4',

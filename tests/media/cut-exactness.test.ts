@@ -12,7 +12,7 @@ import type { SampleName } from '../helpers/media-samples.ts'
 import { tempFolder } from '../helpers/temp-folder.ts'
 
 /** The clip turns the picture upright; this turns it back so that the bar code lies in the top row. */
-const TURN_BACK = ['transpose=cclock']
+const TURN_BACK = ['transpose=clock']
 
 const CASES: { sample: SampleName; turn?: string[] }[] = [
   { sample: 'cfr-30' },
