@@ -1,5 +1,7 @@
 // Requests that the studio must refuse, and their near misses that it must not.
+import express from 'express'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { ROUTES } from '../../../server/routes/routes.ts'
 import type { AddRoutes } from '../../../server/routes/routes.ts'
 import { isAllowed } from '../../../server/middleware/check-host.ts'
 import { readForm, readJsonBody } from '../../../server/middleware/read-body.ts'
@@ -179,6 +181,81 @@ describe('a write', () => {
     expect(await post('{"fine": true}')).toBe(200)
     expect(seen.at(-1)).toEqual({ fine: true })
   })
+})
+
+describe('every address that changes something', () => {
+  interface Layer {
+    route?: { path: string | string[]; methods: Record<string, boolean> }
+  }
+  /** Read from the app itself, so that a new route is held to this without being named here. */
+  const writes = (): [string, string][] => {
+    const found: [string, string][] = []
+    const take = (method: string, paths: string | string[]): void => {
+      for (const path of [paths].flat()) found.push([method.toUpperCase(), path.replace(/:\w+/g, 'x')])
+    }
+    const app = express()
+    for (const add of ROUTES) add(app, opened.door)
+    const { stack } = app.router as unknown as { stack: Layer[] }
+    for (const { route } of stack) {
+      if (!route) continue
+      for (const method of ['post', 'put', 'patch', 'delete'].filter((name) => route.methods[name] ?? false)) {
+        take(method, route.path)
+      }
+    }
+    return found
+  }
+
+  it('refuses what is not its own page, before it looks at anything', async () => {
+    const { ask, signed, url } = opened
+    const all = writes()
+    expect(all.length).toBeGreaterThan(12)
+    const { 'x-repslate-token': token = '', ...cookie } = await signed()
+    const cases: [string, Record<string, string>, number][] = [
+      ['nothing', {}, 403],
+      ['another origin', { ...cookie, 'x-repslate-token': token, origin: 'http://evil.example' }, 403],
+      ['another site', { ...cookie, 'x-repslate-token': token, 'sec-fetch-site': 'cross-site' }, 403],
+      ['no token', { ...cookie, origin: url }, 403],
+      ['the token of nobody', { ...cookie, 'x-repslate-token': 'A'.repeat(43) }, 403],
+      ['another host', { ...cookie, 'x-repslate-token': token, host: 'evil.example' }, 421],
+    ]
+    const answers: string[] = []
+    for (const [method, address] of all) {
+      for (const [what, headers, wanted] of cases) {
+        const { status } = await ask(address, { method, headers })
+        if (status !== wanted) answers.push(`${method} ${address} with ${what}: ${status}`)
+      }
+    }
+    // forms carry their token in the body, and are read only by routes that take forms
+    expect(answers).toEqual([])
+  })
+})
+
+describe('a made-up id', () => {
+  it.each(['..%2f..%2fetc%2fpasswd', '..', '%2e%2e', '.parts', 'a%00b', '%5c..%5c..', 'C:%5cboot.ini'])(
+    '%s leads to no file of a class, a lesson or an upload',
+    async (id) => {
+      const { url, door } = opened
+      const { id: recordingId } = await door.store.recordings.add({ title: 'A class' }, door.actor)
+      for (const address of [
+        `/recordings/${id}/media/${id}`,
+        `/recordings/${recordingId}/media/${id}`,
+        `/recordings/${recordingId}/thumbs/${id}`,
+        `/recordings/${recordingId}/peaks/${id}`,
+        `/recordings/${id}/preview`,
+        `/lessons/${id}/clip.mp4`,
+        `/lessons/x/${id}`,
+        `/uploads/${id}`,
+        `/assets/${id}`,
+        `/kinds/${id}`,
+        `/add/${id}`,
+      ]) {
+        const { status, body } = await rawGet(url, address)
+        expect([400, 404, 422], address).toContain(status)
+        expect(body).not.toMatch(/root:/)
+        expect(body).not.toContain(door.dataFolder)
+      }
+    },
+  )
 })
 
 describe('the host name', () => {
