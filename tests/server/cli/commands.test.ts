@@ -56,7 +56,7 @@ describe('draft', () => {
 describe('draft, bad input', () => {
   it.each([
     ['class.txt', '', 'file-empty'],
-    ['class.txt', Buffer.from([0xff, 0xfe, 0xfd, 0x80]), 'file-not-text'],
+    ['class.txt', Buffer.from([0xff, 0xd8, 0xfd, 0x80]), 'file-not-text'],
     ['class.txt', `[0:00] a\n`.repeat(1_200_000), 'file-too-big'],
     ['class.txt', '[0:30] later\n[0:10] earlier\n', 'transcript-order'],
     ['class.vtt', 'WEBVTT\n\n00:00:05.000 --> 00:00:02.000\nback\n', 'transcript-line'],
