@@ -143,6 +143,10 @@ export const Span = loose({
 type SpanRead = z.infer<typeof Span>
 export type Span = Omit<SpanRead, 'inClip'> & { inClip: boolean }
 
+/** Counting aloud: up to where, in which words, from when on. */
+export const Counted = loose({ atMs: Ms, text: z.string(), upTo: z.number().int().positive() })
+export type Counted = z.infer<typeof Counted>
+
 export const CutOut = loose({ startMs: Ms, endMs: Ms, why: z.string().default('') })
 export type CutOut = z.infer<typeof CutOut>
 
@@ -183,6 +187,8 @@ export const Segment = loose({
   cautions: z.array(Caution).default([]),
   easier: z.array(Ref).default([]),
   harder: z.array(Ref).default([]),
+  /** Runs of counting aloud; evidence of what was done, no dose. Absent = none heard. */
+  counted: z.array(Counted).optional(),
   /** This clip louder (+) or softer (-) than the class's one gain makes it, dB. */
   gainDb: z.number().min(-20).max(20).optional(),
   /** Names of the fields a person set; drafting again leaves these alone. */

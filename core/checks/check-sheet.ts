@@ -6,6 +6,8 @@ import type { CheckContext, CheckOptions, Found, Rule } from './rule.ts'
 import { SPANS_BROKEN } from './rules/find-broken-spans.ts'
 import { CAUTION_OUTSIDE_CLIP } from './rules/find-cautions-outside-clip.ts'
 import { MEANS_NOTHING_ALONE } from './rules/find-empty-words.ts'
+import { COUNTED_DIFFERS } from './rules/find-other-counts.ts'
+import { LIMIT_PASSED } from './rules/find-passed-limits.ts'
 import { DOSE_INCOMPLETE } from './rules/find-incomplete-dose.ts'
 import { CAPTIONS_MISSING } from './rules/find-missing-captions.ts'
 import { CAUTION_MISSING } from './rules/find-missing-cautions.ts'
@@ -29,6 +31,8 @@ const MAIN_RULES: readonly Rule[] = [
   PERSON_WITHOUT_CONSENT,
   DOSE_INCOMPLETE,
   DOSE_UNLIKELY,
+  COUNTED_DIFFERS,
+  LIMIT_PASSED,
   ONE_SIDE_SHOWN,
   SETUP_MISSING,
   EASIER_MISSING,

@@ -7,6 +7,7 @@ import { attachDoses } from './attach-doses.ts'
 import type { AttachedDose } from './attach-doses.ts'
 import { describeExercise } from './describe-taught.ts'
 import { draftPlan } from './draft-plan.ts'
+import { findCounts } from './find-counts.ts'
 import { findClassCautions, findSpokenCautions } from './find-cautions.ts'
 import { findExercises } from './find-exercises.ts'
 import type { Teaching } from './find-exercises.ts'
@@ -85,6 +86,7 @@ function buildSegment(
   const [main, ...returns] = teaching.spans.map((span) => timesOf(speech, span, setting.durationMs))
   const spans = [...(main ? [{ ...main, inClip: true }] : []), ...returns.map((span) => ({ ...span, inClip: false }))]
   const cues: Cue[] = placeCues(speech, teaching.spans).map((cue) => ({ ...cue, id: setting.nextCueId() }))
+  const counted = findCounts(speech, teaching.spans)
   const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
   return Segment.parse({
     id: setting.id,
@@ -98,6 +100,7 @@ function buildSegment(
     prescription: attached?.dose ? { ...attached.dose, groupWith: attached.groupWith.map(segmentId) } : null,
     cues,
     cautions: findSpokenCautions(speech, teaching.spans),
+    ...(counted.length > 0 && { counted }),
   })
 }
 

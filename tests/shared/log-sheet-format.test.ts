@@ -109,6 +109,7 @@ const full = LogSheet.parse({
       ],
       easier: [{ segmentId: 'seg-2' }, { text: 'seated, heels only' }],
       harder: [{ lessonId: 'one-leg-heel-raise', text: 'on one leg' }],
+      counted: [{ atMs: 70_000, text: 'One, two, three, four, five', upTo: 5 }],
       gainDb: -1.5,
       setByPerson: ['exercise', 'spans'],
       'x-colour': 'amber',

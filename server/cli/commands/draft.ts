@@ -1,6 +1,7 @@
 /** `repslate draft`: proposes a log sheet from a transcript or a class plan. */
 import type { Command } from 'commander'
 import { draftSheet } from '../../../core/draft/draft-sheet.ts'
+import { explainMark, listMarks } from '../../../core/draft/explain-mark.ts'
 import { writeDose } from '../../../core/dose/write-dose.ts'
 import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
 import { AppError } from '../../../shared/errors.ts'
@@ -15,6 +16,7 @@ interface Options {
   duration?: string
   title?: string
   json?: boolean
+  why?: boolean
 }
 
 export function addDraft(program: Command, io: Io): void {
@@ -26,13 +28,15 @@ export function addDraft(program: Command, io: Io): void {
     .option('--duration <clock>', 'length of the recording, as 12:44 or 1:02:10')
     .option('--title <text>', "the class's title")
     .option('--json', 'print the sheet only, no summary')
+    .option('--why', 'tell on standard error the words, time, rule and sureness of every mark')
     .action(async (file: string, options: Options) => {
       const audience = readAudience(options.for ?? [])
       const durationMs = readDuration(options.duration)
       const transcript = parseTranscript(await readTextFile(file, 'transcript'), { durationMs })
       const sheet = draftSheet({ transcript, audience, durationMs, title: options.title })
       io.out(writeLogSheet(sheet))
-      if (!options.json) io.say(summarise(sheet))
+      if (options.why) io.say(explain(sheet))
+      else if (!options.json) io.say(summarise(sheet))
     })
 }
 
@@ -61,4 +65,21 @@ function summarise(sheet: LogSheet): string {
     return `  ${(span ? formatClock(span.startMs) : '-').padStart(7)}  ${segment.exercise.name}: ${dose}`
   })
   return [`Proposed ${sheet.segments.length} exercises; nobody has agreed to them yet.`, ...lines, ''].join('\n')
+}
+
+/** One block a mark: what it says, how sure, by which rule, from which words. */
+function explain(sheet: LogSheet): string {
+  return listMarks(sheet)
+    .flatMap((ref) => {
+      const why = explainMark(sheet, ref)
+      if (why === null) return []
+      const sure = why.confidence === null ? '' : `, ${Math.round(why.confidence * 100)} % sure`
+      const words = why.words.map(
+        ({ atMs, text }) => `    ${(atMs === null ? '-' : formatClock(atMs)).padStart(7)}  "${text}"`,
+      )
+      const doubts = why.doubts.map((doubt) => `             doubt: ${doubt}`)
+      return [`${why.what}${sure}: ${why.rule?.says ?? 'Set by a person.'}`, ...words, ...doubts]
+    })
+    .concat('')
+    .join('\n')
 }

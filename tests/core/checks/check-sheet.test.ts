@@ -15,6 +15,7 @@ interface Case {
 
 const exactly = (number: number) => ({ min: number, max: number })
 const dose = (fields: Record<string, unknown>) => ({ prescription: { sets: exactly(2), ...fields } })
+const counted = (upTo: number) => ({ counted: [{ atMs: 9000, text: 'one, two, three', upTo }] })
 const plus = (...cues: object[]) => ({ cues: [...Object.values(GOOD_CUES), ...cues] })
 
 const CASES: Readonly<Record<string, readonly Case[]>> = {
@@ -39,6 +40,55 @@ const CASES: Readonly<Record<string, readonly Case[]>> = {
       finds: [],
     },
     { what: 'reps', finds: [] },
+  ],
+  // The angles and the margin are common practice, no source.
+  'counted-differs': [
+    { what: 'counted past the dose', segment: counted(15), finds: ['note counted-differs'] },
+    { what: 'counted short of it, more than half', segment: counted(8), finds: ['note counted-differs'] },
+    { what: 'a few counted of a long set', segment: counted(4), finds: [] },
+    { what: 'counted as said', segment: counted(12), finds: [] },
+  ],
+  'limit-passed': [
+    {
+      what: 'deeper than the limit said before',
+      segment: plus(
+        cueSaid('range', 'No lower than forty-five degrees.', 20),
+        cueSaid('range', 'Come down to ninety degrees.', 30),
+      ),
+      finds: ['warn limit-passed'],
+    },
+    {
+      what: 'a side bend past 45 degrees',
+      segment: {
+        exercise: { name: 'standing side bend' },
+        ...plus(cueSaid('range', 'Go to about sixty degrees.', 30)),
+      },
+      finds: ['note limit-passed'],
+    },
+    {
+      what: 'a decline past 45 degrees',
+      segment: {
+        exercise: { name: 'heel raise', alsoCalled: ['decline'] },
+        ...plus(cueSaid('setup', 'Set it to 50 degrees.', 30)),
+      },
+      finds: ['note limit-passed'],
+    },
+    {
+      what: 'a side bend to 45 degrees',
+      segment: {
+        exercise: { name: 'standing side bend' },
+        ...plus(cueSaid('range', 'About 45 degrees is right.', 30)),
+      },
+      finds: [],
+    },
+    {
+      what: 'within the limit',
+      segment: plus(
+        cueSaid('range', 'No lower than ninety degrees.', 20),
+        cueSaid('range', 'Forty five degrees will do.', 30),
+      ),
+      finds: [],
+    },
   ],
   'dose-incomplete': [
     {

@@ -1,0 +1,22 @@
+/** What each rule of the draft does, in one sentence for people who ask why a mark is there. */
+export const DRAFT_RULES: Readonly<Record<string, string>> = {
+  'class-plan': 'Stands in the class plan.',
+  'name-announced': 'A name of the catalogue was said where teaching starts.',
+  'unlisted-name-announced': 'A name that the catalogue does not hold was announced.',
+  'name-after-setup': 'The name came after the first words of set-up.',
+  'told-not-named': 'No name was said; what the class was told to do is the exercise.',
+  'dose-said': 'Numbers with sets, repetitions, time or rest were said for this exercise.',
+  'caution-spoken': 'The words warn of this hazard.',
+  'cue-setup': 'The words put the body or the kit in place.',
+  'cue-execution': 'The words tell what to move, and how.',
+  'cue-breathing': 'The words tell when or how to breathe.',
+  'cue-tempo': 'The words tell how fast, in what rhythm or how hard.',
+  'cue-range': 'The words tell how far.',
+  'cue-fault': 'The words name a mistake to avoid or to mend.',
+  'cue-caution': 'The words warn of harm, or tell when to stop or what to hold on to.',
+  'cue-easier': 'The words offer an easier way.',
+  'cue-harder': 'The words offer a harder way.',
+  'cue-equipment': 'The words choose or swap kit.',
+  'cue-focus': 'The words tell where to feel it or where to attend.',
+  'second-reader': 'A second reader outside this program proposed it; the words were found in the transcript.',
+}
