@@ -36,7 +36,11 @@ export function kindWords(kind: string): string {
 export function buildJobLine({ id, kind, state, progress, cancelAsked }: JobInput): JobLine {
   const part = progress?.part ?? null
   const step =
-    state === 'queued' ? 'Waits for its turn' : cancelAsked ? 'Is being stopped' : (progress?.step ?? 'Begins')
+    state === 'queued'
+      ? 'Waits for its turn'
+      : cancelAsked
+        ? 'Is being stopped'
+        : stepOf(progress?.step, kindWords(kind))
   return {
     id,
     what: kindWords(kind),
@@ -44,6 +48,11 @@ export function buildJobLine({ id, kind, state, progress, cancelAsked }: JobInpu
     left: state === 'running' && progress?.leftMs != null ? formatLeft(progress.leftMs) : '',
     percent: state === 'running' && part !== null ? Math.round(part * 100) : -1,
   }
+}
+
+/** The first step of some work is called like the work. */
+function stepOf(step: string | undefined, what: string): string {
+  return step === undefined || step === what ? 'Begins' : step
 }
 
 /** "about 3 minutes left"; never more exact than a guess can be. */

@@ -34,7 +34,7 @@ export interface KindPage extends ClassAnswers {
 
 export function buildKindsPage(kinds: readonly KindEntry[]): KindsPage {
   return {
-    layout: buildLayout({ title: 'Kinds of class', kind: 'shelf', here: 'kinds' }),
+    layout: buildLayout({ title: 'Kinds of class', kind: 'shelf', here: 'shelf' }),
     isEmpty: kinds.length === 0,
     rows: kinds.map((kind) => ({
       href: `/kinds/${kind.id}`,
@@ -49,7 +49,7 @@ export function buildKindsPage(kinds: readonly KindEntry[]): KindsPage {
 export function buildKindPage(kind: KindEntry | null): KindPage {
   const heading = kind?.title ?? 'A new kind of class'
   return {
-    layout: buildLayout({ title: heading, kind: 'shelf', here: 'kinds', scripts: ['kind'] }),
+    layout: buildLayout({ title: heading, kind: 'shelf', here: 'shelf', scripts: ['kind'] }),
     heading,
     action: kind ? `/kinds/${kind.id}` : '/kinds',
     removeAction: kind ? `/kinds/${kind.id}/remove` : '',
