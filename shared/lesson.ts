@@ -48,6 +48,8 @@ export const Lesson = loose({
     frames: z.number().int(),
     poster: said(z.string()),
   }),
+  /** Where a repetition starts and where it ends, as square stills; absent where hardly anything moves. */
+  pictures: loose({ start: z.string(), end: z.string() }).optional(),
   captions: z.string(),
   chapters: z.string(),
   description: z.string(),

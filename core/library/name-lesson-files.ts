@@ -4,6 +4,8 @@
 export const LESSON_FILES = {
   'clip.mp4': { stored: 'clip.mp4', type: 'video/mp4' },
   'poster.jpg': { stored: 'poster.jpg', type: 'image/jpeg' },
+  'start.jpg': { stored: 'start.jpg', type: 'image/jpeg' },
+  'end.jpg': { stored: 'end.jpg', type: 'image/jpeg' },
   'captions.en.vtt': { stored: 'captions.vtt', type: 'text/vtt; charset=utf-8' },
   'chapters.vtt': { stored: 'chapters.vtt', type: 'text/vtt; charset=utf-8' },
 } as const

@@ -78,7 +78,7 @@ export async function publishLessons(
       const place = wanted.find(({ segment }) => segment.id === clip.segmentId)?.place ?? OWN
       const folder = path.join(work, String(index))
       const slug = 'set-by-the-store'
-      const given = { ...shared, sheet: { ...sheet, audience }, found: studio.ffmpeg ?? undefined }
+      const given = { ...shared, sheet: { ...sheet, audience }, found: studio.ffmpeg ?? undefined, keyPictures: true }
       const lesson = await packLesson(given, clip, slug, folder)
       const version = {
         ...{ recordingId, segmentId: clip.segmentId, sheetVersion: stored.version, lesson },

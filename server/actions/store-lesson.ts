@@ -81,13 +81,12 @@ async function isShown(
 
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value)) as unknown
 
-/** A lesson may lack its poster; all else must be there. */
+/** A lesson may lack pictures; all else must be there. */
 async function put({ storage }: Pick<Studio, 'storage'>, key: string, file: string): Promise<void> {
   const isThere = await stat(file).then(
     () => true,
     () => false,
   )
   if (isThere) await storage.putFile(key, file, 'link')
-  else if (!file.endsWith(PACKED.poster))
-    throw new AppError('internal', `The packed lesson lacks ${path.basename(file)}.`)
+  else if (!file.endsWith('.jpg')) throw new AppError('internal', `The packed lesson lacks ${path.basename(file)}.`)
 }

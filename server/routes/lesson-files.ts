@@ -1,5 +1,4 @@
 /** `GET /lessons/:slug/clip.mp4`, `poster.jpg`, `captions.en.vtt`, `chapters.vtt`: the files of the version shown. */
-import path from 'node:path'
 import type { Router } from 'express'
 import { z } from 'zod'
 import { LESSON_FILE_NAMES, LESSON_FILES, lessonFileKey } from '../../core/library/name-lesson-files.ts'
@@ -19,7 +18,7 @@ export function addLessonFiles(app: Router, studio: Studio): void {
     const { shown, version } = await findLesson(studio, slug)
     const key = lessonFileKey(shown.id, version.version, file)
     await sendMedia(req, res, {
-      path: path.join(studio.dataFolder, 'media', ...key.split('/')),
+      path: studio.storage.path(key),
       // a key never gets another content, so the key is as good as a sum
       etagSha: `lesson-${shown.id}-${version.version}-${file.replaceAll('.', '-')}`,
       type: LESSON_FILES[file].type,

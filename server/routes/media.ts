@@ -1,5 +1,4 @@
 /** `GET /recordings/:id/media/:mediaId`: the files of a recording as they came, in whole or in ranges. */
-import path from 'node:path'
 import type { Router } from 'express'
 import { mustBeAllowed } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
@@ -17,7 +16,7 @@ export function addMedia(app: Router, studio: Studio): void {
       throw new AppError('row-missing', 'This file is still arriving. Try again when its upload is done.')
     }
     await sendMedia(req, res, {
-      path: mediaPath(studio.dataFolder, file.storageKey),
+      path: studio.storage.path(file.storageKey),
       etagSha: `sha256-${file.sha256}`,
       type: typeOfFilm(file.fileName),
       lasting: true,
@@ -29,12 +28,4 @@ export function addMedia(app: Router, studio: Studio): void {
 function typeOfFilm(fileName: string): string {
   const type = typeOfFile(fileName)
   return /^(video|audio)\//.test(type) ? type : 'application/octet-stream'
-}
-
-/** Letters, digits and dashes, in folders, with an ending: what our own keys are made of. */
-const KEY = /^[\w-]+(\/[\w-]+)*(\.\w+)?$/
-
-function mediaPath(dataFolder: string, key: string): string {
-  if (!KEY.test(key)) throw new AppError('store-damaged', 'The store holds a place of a file that it cannot have.')
-  return path.join(dataFolder, 'media', ...key.split('/'))
 }

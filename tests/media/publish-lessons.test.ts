@@ -27,6 +27,12 @@ afterAll(async () => {
   await door.close()
 })
 
+/** From the frame header (ITU-T T.81, 1992, section B.2.2): two bytes of height, then two of width, after the marker's length and precision. */
+function jpegSize(bytes: Buffer): { width: number; height: number } {
+  const frame = bytes.indexOf(Buffer.from([0xff, 0xc0]))
+  return { height: bytes.readUInt16BE(frame + 5), width: bytes.readUInt16BE(frame + 7) }
+}
+
 const stateOf = async (segmentId: string) => {
   const { planned } = await showPublishing(door.door, seeded.recordingId)
   return planned.find(({ segment }) => segment.id === segmentId)
@@ -90,6 +96,11 @@ describe('published', () => {
       expect(vttErrors((await door.ask(`/lessons/${slug}/captions.en.vtt`)).text, 'captions'), slug).toEqual([])
       expect(vttErrors((await door.ask(`/lessons/${slug}/chapters.vtt`)).text, 'chapters'), slug).toEqual([])
       expect((await door.ask(`/lessons/${slug}/poster.jpg`)).body.length, slug).toBeGreaterThan(1000)
+      for (const picture of ['start.jpg', 'end.jpg']) {
+        const { status, body } = await door.ask(`/lessons/${slug}/${picture}`)
+        if (told.pictures) expect(jpegSize(body), slug).toEqual({ width: 480, height: 480 })
+        else expect(status, slug).toBe(404)
+      }
       expect((await door.ask(`/lessons/${slug}`)).status, slug).toBe(200)
     }
   })

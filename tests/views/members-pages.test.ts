@@ -205,3 +205,12 @@ describe('templates', () => {
 it('a page without a title has the program’s name', () => {
   expect(buildLayout({ title: '', kind: 'shelf' }).title).toBe('Repslate')
 })
+
+it('shows where a repetition starts and ends, under the version they belong to; no pictures where there are none', () => {
+  const pictures = { start: 'start.jpg', end: 'end.jpg' }
+  expect(buildLessonPage(input).pictures).toEqual([])
+  expect(buildLessonPage({ ...input, lesson: { ...lesson, pictures } }).pictures).toEqual([
+    { src: '/lessons/squat-2/start.jpg?v=3', alt: 'Where Squats starts', label: 'Start' },
+    { src: '/lessons/squat-2/end.jpg?v=3', alt: 'Where Squats ends', label: 'End' },
+  ])
+})

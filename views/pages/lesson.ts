@@ -54,6 +54,8 @@ export interface LessonPage {
   loop: { label: string; startMs: Ms; endMs: Ms }
   chapters: { title: string; clock: string; startMs: Ms; href: string }[]
   movement: string[]
+  /** Where a repetition starts and where it ends. */
+  pictures: { src: string; alt: string; label: string }[]
   easier: { text: string; href: string }[]
   harder: { text: string; href: string }[]
   from: { title: string; times: string; ribbon: string; href: string }
@@ -94,6 +96,12 @@ export function buildLessonPage(input: LessonInput): LessonPage {
       : { label: 'Play again and again', startMs: 0, endMs: durationMs },
     chapters: chaptersOf(input.chapters, at('clip.mp4')),
     movement: lesson.movement.map(sentence),
+    pictures: lesson.pictures
+      ? [
+          { src: at('start.jpg'), alt: `Where ${lesson.name} starts`, label: 'Start' },
+          { src: at('end.jpg'), alt: `Where ${lesson.name} ends`, label: 'End' },
+        ]
+      : [],
     easier: input.easier.map(linkOf),
     harder: input.harder.map(linkOf),
     from: originOf(input),

@@ -56,6 +56,8 @@ export interface LibraryCard {
   name: string
   /** '' = no picture. */
   poster: string
+  /** Where a repetition starts and ends, in place of the poster; empty = none. */
+  pictures: { src: string; label: string }[]
   strip: string
   length: string
   facts: string[]
@@ -116,10 +118,17 @@ function nothingWords(text: string): string {
 
 export function buildCard({ slug, version, lesson, position }: LibraryCardInput): LibraryCard {
   const kit = lesson.equipment.length === 0 ? [] : [upperFirst(formatList(lesson.equipment))]
+  const at = (file: string): string => `/lessons/${slug}/${file}?v=${String(version)}`
   return {
     href: `/lessons/${slug}`,
     name: lesson.name,
-    poster: lesson.clip.poster === null ? '' : `/lessons/${slug}/poster.jpg?v=${String(version)}`,
+    poster: lesson.clip.poster === null ? '' : at('poster.jpg'),
+    pictures: lesson.pictures
+      ? [
+          { src: at('start.jpg'), label: 'Start' },
+          { src: at('end.jpg'), label: 'End' },
+        ]
+      : [],
     strip: doseStrip(lesson.dose?.prescription ?? null, { size: 'card', words: lesson.dose?.spoken ?? 'No dose' }),
     length: formatClock(lesson.clip.durationMs),
     facts: [...(position === null ? [] : [upperFirst(nameOf(POSITION_NAMES, position))]), ...kit],

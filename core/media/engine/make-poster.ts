@@ -7,6 +7,8 @@ export interface PosterJob {
   /** A moment within the frame wanted, or up to one frame before it; ms of the clip. */
   atMs: number
   outPath: string
+  /** Crops and scales; made by us. */
+  filter?: string
   signal?: AbortSignal | undefined
 }
 
@@ -22,6 +24,7 @@ export async function makePoster(found: Ffmpeg, job: PosterJob): Promise<void> {
         options: [
           '-map',
           '0:v:0',
+          ...(job.filter === undefined ? [] : ['-vf', job.filter]),
           '-frames:v',
           '1',
           '-c:v',
