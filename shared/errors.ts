@@ -47,6 +47,7 @@ export const ERRORS = {
   'store-backup': { exit: 3, means: 'A backup of the store cannot be written.' },
   // the studio's door
   'setting-wrong': { exit: 2, means: 'A setting cannot be used.' },
+  'second-reader': { exit: 3, means: 'The second reader did not answer in time, in size or in form.' },
   'port-busy': { exit: 3, means: 'No port is free to listen on.' },
   'assets-broken': { exit: 3, means: 'The scripts and styles of the pages cannot be built.' },
   'page-missing': { exit: 2, means: 'There is no page at this address.' },

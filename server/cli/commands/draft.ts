@@ -8,6 +8,8 @@ import { AppError } from '../../../shared/errors.ts'
 import { Audience, type LogSheet } from '../../../shared/log-sheet.ts'
 import { writeLogSheet } from '../../../shared/read-log-sheet.ts'
 import { formatClock, parseClock, type Ms } from '../../../shared/time.ts'
+import type { ClassPlan, Transcript } from '../../../shared/transcript.ts'
+import { askSecondReader, readSecondReader } from '../../actions/ask-second-reader.ts'
 import { readTextFile } from '../../files/text-files.ts'
 import type { Io } from '../io.ts'
 
@@ -17,6 +19,7 @@ interface Options {
   title?: string
   json?: boolean
   why?: boolean
+  secondReader?: boolean
 }
 
 export function addDraft(program: Command, io: Io): void {
@@ -29,15 +32,27 @@ export function addDraft(program: Command, io: Io): void {
     .option('--title <text>', "the class's title")
     .option('--json', 'print the sheet only, no summary')
     .option('--why', 'tell on standard error the words, time, rule and sureness of every mark')
+    .option('--second-reader', 'also ask the second reader of the REPSLATE_READER settings')
     .action(async (file: string, options: Options) => {
       const audience = readAudience(options.for ?? [])
       const durationMs = readDuration(options.duration)
       const transcript = parseTranscript(await readTextFile(file, 'transcript'), { durationMs })
-      const sheet = draftSheet({ transcript, audience, durationMs, title: options.title })
+      const drafted = draftSheet({ transcript, audience, durationMs, title: options.title })
+      const sheet = options.secondReader ? await readAgain(transcript, drafted, io) : drafted
       io.out(writeLogSheet(sheet))
       if (options.why) io.say(explain(sheet))
       else if (!options.json) io.say(summarise(sheet))
     })
+}
+
+async function readAgain(transcript: Transcript | ClassPlan, sheet: LogSheet, io: Io): Promise<LogSheet> {
+  const settings = readSecondReader(process.env)
+  if (settings === null)
+    throw new AppError('usage', 'No second reader is set. Give its address in REPSLATE_READER_URL.')
+  if (transcript.kind === 'plan') return sheet
+  const reading = await askSecondReader(settings, transcript.lines, sheet, io.signal)
+  io.say(`The second reader added ${reading.added} proposals; ${reading.refused} were left out.\n`)
+  return reading.sheet
 }
 
 function readAudience(words: readonly string[]): Audience[] {
