@@ -1,5 +1,6 @@
-/** Checks a finished clip against its plan: streams, frame count, each frame's time, length. Nothing is decoded. */
+/** Checks a finished clip against its plan: streams, frame count, each frame's time, length, copied packets. Nothing is decoded. */
 import type { ClipPlan } from './plan-cut.ts'
+import type { ClipFacts } from './read-clip.ts'
 import type { FrameIndex } from './read-packets.ts'
 import type { Probe } from './read-probe.ts'
 
@@ -10,11 +11,25 @@ const SOUND_TOLERANCE_MS = 50
 
 /**
  * What is wrong with the clip, [] when it is what the plan says.
+ * @param facts null = it cannot be read.
  * @param withSound whether the clip must have sound.
+ * @param copied MD5 of each copied packet, by its number in the clip, as the recording has it.
  */
-export function checkClip(plan: ClipPlan, probe: Probe | null, index: FrameIndex | null, withSound: boolean): string[] {
-  if (!probe?.video || !index) return ['it cannot be read']
-  return [...checkStreams(probe, withSound), ...checkFrames(plan, index), ...(withSound ? checkSound(plan, probe) : [])]
+export function checkClip(
+  plan: ClipPlan,
+  facts: ClipFacts | null,
+  withSound: boolean,
+  copied: ReadonlyMap<number, string> = new Map(),
+): string[] {
+  if (!facts?.probe.video || !facts.index) return ['it cannot be read']
+  const { probe, index, backwards } = facts
+  return [
+    ...checkStreams(probe, withSound),
+    ...checkFrames(plan, index),
+    ...backwards.map((kind) => `the time stamps of its ${kind} do not rise`),
+    ...(withSound ? checkSound(plan, probe) : []),
+    ...checkCopied(facts, copied),
+  ]
 }
 
 function checkStreams(probe: Probe, withSound: boolean): string[] {
@@ -46,4 +61,9 @@ function checkSound(plan: ClipPlan, probe: Probe): string[] {
   return Math.abs(length - plan.durationMs) <= SOUND_TOLERANCE_MS
     ? []
     : [`its sound lasts ${length} ms, not ${plan.durationMs} ms`]
+}
+
+function checkCopied({ hashes }: ClipFacts, copied: ReadonlyMap<number, string>): string[] {
+  const wrong = [...copied].find(([packet, hash]) => hashes[packet] !== hash)
+  return wrong ? [`packet ${wrong[0]} is not the one of the recording`] : []
 }

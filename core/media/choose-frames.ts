@@ -32,7 +32,7 @@ export function chooseFrames(stretches: readonly Stretch[], index: FrameIndex): 
   return stretches.flatMap((stretch) => {
     const first = firstAtOrAfter(index.frames, stretch.startMs)
     const after = firstAtOrAfter(index.frames, stretch.endMs)
-    return after > first ? [buildRange(index, first, after, stretch.endMs)] : []
+    return after > first ? [frameRange(index, first, after, stretch.endMs)] : []
   })
 }
 
@@ -56,7 +56,8 @@ export function rangeStarts(ranges: readonly FrameRange[]): number[] {
   })
 }
 
-function firstAtOrAfter(frames: readonly FrameTime[], ms: Ms): number {
+/** Number of the first frame that shows at or after a moment, rounded to whole ms; the number of frames when none does. */
+export function firstAtOrAfter(frames: readonly FrameTime[], ms: Ms): number {
   let [low, high] = [0, frames.length]
   while (low < high) {
     const middle = (low + high) >> 1
@@ -66,7 +67,8 @@ function firstAtOrAfter(frames: readonly FrameTime[], ms: Ms): number {
   return low
 }
 
-function buildRange(index: FrameIndex, first: number, after: number, askedEndMs: Ms): FrameRange {
+/** The range from one frame to the one before another. @param askedEndMs where it would end by the mark. */
+export function frameRange(index: FrameIndex, first: number, after: number, askedEndMs: Ms): FrameRange {
   const at = (frame: number) => index.frames[frame]?.atMs
   const [fromMs, lastMs] = [at(first) ?? 0, at(after - 1) ?? 0]
   const nextMs = at(after)

@@ -7,7 +7,11 @@ import { keptRanges } from '../segments/kept-ranges.ts'
 import type { AcceptedRecording } from './accept-recording.ts'
 import { chooseFrames, clipTimes } from './choose-frames.ts'
 import type { FrameRange } from './choose-frames.ts'
-import { planGraph } from './plan-graph.ts'
+import { planEdgeCommand } from './plan-edge-commands.ts'
+import type { EdgeCommand } from './plan-edge-commands.ts'
+import { planEdgeCut } from './plan-edge-cut.ts'
+import type { EdgePlan, EdgeSource } from './plan-edge-cut.ts'
+import { planGraph, seekOption, SOUND_CODING } from './plan-graph.ts'
 import { planPicture } from './plan-picture.ts'
 import { adjustLoudness } from './plan-loudness.ts'
 import type { LoudnessPlan } from './plan-loudness.ts'
@@ -15,6 +19,8 @@ import type { FrameIndex } from './read-packets.ts'
 
 /** Goes up when the same plan would give another clip; clips of an older version are then cut anew. */
 export const METHOD_VERSION = 3
+/** The same for edge cuts. */
+export const EDGE_VERSION = 1
 
 /** One run of ffmpeg without its paths: options before each input, one filter graph, options before the output. */
 export interface CutCommand {
@@ -40,7 +46,12 @@ export interface ClipPlan {
   loudness: Loudness
   method: CutMethod
   why: string
+  /** How the whole is encoded; not used when `edge` is there. */
   command: CutCommand
+  /** How only its edges are encoded; null = it is encoded as a whole. */
+  edge: { plan: EdgePlan; command: EdgeCommand } | null
+  /** The clip encoded as a whole, for an edge cut that does not come out right. */
+  fallback: ClipPlan | null
   /** Frame of the clip, from 0, that stands for it as a still. */
   posterFrame: number
   /** Everything that decides what the clip holds, as text: its hash names the clip. */
@@ -54,45 +65,77 @@ export interface CutInput {
   loudness: LoudnessPlan
   /** SHA-256 of the recording in hex. */
   sha256: string
+  /** What edge cuts copy from; a text says why there is none. */
+  edge?: EdgeSource | string
 }
 
 /**
  * Plans one clip.
  * @throws AppError sheet-spans when no frame of the recording lies in what the segment keeps.
  */
-export function planCut({ segment, recording, index, loudness: ofClass, sha256 }: CutInput): ClipPlan {
-  const loudness = adjustLoudness(ofClass, segment)
+export function planCut(input: CutInput): ClipPlan {
+  const { segment, recording, index, sha256, edge } = input
+  const loudness = adjustLoudness(input.loudness, segment)
   const ranges = chooseFrames(keptRanges(segment), index)
-  const { name } = segment.exercise
   if (ranges.length === 0) {
     throw new AppError(
       'sheet-spans',
-      `"${name}" (${segment.id}) keeps no frame of the recording. Make its span longer.`,
+      `"${segment.exercise.name}" (${segment.id}) keeps no frame of the recording. Make its span longer.`,
     )
   }
-  const frameTimesMs = clipTimes(ranges, index)
+  const choice =
+    edge === undefined || typeof edge === 'string' ? { plan: null, why: edge } : planEdgeCut(edge, index, ranges)
   const command = buildCommand(recording, index, ranges, loudness)
+  const whole: ClipPlan = {
+    ...describe(segment, ranges, index),
+    loudness: loudness.loudness,
+    method: 'full',
+    why: whyFull(recording, choice.plan ? undefined : choice.why),
+    command,
+    edge: null,
+    fallback: null,
+    key: JSON.stringify({ sha256, method: 'full', version: METHOD_VERSION, command }),
+  }
+  if (!choice.plan || typeof edge !== 'object') return whole
+  const edgeCommand = planEdgeCommand(recording, index, edge, choice.plan, loudness)
+  return {
+    ...describe(segment, choice.plan.ranges, index),
+    loudness: loudness.loudness,
+    method: choice.plan.headFrames === 0 ? 'copy' : 'edge',
+    why: choice.why,
+    command,
+    edge: { plan: choice.plan, command: edgeCommand },
+    fallback: whole,
+    key: JSON.stringify({
+      sha256,
+      method: 'edge',
+      version: EDGE_VERSION,
+      plan: choice.plan,
+      command: { ...edgeCommand, head: null },
+    }),
+  }
+}
+
+/** What a plan says of the clip, whatever makes it. */
+function describe(segment: Segment, ranges: FrameRange[], index: FrameIndex) {
+  const frameTimesMs = clipTimes(ranges, index)
   return {
     segmentId: segment.id,
-    name,
-    slug: slug(name),
+    name: segment.exercise.name,
+    slug: slug(segment.exercise.name),
     ranges,
     spans: ranges.map(({ fromMs, toMs }) => ({ startMs: Math.round(fromMs), endMs: Math.round(toMs) })),
     frames: frameTimesMs.length,
     durationMs: Math.round(ranges.reduce((sum, { fromMs, toMs }) => sum + toMs - fromMs, 0)),
     frameTimesMs,
-    loudness: loudness.loudness,
-    method: 'full',
-    why: whyFull(recording),
-    command,
     posterFrame: posterFrame(segment, ranges, index),
-    key: JSON.stringify({ sha256, method: 'full', version: METHOD_VERSION, command }),
   }
 }
 
-function whyFull({ video }: AcceptedRecording): string {
+/** @param whyNoEdge why it cannot be copied for the most part; undefined = nobody asked. */
+function whyFull({ video }: AcceptedRecording, whyNoEdge = 'exact to the frame for every camera'): string {
   const { done } = planPicture(video)
-  return ['Encoded anew as a whole: exact to the frame for every camera', ...done].join('; ') + '.'
+  return `Encoded anew as a whole: ${[whyNoEdge, ...done].join('; ')}.`
 }
 
 /** A name for files: Latin letters without accents, digits, single hyphens; `clip` when nothing is left. */
@@ -113,7 +156,7 @@ function buildCommand(
 ): CutCommand {
   const graph = planGraph(recording, index, ranges, loudness.filters)
   const timescale = trackTimescale(recording)
-  const sound = recording.audio ? ['-map', '[a]', '-c:a', 'aac', '-b:a', '160k', '-ar', '48000'] : ['-an']
+  const sound = recording.audio ? ['-map', '[a]', ...SOUND_CODING] : ['-an']
   const output = [
     ['-map', '[v]', '-c:v', 'libx264', '-preset', 'veryfast', '-crf', '20', '-pix_fmt', 'yuv420p'],
     // each frame keeps its own time: a camera's uneven steps stay. The encoder is told the clock, for its own guess
@@ -125,11 +168,6 @@ function buildCommand(
     ['-movflags', '+faststart', '-f', 'mp4'],
   ].flat()
   return { inputs: graph.seeksMs.map((ms) => ({ options: seekOption(recording, ms) })), filter: graph.filter, output }
-}
-
-/** ffmpeg counts -ss from the earliest stream's start, which may lie before the start of our clock. */
-function seekOption({ probe }: AcceptedRecording, seekMs: Ms): string[] {
-  return ['-ss', (seekMs / 1000 + probe.clockStartSeconds - probe.startSeconds).toFixed(6)]
 }
 
 /** Ticks a second of the clip's picture track: the recording's own, times a whole number, so that no time is rounded. */

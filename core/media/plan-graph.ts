@@ -1,5 +1,6 @@
 /** Plans how ffmpeg gets at the kept frames: where to open the recording and one filter graph that joins them. */
 import type { AcceptedRecording } from './accept-recording.ts'
+import type { Ms } from '../../shared/time.ts'
 import type { FrameRange } from './choose-frames.ts'
 import { planPicture } from './plan-picture.ts'
 import type { FrameIndex } from './read-packets.ts'
@@ -11,11 +12,14 @@ export interface GraphPlan {
   filter: string
 }
 
+/** How the sound of every clip is coded, whatever becomes of its picture. */
+export const SOUND_CODING: readonly string[] = ['-c:a', 'aac', '-b:a', '160k', '-ar', '48000']
+
 /** Ranges nearer than this share one input: decoding the gap costs less than opening the recording again. */
 const SHARED_GAP_MS = 10_000
 
 /** Holes from this length are filled with silence: one lost AAC packet is 1024 samples, 21 ms at 48 kHz. */
-const LOST_SOUND_SECONDS = 0.02
+export const LOST_SOUND_SECONDS = 0.02
 
 /** The ranges that one opened input serves. */
 interface Group {
@@ -47,8 +51,29 @@ export function planGraph(
   ranges: readonly FrameRange[],
   soundFilters: readonly string[],
 ): GraphPlan {
+  return planTracks(recording, index, ranges, [
+    pictureTrack(recording, ranges),
+    ...soundTrack(recording, ranges, soundFilters),
+  ])
+}
+
+/** The same for the sound alone. */
+export function planSoundGraph(
+  recording: AcceptedRecording,
+  index: FrameIndex,
+  ranges: readonly FrameRange[],
+  soundFilters: readonly string[],
+): GraphPlan {
+  return planTracks(recording, index, ranges, soundTrack(recording, ranges, soundFilters))
+}
+
+function planTracks(
+  recording: AcceptedRecording,
+  index: FrameIndex,
+  ranges: readonly FrameRange[],
+  tracks: readonly Track[],
+): GraphPlan {
   const groups = groupRanges(recording, index, ranges)
-  const tracks = [pictureTrack(recording, ranges), ...soundTrack(recording, ranges, soundFilters)]
   const chains = tracks.flatMap((track) => [
     ...groups.flatMap((group) => takeRanges(track, group)),
     `${ranges.map((_, number) => `[${track.label}${number}]`).join('')}${track.finish.join(',')}[${track.label}]`,
@@ -199,6 +224,11 @@ function fadeEnds(lengthMs: number): string[] {
   if (lengthMs < 4 * FADE_MS) return []
   const length = seconds(FADE_MS)
   return [`afade=t=in:d=${length}`, `afade=t=out:st=${seconds(lengthMs - FADE_MS)}:d=${length}`]
+}
+
+/** ffmpeg counts -ss from the earliest stream's start, which may lie before the start of our clock. */
+export function seekOption({ probe }: AcceptedRecording, seekMs: Ms): string[] {
+  return ['-ss', (seekMs / 1000 + probe.clockStartSeconds - probe.startSeconds).toFixed(6)]
 }
 
 /** Milliseconds as seconds with microseconds. */

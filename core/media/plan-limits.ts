@@ -27,6 +27,12 @@ export function clipLimits(durationMs: Ms, pixels: number): RunLimits {
   }
 }
 
+/** Limits of checking one clip, of which little is decoded. */
+export function verifyLimits(durationMs: Ms): RunLimits {
+  const seconds = Math.round(120 + (durationMs / 1000) * 5)
+  return { timeoutMs: seconds * 1000, cpuSeconds: seconds, maxBytes: 100 * MEGABYTE }
+}
+
 /** Limits of one pass over the sound of the whole recording (measured: about 5 processor seconds for 20 minutes). */
 export function soundPassLimits(durationMs: Ms): RunLimits {
   const seconds = durationMs / 1000

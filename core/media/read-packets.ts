@@ -20,8 +20,21 @@ export interface FrameIndex {
   jumpsAtMs: number[]
 }
 
+/** One packet where it lies in the file. The list of all is in decode order. */
+export interface PacketPlace {
+  /** When its frame shows, in ticks of the stream's time base; null = the file does not say. */
+  ticks: number | null
+  /** Bytes. */
+  size: number
+  /** First byte in the file; null where the container does not tell. */
+  pos: number | null
+  key: boolean
+  /** The container hides its frame. */
+  hidden: boolean
+}
+
 /** The fields to ask ffprobe for, in the order it prints them. */
-export const PACKET_FIELDS = 'packet=pts,duration,flags'
+export const PACKET_FIELDS = 'packet=pts,duration,size,pos,flags'
 
 /** A reordered (B-frame) stream goes back by well under a second; a file's clock that was reset goes back by more. */
 const BACK_MS = 1000
@@ -30,6 +43,8 @@ const AHEAD_MS = 10_000
 interface Packet {
   ticks: number | null
   duration: number
+  size: number
+  pos: number | null
   flags: string
 }
 
@@ -58,11 +73,30 @@ export function readPackets(csvText: string, timeBase: Fraction, clockStartSecon
   }
 }
 
+/** Reads the same text into the packets' places, in decode order; none is left out. */
+export function readPacketPlaces(csvText: string): PacketPlace[] {
+  return parsePackets(csvText).map(({ ticks, size, pos, flags }) => {
+    return { ticks, size, pos, key: flags.includes('K'), hidden: flags.includes('D') }
+  })
+}
+
+/** Columns after the flags (of packets with side data) are left alone; size and place may be absent. */
 function parsePackets(csvText: string): Packet[] {
   return csvText.split('\n').flatMap((line) => {
-    const [pts, duration, flags] = line.trim().split(',')
+    const [pts = '', duration = '', ...rest] = line.trim().split(',')
+    const flagsAt = rest.findIndex((text) => /^[K_]/.test(text))
+    const flags = rest[flagsAt]
     if (!pts || flags === undefined) return []
-    return [{ ticks: wholeNumber(pts), duration: wholeNumber(duration ?? '') ?? 0, flags }]
+    const [size, pos] = flagsAt === 2 ? rest : []
+    return [
+      {
+        ticks: wholeNumber(pts),
+        duration: wholeNumber(duration) ?? 0,
+        size: wholeNumber(size ?? '') ?? 0,
+        pos: wholeNumber(pos ?? ''),
+        flags,
+      },
+    ]
   })
 }
 

@@ -2,10 +2,13 @@
 import { copyFile, readdir, rm, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import { checkClip } from '../../core/media/check-clip.ts'
+import type { CopiedHashes } from '../../core/media/engine/run-edge-cut.ts'
+import { runEdgeCut } from '../../core/media/engine/run-edge-cut.ts'
+import { readClipFile, verifyClip } from '../../core/media/engine/verify-clip.ts'
+import type { EdgeSource } from '../../core/media/plan-edge-cut.ts'
 import type { Ffmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import { hashFile, hashText } from '../../core/media/engine/hash-file.ts'
 import { makePoster } from '../../core/media/engine/make-poster.ts'
-import { indexFrames, probeFile } from '../../core/media/engine/probe-file.ts'
 import { runFfmpeg } from '../../core/media/engine/run-ffmpeg.ts'
 import type { AcceptedRecording } from '../../core/media/accept-recording.ts'
 import type { ClipPlan } from '../../core/media/plan-cut.ts'
@@ -22,6 +25,8 @@ export interface CutContext {
   recordingPath: string
   recording: AcceptedRecording
   loudness: Loudness | null
+  /** What edge cuts copy from, and the file it lies in; null = there are none. */
+  edge: { source: EdgeSource; path: string } | null
   signal?: AbortSignal | undefined
 }
 
@@ -48,13 +53,13 @@ export async function cutClip(
   plan: ClipPlan,
   onPercent: (percent: number) => void,
 ): Promise<ClipEntry> {
-  const names = clipNames(plan)
+  const earlier = await keepAny(context, plan)
+  const made = earlier ?? (await cutAnew(context, plan, onPercent))
+  const names = clipNames(made.plan)
   const clips = join(context.folder.outDir, 'clips')
   const clipPath = join(clips, names.clip)
-  const reused = await keepEarlier(context, plan, names, clipPath)
-  if (!reused) await cutAnew(context, plan, names, clipPath, onPercent)
   const posterPath = join(clips, names.poster)
-  if (!(await hasBytes(posterPath))) await makeStill(context, plan, clipPath, posterPath)
+  if (!(await hasBytes(posterPath))) await makeStill(context, made.plan, clipPath, posterPath)
   return {
     segmentId: plan.segmentId,
     name: plan.name,
@@ -62,20 +67,36 @@ export async function cutClip(
     poster: `clips/${names.poster}`,
     sha256: await hashFile(clipPath, { signal: context.signal }),
     bytes: (await stat(clipPath)).size,
-    frames: plan.frames,
-    durationMs: plan.durationMs,
-    spans: plan.spans,
-    method: plan.method,
-    why: plan.why,
-    loudness: context.loudness && plan.loudness,
-    reused,
+    frames: made.plan.frames,
+    durationMs: made.plan.durationMs,
+    spans: made.plan.spans,
+    method: made.plan.method,
+    why: made.why,
+    loudness: context.loudness && made.plan.loudness,
+    reused: earlier !== null,
   }
 }
 
+/** What became of a plan: the plan itself, or the one to fall back on, and why. */
+interface Made {
+  plan: ClipPlan
+  why: string
+}
+
+/** A right clip of an earlier run: as planned, else as it would be encoded whole. */
+async function keepAny(context: CutContext, plan: ClipPlan): Promise<Made | null> {
+  for (const one of [plan, ...(plan.fallback ? [plan.fallback] : [])]) {
+    if (await keepEarlier(context, one)) return { plan: one, why: one.why }
+  }
+  return null
+}
+
 /** True when the very clip is there: under its name, or under another name of the same exercise and then copied. */
-async function keepEarlier(context: CutContext, plan: ClipPlan, names: ClipNames, clipPath: string): Promise<boolean> {
-  if (await isRight(context, plan, clipPath)) return true
+async function keepEarlier(context: CutContext, plan: ClipPlan): Promise<boolean> {
+  const names = clipNames(plan)
   const clips = join(context.folder.outDir, 'clips')
+  const clipPath = join(clips, names.clip)
+  if (await isRight(context, plan, clipPath)) return true
   const twins = (await readdir(clips)).filter((name) => name.endsWith(`-${names.id}.mp4`) && name !== names.clip)
   for (const twin of twins) {
     if (!(await isRight(context, plan, join(clips, twin)))) continue
@@ -92,26 +113,37 @@ async function keepEarlier(context: CutContext, plan: ClipPlan, names: ClipNames
   return false
 }
 
-async function cutAnew(
-  context: CutContext,
-  plan: ClipPlan,
-  names: ClipNames,
-  clipPath: string,
-  onPercent: (percent: number) => void,
-): Promise<void> {
-  const { video } = context.recording
-  const part = context.folder.partPath(names.id)
-  await runFfmpeg(context.found, {
-    doing: `Cutting "${plan.name}"`,
-    inputs: plan.command.inputs.map(({ options }) => ({ path: context.recordingPath, options })),
-    filter: plan.command.filter,
-    outputs: [{ path: part, options: plan.command.output }],
-    limits: clipLimits(plan.durationMs, video.width * video.height),
-    expectMs: plan.durationMs,
-    onProgress: (progress) => onPercent(Math.min(99, progress.percent)),
-    signal: context.signal,
+/** An edge cut that does not come out right is thrown away, and the clip is encoded as a whole. */
+async function cutAnew(context: CutContext, plan: ClipPlan, onPercent: (percent: number) => void): Promise<Made> {
+  if (!plan.edge || !context.edge || !plan.fallback) {
+    await cutOnce(context, plan, onPercent)
+    return { plan, why: plan.why }
+  }
+  try {
+    await cutOnce(context, plan, onPercent)
+    return { plan, why: plan.why }
+  } catch (error) {
+    if (!(error instanceof AppError) || !MENDABLE.has(error.code)) throw error
+    await cutOnce(context, plan.fallback, onPercent)
+    return { plan: plan.fallback, why: `Encoded anew as a whole, since copying failed. ${error.message}` }
+  }
+}
+
+/** What another way of cutting may mend; a full disk or a wish to stop is none of it. */
+const MENDABLE: ReadonlySet<string> = new Set(['clip-wrong', 'engine-failed', 'recording-broken', 'recording-format'])
+
+async function cutOnce(context: CutContext, plan: ClipPlan, onPercent: (percent: number) => void): Promise<void> {
+  const { found, folder, recordingPath, recording, signal } = context
+  const names = clipNames(plan)
+  const part = folder.partPath(names.id)
+  const run = plan.edge && context.edge ? runEdge : runFull
+  const copied = await run(context, plan, part, onPercent)
+  const partPath = (label: string): string => folder.partPath(`${names.id}-${label}`)
+  const job = { plan, clipPath: part, recordingPath, recording, copied, partPath, signal }
+  const wrong = await verifyClip(found, job).catch((error: unknown) => {
+    if (signal?.aborted) throw error
+    return [`it cannot be read (${(error as Error).message})`]
   })
-  const wrong = await findWrong(context, plan, part)
   if (wrong.length > 0) {
     await rm(part, { force: true })
     throw new AppError(
@@ -120,23 +152,58 @@ async function cutAnew(
       { details: wrong },
     )
   }
-  await publishPart(part, clipPath)
+  await publishPart(part, join(folder.outDir, 'clips', names.clip))
 }
 
-async function isRight(context: CutContext, plan: ClipPlan, path: string): Promise<boolean> {
+async function runEdge(
+  { found, folder, recordingPath, recording, edge, signal }: CutContext,
+  plan: ClipPlan,
+  part: string,
+  onPercent: (percent: number) => void,
+): Promise<CopiedHashes> {
+  const { video } = recording
+  if (!plan.edge || !edge) return new Map()
+  return runEdgeCut(found, {
+    doing: `Cutting "${plan.name}"`,
+    ...{ recordingPath, source: edge.source, sourcePath: edge.path, outPath: part, signal },
+    ...{ plan: plan.edge.plan, command: plan.edge.command },
+    partPath: (label) => folder.partPath(`${clipNames(plan).id}-${label}`),
+    limits: clipLimits(plan.durationMs, video.width * video.height),
+    expectMs: plan.durationMs,
+    onProgress: (progress) => onPercent(Math.min(99, progress.percent)),
+  }).catch((error: unknown) => {
+    if (error instanceof AppError) throw error
+    throw writeError(error, part)
+  })
+}
+
+async function runFull(
+  { found, recordingPath, recording, signal }: CutContext,
+  plan: ClipPlan,
+  part: string,
+  onPercent: (percent: number) => void,
+): Promise<CopiedHashes> {
+  const { video } = recording
+  await runFfmpeg(found, {
+    doing: `Cutting "${plan.name}"`,
+    inputs: plan.command.inputs.map(({ options }) => ({ path: recordingPath, options })),
+    filter: plan.command.filter,
+    outputs: [{ path: part, options: plan.command.output }],
+    limits: clipLimits(plan.durationMs, video.width * video.height),
+    expectMs: plan.durationMs,
+    onProgress: (progress) => onPercent(Math.min(99, progress.percent)),
+    signal,
+  })
+  return new Map()
+}
+
+async function isRight({ found, recording, signal }: CutContext, plan: ClipPlan, path: string): Promise<boolean> {
   if (!(await hasBytes(path))) return false
-  return (await findWrong(context, plan, path)).length === 0
-}
-
-async function findWrong({ found, recording, signal }: CutContext, plan: ClipPlan, path: string): Promise<string[]> {
   try {
-    const probe = await probeFile(found, path, signal)
-    const { video } = probe
-    const index = video && (await indexFrames(found, path, { ...video, clockStartSeconds: 0 }, signal))
-    return checkClip(plan, probe, index, recording.audio !== null)
+    return checkClip(plan, await readClipFile(found, path, false, signal), recording.audio !== null).length === 0
   } catch (error) {
     if (signal?.aborted) throw error
-    return [`it cannot be read (${(error as Error).message})`]
+    return false
   }
 }
 

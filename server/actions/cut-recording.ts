@@ -21,6 +21,7 @@ import { clipNames } from './cut-clip.ts'
 import { cutClips } from './cut-clips.ts'
 import { reportCut } from './cut-progress.ts'
 import type { CutProgress, CutReporter } from './cut-progress.ts'
+import { openEdgeSource } from './open-edge-source.ts'
 import { openWorkFolder, writeWhole } from './cut-work-folder.ts'
 import type { WorkFolder } from './cut-work-folder.ts'
 
@@ -76,13 +77,20 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
   try {
     const measured = await loudnessOf(found, folder, recording, sha256, signal, report)
     const loudness = planLoudness(measured)
-    const plans = segments.map((segment) => planCut({ segment, recording, index: recording.index, loudness, sha256 }))
+    const edge = await openEdgeSource(found, folder, recording, signal)
+    const plans = segments.map((segment) =>
+      planCut({
+        ...{ segment, recording, index: recording.index, loudness, sha256 },
+        edge: typeof edge === 'string' ? edge : edge.source,
+      }),
+    )
     report.step('loudness', 100)
     report.expect(plans)
     await checkSpace(folder, plans, recording)
     const context = {
       ...{ found, folder, recordingPath, recording, signal },
       loudness: recording.audio ? loudness.loudness : null,
+      edge: typeof edge === 'string' ? null : edge,
     }
     const { clips, failed } = await cutClips(context, plans, request.jobs, (plan, percent) =>
       report.clip(plan.segmentId, plan.name, percent),

@@ -44,6 +44,9 @@ const H264 = ['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '28', '-g', '250
 const AAC = ['-c:a', 'aac', '-b:a', '128k']
 const MP4 = ['-f', 'mp4']
 
+/** A key frame every so many frames, as phones and cameras make them. */
+const gop = (frames: number): string[] => ['-g', String(frames), '-keyint_min', String(frames)]
+
 const SECONDS = 16
 const plain = (rate: string, more: string[] = []): string[] => [
   ...picture('320x180', rate, SECONDS),
@@ -54,7 +57,11 @@ const plain = (rate: string, more: string[] = []): string[] => [
   ...MP4,
 ]
 /** Copies of another sample. */
-const from = (sample: 'cfr-30' | 'cfr-59.94', args: string[]): string[] => ['-i', samplePath(sample), ...args]
+const from = (sample: 'cfr-30' | 'cfr-59.94' | 'gop-30' | 'gop-59.94', args: string[]): string[] => [
+  '-i',
+  samplePath(sample),
+  ...args,
+]
 
 /** Every sample: arguments without the output path. Those that copy name their source. */
 const RECIPES = {
@@ -100,6 +107,33 @@ const RECIPES = {
     ...['-c:v', 'libvpx-vp9', '-deadline', 'realtime', '-cpu-used', '8', '-b:v', '600k', '-g', '150'],
     ...['-c:a', 'libopus', '-b:a', '96k', '-f', 'webm'],
   ],
+  /** A key frame a second, with B-frames. */
+  'gop-30': (): string[] => plain('30', gop(30)),
+  'gop-59.94': (): string[] => plain('60000/1001', gop(60)),
+  'gop-vfr': (): string[] => [
+    ...picture('320x180', '30', SECONDS),
+    ...noise(SECONDS),
+    ...['-vf', "select='not(eq(mod(n,7),3)+eq(mod(n,11),4)+eq(mod(n,11),5))'", '-fps_mode', 'passthrough'],
+    ...H264,
+    ...gop(24),
+    ...AAC,
+    ...MP4,
+  ],
+  /** No B-frames, the simplest profile. */
+  'gop-baseline': (): string[] => plain('25', [...gop(25), '-profile:v', 'baseline', '-bf', '0']),
+  'gop-rotated': (): string[] => from('gop-30', ['-c', 'copy', '-metadata:s:v:0', 'rotate=90', ...MP4]),
+  'gop-mkv': (): string[] => from('gop-59.94', ['-c', 'copy', '-f', 'matroska']),
+  'gop-ts': (): string[] => from('gop-30', ['-map', '0', '-c', 'copy', '-f', 'mpegts']),
+  /** The sets stand before every key frame too, as they do in what came over the air. */
+  'gop-sets-inside': (): string[] => ['-i', samplePath('gop-ts'), '-map', '0', ...COPY_AS_MP4],
+  'gop-fragmented': (): string[] => from('gop-30', ['-c', 'copy', '-movflags', '+frag_keyframe+empty_moov', ...MP4]),
+  /** Whole range of levels, as many phones make. */
+  'gop-full-range': (): string[] => plain('30', [...gop(30), '-pix_fmt', 'yuvj420p']),
+  'gop-ten-bit': (): string[] => plain('30', [...gop(30), '-pix_fmt', 'yuv420p10le']),
+  'gop-open': (): string[] => plain('30', ['-x264-params', 'open-gop=1:keyint=30:min-keyint=30:scenecut=0']),
+  /** The second half has other sets than the first. */
+  'gop-two-sets': (): string[] => ['-f', 'concat', '-safe', '0', '-i', listOf('gop-30', 'gop-other'), ...COPY_AS_MP4],
+  'gop-other': (): string[] => plain('30', [...gop(30), '-x264-params', 'ref=5:weightp=0:cabac=0']),
   'open-gop': (): string[] => plain('30', ['-x264-params', 'open-gop=1:keyint=60:scenecut=0']),
   interlaced: (): string[] => plain('25', ['-vf', 'setfield=tff', '-flags', '+ilme+ildct', '-x264-params', 'tff=1']),
   'no-sound': (): string[] => from('cfr-30', ['-an', '-c', 'copy', ...MP4]),
@@ -126,6 +160,7 @@ const RECIPES = {
   ],
 } satisfies Record<string, () => string[]>
 
+const COPY_AS_MP4 = ['-c', 'copy', ...MP4]
 const CHAPTERS = ['-map', '0', '-map_metadata', '1', '-map_chapters', '1', '-c', 'copy']
 
 export type SampleName = keyof typeof RECIPES
@@ -177,6 +212,13 @@ function findFolder(): string {
   const id = createHash('sha256').update(source).update(version).digest('hex').slice(0, 12)
   const path = join(tmpdir(), `repslate-test-samples-${id}`)
   mkdirSync(path, { recursive: true })
+  return path
+}
+
+/** A list of samples to be joined by ffmpeg's concat demuxer. */
+function listOf(...names: SampleName[]): string {
+  const path = join(folder(), `${names.join('+')}.txt`)
+  writeFileSync(path, names.map((name) => `file '${samplePath(name)}'\n`).join(''))
   return path
 }
 

@@ -2,13 +2,13 @@
 import { acceptFrames, acceptRecording } from '../accept-recording.ts'
 import type { AcceptedRecording } from '../accept-recording.ts'
 import type { Ms } from '../../../shared/time.ts'
-import type { FrameIndex } from '../read-packets.ts'
 import type { Ffmpeg } from './find-ffmpeg.ts'
 import { indexFrames, probeFile } from './probe-file.ts'
+import type { IndexedFrames } from './probe-file.ts'
 
 export interface OpenedRecording extends AcceptedRecording {
   path: string
-  index: FrameIndex
+  index: IndexedFrames
   /** To the end of picture or sound, whichever is later. */
   durationMs: Ms
 }

@@ -3,8 +3,8 @@ import { open, stat } from 'node:fs/promises'
 import { AppError } from '../../../shared/errors.ts'
 import { explainFailure } from '../explain-failure.ts'
 import { HEAD_BYTES, looksLikeRecording } from '../read-file-head.ts'
-import { PACKET_FIELDS, readPackets } from '../read-packets.ts'
-import type { FrameIndex } from '../read-packets.ts'
+import { PACKET_FIELDS, readPacketPlaces, readPackets } from '../read-packets.ts'
+import type { FrameIndex, PacketPlace } from '../read-packets.ts'
 import { readProbe } from '../read-probe.ts'
 import type { Fraction, Probe } from '../read-probe.ts'
 import type { Ffmpeg } from './find-ffmpeg.ts'
@@ -48,6 +48,11 @@ async function probeBehind(
   return probe
 }
 
+/** The frames a player shows, and every packet where it lies in the file, in decode order. */
+export interface IndexedFrames extends FrameIndex {
+  packets: PacketPlace[]
+}
+
 /**
  * Reads the times of all frames (or sound packets) of one stream.
  * @throws AppError recording-broken, engine-timeout, engine-cancelled, engine-failed.
@@ -57,12 +62,30 @@ export async function indexFrames(
   path: string,
   stream: { index: number; timeBase: Fraction; clockStartSeconds: number },
   signal?: AbortSignal,
-): Promise<FrameIndex> {
+): Promise<IndexedFrames> {
   const what = ['-select_streams', String(stream.index), '-show_entries', PACKET_FIELDS, '-of', 'csv=p=0']
   const args = ['-v', 'error', ...RECORDING_GUARDS, ...what, fileName(path)]
   const result = await runProcess(found.ffprobe, args, { ...INDEX_LIMITS, signal })
   checkResult(result, 'Reading the frames of the recording')
-  return readPackets(result.stdout, stream.timeBase, stream.clockStartSeconds)
+  const index = readPackets(result.stdout, stream.timeBase, stream.clockStartSeconds)
+  return { ...index, packets: readPacketPlaces(result.stdout) }
+}
+
+/**
+ * Asks for more than the above; returns ffprobe's text.
+ * @throws AppError as probeFile.
+ */
+export async function askFfprobe(
+  found: Ffmpeg,
+  path: string,
+  options: readonly string[],
+  signal?: AbortSignal,
+): Promise<string> {
+  await checkFile(path)
+  const args = ['-v', 'error', ...RECORDING_GUARDS, ...options, fileName(path)]
+  const result = await runProcess(found.ffprobe, args, { ...INDEX_LIMITS, signal })
+  checkResult(result, 'Reading the clip')
+  return result.stdout
 }
 
 async function checkFile(path: string): Promise<void> {

@@ -7,7 +7,7 @@ const times = (csv: string, base = AT_30, start = 0) => readPackets(csv, base, s
 
 describe('readPackets', () => {
   it('asks for the fields in the order that ffprobe prints them', () => {
-    expect(PACKET_FIELDS).toBe('packet=pts,duration,flags')
+    expect(PACKET_FIELDS).toBe('packet=pts,duration,size,pos,flags')
   })
 
   it.each(['', '\n', 'nonsense', '1,2'])('finds no frame in %j', (csv) => {
