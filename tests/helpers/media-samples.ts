@@ -126,7 +126,7 @@ const RECIPES = {
   'gop-ts': (): string[] => from('gop-30', ['-map', '0', '-c', 'copy', '-f', 'mpegts']),
   /** The sets stand before every key frame too, as they do in what came over the air. */
   'gop-sets-inside': (): string[] => ['-i', samplePath('gop-ts'), '-map', '0', ...COPY_AS_MP4],
-  'gop-fragmented': (): string[] => from('gop-30', ['-c', 'copy', '-movflags', '+frag_keyframe+empty_moov', ...MP4]),
+  'gop-fragmented': (): string[] => from('gop-30', ['-c', 'copy', '-movflags', '+frag_keyframe+delay_moov', ...MP4]),
   /** Whole range of levels, as many phones make. */
   'gop-full-range': (): string[] => plain('30', [...gop(30), '-pix_fmt', 'yuvj420p']),
   'gop-ten-bit': (): string[] => plain('30', [...gop(30), '-pix_fmt', 'yuv420p10le']),
