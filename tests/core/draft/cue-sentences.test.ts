@@ -1,4 +1,4 @@
-// Our own sentences of many fields, each labelled with its kinds: those the weights were fitted on, and those set apart.
+// Our own sentences of many fields, each labelled with its kinds: those the weights were fitted on (both first files), and those set apart.
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { tagCues } from '../../../core/draft/tag-cues.ts'
@@ -41,7 +41,8 @@ describe('own sentences', () => {
   it.each([
     { file: 'fitted-on.txt', inCommon: 0.97, kinds: 1.4, empty: 0.97 },
     { file: 'tuned-on.txt', inCommon: 0.97, kinds: 1.4, empty: 0.97 },
-    // Never used to fit or choose anything.
+    // No weight was fitted on these and their misses were not read, but their scores were seen while the thresholds for a
+    // text that comes alone were chosen, and the same hand wrote all three files: expect less of speech from elsewhere.
     { file: 'apart.txt', inCommon: 0.85, kinds: 1.5, empty: 0.75 },
   ])('$file', ({ file, inCommon, kinds, empty }) => {
     const score = scoreOf(file)
