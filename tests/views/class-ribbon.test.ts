@@ -59,6 +59,20 @@ describe('a ribbon', () => {
     expect(looks.map((look) => count(svg, look))).toEqual([1, 2, 3, 1])
   })
 
+  it('names a section only from the width on at which its whole name has room', () => {
+    const sections = [
+      { title: 'Warm-up', startMs: 0, endMs: 60_000 },
+      { title: 'Strength and balance', startMs: 60_000, endMs: 150_000 },
+      { title: 'Finish', startMs: 594_000, endMs: 600_000 },
+    ]
+    const svg = classRibbon({ ...sheet, sections }, report, options)
+    expect(svg).toMatch(/class="r-from-40" x="0" y="70">Warm-up</)
+    expect(svg).toMatch(/class="r-from-52" x="0" y="70">Strength and balance</)
+    expect(svg).not.toContain('Finish')
+    // and no band is left empty for names that are not there
+    expect(classRibbon({ ...sheet, sections: [] }, report, options)).toContain('height="58"')
+  })
+
   it('leaves out what was declined, in shapes and in words', () => {
     expect(draw()).not.toContain('x="66.667%"')
     expect(listClass(sheet, report, published).join()).not.toContain('Wrong')

@@ -6,12 +6,14 @@ function start(): void {
 }
 
 function count(): void {
-  const button = document.querySelector('#publish-button')
+  const button = document.querySelector<HTMLButtonElement>('#publish-button')
   if (!button) return
   const places = [...document.querySelectorAll<HTMLSelectElement>('select[data-place]')]
   const chosen = places.filter(({ value }) => value !== 'skip').length
   button.textContent =
-    chosen === 0 ? 'Publish what is chosen' : `Publish ${chosen} ${chosen === 1 ? 'lesson' : 'lessons'}`
+    chosen === 0 ? 'Nothing new to publish' : `Publish ${chosen} ${chosen === 1 ? 'lesson' : 'lessons'}`
+  button.disabled = chosen === 0
+  button.classList.toggle('tape', chosen > 0)
 }
 
 document.addEventListener('change', ({ target }) => {

@@ -142,7 +142,7 @@ export function buildPublishPage(input: PublishInput): PublishPage {
 
 /** The script of the page says the same when a choice is changed. */
 export function actionWords(count: number): string {
-  return count === 0 ? 'Publish what is chosen' : `Publish ${formatCount(count, 'lesson')}`
+  return count === 0 ? 'Nothing new to publish' : `Publish ${formatCount(count, 'lesson')}`
 }
 
 const GROUPS: readonly { id: string; title: string; help: string; states: readonly PlanState[] }[] = [

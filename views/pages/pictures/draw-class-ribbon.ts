@@ -21,10 +21,10 @@ export interface RibbonOptions {
   words: string
 }
 
-/** Heights in px. */
+/** Heights in px; bare = without names. */
 const SIZES = {
-  row: { band: 8, bandHeight: 20, inset: 3, lane: 31, laneStep: 3, names: null, height: 38, notch: 4 },
-  page: { band: 11, bandHeight: 32, inset: 5, lane: 47, laneStep: 4, names: 70, height: 76, notch: 5 },
+  row: { band: 8, bandHeight: 20, inset: 3, lane: 31, laneStep: 3, names: null, height: 38, bare: 38, notch: 4 },
+  page: { band: 11, bandHeight: 32, inset: 5, lane: 47, laneStep: 4, names: 70, height: 76, bare: 58, notch: 5 },
 } as const
 type Size = (typeof SIZES)[keyof typeof SIZES]
 
@@ -39,7 +39,7 @@ export function classRibbon(sheet: LogSheet, report: CheckReport, options: Ribbo
     {
       class: `ribbon ribbon-${options.size}`,
       width: '100%',
-      height: size.height,
+      height: sheet.sections.length === 0 ? size.bare : size.height,
       role: isSilent ? null : 'img',
       'aria-hidden': isSilent ? 'true' : null,
       'aria-label': isSilent ? null : options.words,
@@ -114,11 +114,24 @@ function drawNotch({ atMs, missing }: Notch, whole: number, { band, inset, notch
   return element('svg', { x: percent(atMs, whole), y: 1, overflow: 'visible' }, path)
 }
 
-/** Each name is cut off where its section ends. */
+/** Widths of a ribbon, in rem, from which a name may be shown; the style sheet holds the same ones. */
+const NAME_STEPS = [40, 52, 64, 80] as const
+/** Of the names' letters, a little more than the mean, in rem. */
+const LETTER_REM = 0.34
+
+/** A name is shown whole or not at all: from the width on at which its section has room for it. */
 function drawNames(sheet: LogSheet, y: number): string[] {
-  return sheet.sections.map(({ title, startMs, endMs }) => {
+  return sheet.sections.flatMap(({ title, startMs, endMs }) => {
+    const needed = (title.length * LETTER_REM * sheet.durationMs) / Math.max(1, endMs - startMs)
+    const step = NAME_STEPS.find((rem) => rem >= needed)
+    if (step === undefined) return []
     const place = { x: percent(startMs, sheet.durationMs), width: percent(endMs - startMs, sheet.durationMs) }
-    const text = element('text', { x: 0, y }, escapeXml(title))
-    return element('svg', { ...place, overflow: 'hidden' }, text)
+    return [
+      element(
+        'svg',
+        { ...place, overflow: 'hidden' },
+        element('text', { class: `r-from-${step}`, x: 0, y }, escapeXml(title)),
+      ),
+    ]
   })
 }
