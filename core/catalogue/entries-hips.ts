@@ -45,7 +45,16 @@ export const HIPS = [
   {
     id: 'glute-bridge',
     name: 'glute bridge',
-    alsoCalled: ['bridge', 'hip bridge', 'shoulder bridge', 'hip lift', 'pelvic lift', 'bum lift', 'glute raise'],
+    alsoCalled: [
+      'bridge',
+      'bridging',
+      'hip bridge',
+      'shoulder bridge',
+      'hip lift',
+      'pelvic lift',
+      'bum lift',
+      'glute raise',
+    ],
     positions: ['supine'],
     movements: ['hinge'],
     regions: ['hips', 'legs'],

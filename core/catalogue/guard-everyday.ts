@@ -8,7 +8,7 @@ export function isNameHere(text: string, found: FoundName): boolean {
   const before = text.slice(Math.max(0, found.offset - 60), found.offset).toLowerCase()
   const after = text.slice(found.offset + found.length, found.offset + found.length + 40).toLowerCase()
   if (/^\s+of\b(?!\s+(?:these|those|them|that|each)\b)/.test(after)) return false
-  if (isAnnounced(before)) return true
+  if (isAnnounced(before) || isCalledFor(before, after)) return true
   if (isPartAndVerb(said)) return false
   if (standsAlone(before, after)) return !isOrder(said) || endsWithOpener(before)
   if (found.kind === 'thing' || found.slip) return /\s/.test(said) && !found.slip && isNoun(before, after)
@@ -34,6 +34,11 @@ function isAnnounced(before: string): boolean {
   return new RegExp(
     `\\b(?:${bringers})[,:]?\\s+(?:(?:the|a|an|our|your|some|those|these|with|and|our friend)\\s+)?$`,
   ).test(before)
+}
+
+/** "From here we'll twist.": told as what comes. */
+function isCalledFor(before: string, after: string): boolean {
+  return /\b(?:we'?ll|let'?s)(?: now| then| also)?\s+$/.test(before) && /^\s*(?:[.,;:!?…—–\n\v]|$)/.test(after)
 }
 
 /** Used as a noun: an article, number or "more" in front, and no noun behind. */

@@ -143,6 +143,16 @@ function isAllowed({ only }: Saying, { kept }: Match): boolean {
       return amounts.every((piece) => piece.approx !== true || (piece.min ?? 0) < LEAST_CLASS_S)
     case 'out of ten':
       return single(kept['ten']) === 10 && (kept['rpe']?.max ?? 11) <= 10
+    case 'the same twice':
+      return single(kept['work'] ?? kept['reps']) === single(kept['twice'])
+    case 'steps': {
+      const steps = ['step1', 'step2', 'step3', 'step4', 'step5', 'more'].flatMap((name) => {
+        const piece = kept[name]
+        return piece?.values?.map((value) => value ?? NaN) ?? (piece ? [single(piece)] : [])
+      })
+      const ups = steps.slice(1).map((step, index) => Math.sign(step - (steps[index] ?? 0)))
+      return ups.every((up) => up !== 0 && up === ups[0])
+    }
     case 'falling':
       return single(kept['from']) > single(kept['to'])
     case 'name of an interval':

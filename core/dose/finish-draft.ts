@@ -30,7 +30,10 @@ const MOST_USUAL_SETS = 6
 export function finishDraft(draft: Draft, context: DoseContext): Prescription {
   const doubts = [...draft.doubts]
   if (isEachSide(draft.slots)) doubts.push('“Each” was read as each side.')
-  const slots = withTempo(withClock(withStill(withTimes(draft.slots), context, doubts)), draft.isHoldAfterUp === true)
+  const slots = withTempo(
+    withClock(withStill(withAgain(withTimes(draft.slots)), context, doubts)),
+    draft.isHoldAfterUp === true,
+  )
   return buildPrescription({
     scheme: slots.scheme ?? 'straight',
     sets: slots.sets ?? null,
@@ -58,8 +61,17 @@ export function finishDraft(draft: Draft, context: DoseContext): Prescription {
 }
 
 /** In a group "ten each" is ten of each exercise. */
-function isEachSide({ each, perSide, scheme = 'straight' }: Slots): boolean {
-  return each === true && !perSide && scheme !== 'superset' && scheme !== 'circuit'
+function isEachSide({ each, perSide, work, rest, scheme = 'straight' }: Slots): boolean {
+  const isByClock = work !== undefined && rest !== undefined
+  return each === true && !isByClock && !perSide && scheme !== 'superset' && scheme !== 'circuit'
+}
+
+/** Done again: two sets where none are said. */
+function withAgain(slots: Slots): Slots {
+  const { again, ...others } = slots
+  const { sets, reps, work, hold, distance } = others
+  const isWork = [reps, work, hold, distance].some((amount) => amount !== undefined)
+  return again && isWork && !sets ? { ...others, sets: exactly(2) } : others
 }
 
 /** "Three times" is sets of what was said, or repetitions where nothing or a short hold was said. */

@@ -132,8 +132,11 @@ const LISTS = {
 } as const
 
 const REWRITES: readonly Rewrite[] = [
-  rewrite('between|from {a:N} and|to {b:N}', rangeOf),
+  rewrite('{n:N} more times', ({ n }) => (n?.max === 1 ? { tag: 'repeatonce' } : null)),
+  // no breath that is counted
+  rewrite('a breaths =in|between|before|then|after', () => ({ tag: 'breather' })),
   rewrite('anywhere|somewhere from|between {a:N} to|and {b:N}', rangeOf),
+  rewrite('between|from {a:N} and|to {b:N}', rangeOf),
   rewrite('{a:N} up? to|or|- {b:N} !:', rangeOf),
   rewrite('{a:N} , or? up to {b:N}', rangeOf),
   rewrite('{a:N} {b:N} =reps', rangeOf),
@@ -146,6 +149,9 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('a? minute and a half', () => time(90, 90, 60)),
   rewrite('a|one minute {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
   rewrite('{n:N} minutes|minute|min|mins and? {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
+  rewrite('{n:N} full|whole|good|solid|quick|long|short|easy|hard|little|big {unit:<time>}', (kept) =>
+    scaled(kept, 'T', 0),
+  ),
   rewrite('{n:N} {unit:<time>}', (kept) => scaled(kept, 'T', 0)),
   rewrite('a? half a|an? {unit:minute|hour|minutes|hours}', (kept) => part(kept, 0.5)),
   rewrite('a? quarter of a|an {unit:minute|hour}', (kept) => part(kept, 0.25)),

@@ -35,6 +35,8 @@ export interface Slots {
   repeats?: Range
   /** "Six of those": repetitions, or sets of what was said before. */
   many?: Range
+  /** It is done once more: two sets where none are said. */
+  again?: true
   /** A number that takes the slot of the one before it. */
   same?: Range
   /** "3 x 30" without a word for what is counted. */
@@ -68,12 +70,20 @@ const READ: Readonly<Record<string, Reader>> = {
   work: (slots, piece, kept) => (slots.work = seconds(piece, kept['rest'])),
   seconds: (slots, piece) => (slots.work = rangeOf(piece)),
   hold: (slots, piece) => (slots.hold = rangeOf(piece)),
-  rest: (slots, piece, kept) => (slots.rest = seconds(piece, kept['work'])),
+  // a hold in front is in seconds, and so is the letting go
+  rest: (slots, piece, kept) => (slots.rest = kept['hold'] ? rangeOf(piece) : seconds(piece, kept['work'])),
   dist: (slots, piece) => (slots.distance = rangeOf(piece)),
   every: (slots, piece) => (slots.every = rangeOf(piece)),
   everyMinutes: (slots, piece) => (slots.every = { min: (piece.min ?? 0) * 60, max: (piece.max ?? 0) * 60 }),
   total: (slots, piece) => (slots.total = piece.min ?? piece.max ?? 0),
   list: (slots, piece) => listed(slots, piece.values ?? [piece.min ?? null, piece.max ?? null]),
+  step1: (slots, _, kept) =>
+    listed(
+      slots,
+      ['step1', 'step2', 'step3', 'step4', 'step5', 'more'].flatMap(
+        (name) => kept[name]?.values ?? kept[name]?.min ?? [],
+      ),
+    ),
   climb: (slots, piece) => listed(slots, steps(piece.min === piece.max ? 1 : (piece.min ?? 1), piece.max ?? 1)),
   from: (slots, piece, kept) => listed(slots, steps(piece.min ?? 1, kept['to']?.min ?? 1)),
   bareSets: (slots, piece) => (slots.sets = rangeOf(piece)),
@@ -83,6 +93,12 @@ const READ: Readonly<Record<string, Reader>> = {
   repeats: (slots, piece) => (slots.repeats = rangeOf(piece)),
   many: (slots, piece) => (slots.many = rangeOf(piece)),
   same: (slots, piece) => (slots.same = rangeOf(piece)),
+  workMost: (slots, piece, kept) => {
+    const least = kept['workLeast']
+    const factor = least?.tag === 'T' || (piece.max ?? 0) >= 60 ? 1 : 60
+    slots.work = { min: least?.min == null ? null : least.min * factor, max: piece.max ?? null }
+  },
+  repsMost: (slots, piece, kept) => (slots.reps = { min: kept['repsLeast']?.min ?? null, max: piece.max ?? null }),
   workTo: (slots, piece) => (slots.work = { min: slots.work?.min ?? null, max: piece.max ?? null }),
   workUp: (slots, piece) => (slots.work = { min: null, max: piece.max ?? null }),
   holdUp: (slots, piece) => (slots.hold = { min: null, max: piece.max ?? null }),

@@ -73,7 +73,13 @@ function tokenOf(raw: string, start: number, glued: boolean, isList: boolean): T
   }
   if (isList) return { kind: 'list', text: raw, value: 0, ...place }
   if (/^\d/.test(raw)) return { kind: 'number', text: raw, value: Number(raw.replaceAll(',', '')), ...place }
-  if (/^\p{L}/u.test(raw)) return { kind: 'word', text: raw.toLowerCase().replaceAll(/['’]/g, ''), value: 0, ...place }
+  if (/^\p{L}/u.test(raw)) {
+    const word = raw.toLowerCase()
+    // "eight's plenty" is no plural
+    const number = /^(.+)['’]s$/.exec(word)?.[1] ?? ''
+    const text = isNumberWord(number) && number !== 'one' ? number : word.replaceAll(/['’]/g, '')
+    return { kind: 'word', text, value: 0, ...place }
+  }
   if (raw.length > 1) return { kind: 'quote', text: unquoted(raw), value: 0, ...place }
   return { kind: 'mark', text: markOf(raw), value: 0, ...place }
 }

@@ -25,6 +25,15 @@ export function chooseStarts(speech: Speech, namings: readonly Naming[]): Start[
     const isShape = START_SHAPES.has(key)
     if (last && isShape && since <= SHAPE_WORDS && !isShapeOf(last)) return
     if (last && isSecondName(speech, last.naming, naming)) return
+    // "Now we add the slip. So jab, cross, then ...": what is known already is only part of the new one.
+    if (
+      last &&
+      since <= PART_WORDS &&
+      naming.strength === 2 &&
+      keys.knows(key) &&
+      !starts.slice(0, -1).some(({ key }) => key === last.key)
+    )
+      return
     if (last && since <= SHAPE_WORDS && isShapeOf(last) && !isShape && naming.strength === 3) starts.pop()
     const next = usable[index + 1]
     if (naming.late && next && next.sentence === naming.sentence) return
@@ -101,6 +110,9 @@ function keyOf(naming: Naming): string {
 
 /** A plank named within so many words of another exercise is the shape it starts from. */
 const SHAPE_WORDS = 16
+
+/** What opens a sentence within so many words of a new exercise may be a part of it. */
+const PART_WORDS = 4
 
 function isShapeOf(start: Start): boolean {
   return START_SHAPES.has(start.key)

@@ -38,6 +38,7 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
         const said = line.text.slice(offset, offset + length)
         const around = sentence ? plainWords(speech.text.slice(sentence.offset, sentence.end)) : plainWords(said)
         if (!saysAmount(dose) || isDecoy(dose, plainWords(said), around, speech, index)) return []
+        if (speech.unpunctuated && isLabel(dose, at, namings)) return []
         if (BEHIND.test(plainWords(speech.text.slice(at, at + length + 30)))) return []
         const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
         const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
@@ -118,6 +119,17 @@ function isDecoy(dose: Prescription, said: string, around: string, speech: Speec
   const isOption = /\b(?:if|option|easier|harder|more|less|or|want|new|instead)\b/.test(around)
   return isOption && kinds.length > 0 && kinds.every((kind) => kind === 'easier' || kind === 'harder')
 }
+
+/** "Two speed skaters leap side to side": where marks are missing, a small number in front of a name that starts counts the stations. */
+function isLabel(dose: Prescription, at: number, namings: readonly Naming[]): boolean {
+  const { reps, sets } = dose
+  if (reps === null || reps === 'max' || sets !== null || (reps.max ?? 0) > MOST_STATIONS) return false
+  return namings.some(({ offset, strength }) => strength >= 2 && offset > at && offset - at <= LABEL_CHARACTERS)
+}
+
+/** A longer row of stations is rare; "three " and the like in front of the name. */
+const MOST_STATIONS = 8
+const LABEL_CHARACTERS = 7
 
 /** More than anybody does in a class: a record, a story or a number misread. */
 function isBeyondBelief(dose: Prescription): boolean {

@@ -4,7 +4,8 @@ import { foldWords } from '../catalogue/fold-words.ts'
 import { findUnlisted } from './find-unlisted.ts'
 import { markLists } from './mark-lists.ts'
 import type { Naming } from './naming.ts'
-import { promoteNamings, rateNaming } from './rate-naming.ts'
+import { promoteNamings } from './promote-namings.ts'
+import { rateNaming } from './rate-naming.ts'
 import type { Speech } from './read-speech.ts'
 import { NAME_ENDINGS, NEVER_IN_NAME, OPENING_WORDS } from './words/en/announcing.ts'
 
@@ -16,7 +17,8 @@ export function findNamings(speech: Speech, kit: readonly string[]): Naming[] {
     const isLonger = end > found.offset + found.length
     const entry =
       name.length === found.length ? found.entry : (findEntry(name, { kit }) ?? (isLonger ? null : found.entry))
-    return rateNaming(speech, { entry, name, offset, end })
+    const kind = name.length === found.length ? found.kind : 'own'
+    return rateNaming(speech, { entry, kind, name, offset, end })
   })
   const taken = new Set(known.filter((naming) => naming.strength >= 2).map((naming) => naming.sentence))
   const unlisted = findUnlisted(speech, taken).map((naming) => withSecondName(naming, known))

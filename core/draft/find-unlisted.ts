@@ -5,7 +5,7 @@ import { foldWords } from '../catalogue/fold-words.ts'
 import type { Naming } from './naming.ts'
 import { isPassing } from './rate-naming.ts'
 import type { Sentence, Speech } from './read-speech.ts'
-import { NAME_ENDINGS, NEVER_IN_NAME, UNKNOWN_NAME } from './words/en/announcing.ts'
+import { NAME_ENDINGS, NEVER_IN_NAME, UNKNOWN_BY_ENDING, UNKNOWN_NAME } from './words/en/announcing.ts'
 import { DESCRIPTIONS } from './words/en/descriptions.ts'
 
 /** Names that nobody listed: right behind an announcing phrase, or a short sentence that ends like a name before its set-up. */
@@ -17,6 +17,15 @@ export function findUnlisted(speech: Speech, taken: ReadonlySet<number>): Naming
       const name = pattern.exec(said)?.[1]?.trim()
       if (name !== undefined && isPossibleName(name) && findNames(name).length === 0)
         return [unknownAt(speech, index, sentence.offset + said.indexOf(name), name, 3)]
+    }
+    const isTaught = [sentence, ...speech.sentences.slice(index + 1, index + 3)]
+      .flatMap(({ cues }) => cues)
+      .some(({ kind }) => kind === 'setup' || kind === 'execution' || kind === 'breathing')
+    for (const pattern of isTaught ? UNKNOWN_BY_ENDING : []) {
+      const name = pattern.exec(said)?.[1]?.trim()
+      if (name === undefined || !isPossibleName(name) || findNames(name).length > 0) continue
+      if (NAME_ENDINGS.has(foldWords(name).at(-1)?.text ?? ''))
+        return [unknownAt(speech, index, sentence.offset + said.indexOf(name), name, 2)]
     }
     const back = BACK_TO.exec(said)?.[1]
     if (back !== undefined && !NEVER_IN_NAME.has(back.toLowerCase())) {
@@ -84,6 +93,7 @@ function isLongerName(name: string): boolean {
 function unknownAt(speech: Speech, sentence: number, offset: number, name: string, strength: 2 | 3): Naming {
   return {
     entry: null,
+    kind: 'own',
     name,
     offset,
     end: offset + name.length,

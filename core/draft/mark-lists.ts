@@ -12,7 +12,12 @@ export function markLists(speech: Speech, namings: readonly Naming[]): Naming[] 
     const run = runs.at(-1)
     const last = run?.at(-1)
     const gap = last ? speech.wordsBefore(naming.offset) - speech.wordsBefore(last.end) : Infinity
-    if (run && gap <= LIST_GAP_WORDS && !isHeading(speech, naming)) run.push(naming)
+    const goesOn =
+      last &&
+      gap <= LIST_GAP_WORDS &&
+      (speech.unpunctuated || !isHeading(speech, last)) &&
+      !isTaughtBetween(speech, last, naming)
+    if (run && goesOn && !isHeading(speech, naming)) run.push(naming)
     else runs.push([naming])
   }
   return runs.flatMap((run) => {
@@ -28,6 +33,16 @@ function isHeading(speech: Speech, naming: Naming): boolean {
   const sentence = speech.sentences[naming.sentence]
   const rest = sentence ? speech.text.slice(naming.end, sentence.end) : ''
   return naming.strength === 3 && plainWords(rest) === '' && isTaughtFrom(speech, naming)
+}
+
+/** A sentence that teaches or ends a set stands between two names: the class is working, not told of what comes. */
+function isTaughtBetween(speech: Speech, last: Naming, naming: Naming): boolean {
+  return speech.sentences
+    .slice(last.sentence + 1, naming.sentence)
+    .some(
+      ({ role, cues }) =>
+        role === 'end' || (!speech.unpunctuated && cues.some(({ kind }) => kind === 'execution' || kind === 'setup')),
+    )
 }
 
 const LIST_GAP_WORDS = 9

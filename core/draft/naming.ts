@@ -1,9 +1,12 @@
 /** A naming: one place where a class says the name of an exercise. */
 import type { CatalogueEntry } from '../catalogue/entry.ts'
+import type { NameKind } from '../catalogue/find-entry.ts'
 
 /** One naming of an exercise. Offsets count in the running text. */
 export interface Naming {
   entry: CatalogueEntry | null
+  /** How plain the name is: an everyday word needs more around it. */
+  kind: NameKind
   /** As spoken. */
   name: string
   offset: number

@@ -5,16 +5,15 @@ import { plainWords } from './split-speech.ts'
 import {
   BRINGS_NAME,
   CLOSES_WITH_NAME,
-  ONLY_PASSING,
+  NOT_TODAY,
   OPENING_WORDS,
   PASSING_AFTER,
   PASSING_BEFORE,
   PASSING_SENTENCE,
 } from './words/en/announcing.ts'
-import { AMOUNT_WORDS } from './words/en/dose-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
-export type Place = Pick<Naming, 'entry' | 'name' | 'offset' | 'end'>
+export type Place = Pick<Naming, 'entry' | 'kind' | 'name' | 'offset' | 'end'>
 
 /** How surely a name starts the teaching, from the words around it in its sentence. */
 export function rateNaming(speech: Speech, place: Place): Naming {
@@ -50,7 +49,7 @@ function strengthOf(
   const after = plainWords(rawAfter)
   const opens = before === '' || before.split(' ').every((word) => OPENING_WORDS.has(word))
   const ends = after === '' || /^[\n\v]|^\s*[.,;:!?…—–-]/.test(rawAfter)
-  if (PASSES_AFTER.test(after)) return passing
+  if (PASSES_AFTER.test(after) || NOT_NOW.test(words)) return passing
   const lastClause = plainWords(/[^,;:\v]*$/.exec(rawBefore)?.[0] ?? '')
   const brings = BRINGS.test(before) || (lastClause !== '' && BRINGS.test(lastClause))
   if (brings && !PASSES.test(words)) return { strength: 3, late: false }
@@ -74,38 +73,9 @@ function strengthOf(
   return passing
 }
 
-/** A name at the end of its sentence, said nowhere more surely, with set-up or movement right behind: its teaching starts there. */
-export function promoteNamings(speech: Speech, namings: readonly Naming[]): Naming[] {
-  const started = new Set(
-    namings.flatMap(({ strength, listed, entry }) => (strength >= 2 && !listed && entry ? [entry.id] : [])),
-  )
-  return namings.map((naming) => {
-    const { entry, strength, listed } = naming
-    if (!entry || strength > 1 || listed || started.has(entry.id)) return naming
-    const sentence = speech.sentences[naming.sentence]
-    const next = speech.sentences[naming.sentence + 1]
-    if (!sentence || !next || (strength === 1 && sentence.role === 'teach')) return naming
-    if (plainWords(speech.text.slice(naming.end, sentence.end)) !== '') return naming
-    const before = plainWords(speech.text.slice(sentence.offset, naming.offset))
-    const teaches =
-      next.cues.some(({ kind }) => kind === 'setup' || kind === 'execution') ||
-      (strength === 1 && isDosed(speech, naming.sentence))
-    if (!teaches || ONLY_PASSES.test(before) || PASSES.test(sentence.words)) return naming
-    started.add(entry.id)
-    return { ...naming, strength: 2 }
-  })
-}
-
-/** True when an amount is said within two sentences behind. */
-function isDosed(speech: Speech, sentence: number): boolean {
-  return speech.sentences
-    .slice(sentence + 1, sentence + 3)
-    .some(({ role, words }) => role === 'work' && AMOUNT_WORDS.test(words))
-}
-
 /** True when a sentence tells of something else than what is done now. */
 export function isPassing(words: string): boolean {
-  return PASSES.test(words)
+  return PASSES.test(words) || NOT_NOW.test(words)
 }
 
 const BRINGS = anyPhrase(BRINGS_NAME)
@@ -113,6 +83,7 @@ const CLOSES = anyPhrase(CLOSES_WITH_NAME)
 const PASSES_BEFORE = anyPhrase(PASSING_BEFORE)
 const PASSES_AFTER = anyPhrase(PASSING_AFTER)
 const PASSES = anyPhrase(PASSING_SENTENCE)
+const NOT_NOW = anyPhrase(NOT_TODAY)
 const CALLS_TO_GO = anyPhrase([
   '^(?:go|first|please|again|everyone|everybody|lets go|here we go|off we go|now|then|to start|to finish|one|round)',
 ])
@@ -129,5 +100,3 @@ const FOR_NAME = anyPhrase([
 const STARTS_WORK = anyPhrase([
   '^(?:stand|sit|lie|kneel|hands?|feet|foot|hold|grab|take|start|place|put|set|get|come|step|bend|reach|lift|lower|push|pull|drive|keep|find|face|lean|turn|arms?|knees?|elbows?|shoulders?|back|bell|bar|band|loop|wrap|so you|so were|its|for this|<num>)',
 ])
-
-const ONLY_PASSES = anyPhrase(ONLY_PASSING)

@@ -15,7 +15,7 @@ export const lastPositives: readonly [text: string, expected: Expected, still?: 
   ['I am looking for twenty good squats', { reps: [20, 20] }],
   ['sets of twelve, three of them', { sets: [3, 3], reps: [12, 12] }],
   ['ten repetitions, done three times', { sets: [3, 3], reps: [10, 10] }],
-  ['do that for ten, rest, and do it again', { reps: [10, 10] }],
+  ['do that for ten, rest, and do it again', { sets: [2, 2], reps: [10, 10] }],
   ['a single set of twenty', { sets: [1, 1], reps: [20, 20] }],
   ['one set only, fifteen reps', { sets: [1, 1], reps: [15, 15] }],
   ['three working sets of five', { sets: [3, 3], reps: [5, 5] }],

@@ -5,6 +5,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { findDoses, readDose } from '../../../core/dose/read-dose.ts'
 import { Prescription, type Range } from '../../../shared/log-sheet.ts'
+import { classNegatives, classPositives } from './class-phrasings.ts'
 import { differences } from './compare-dose.ts'
 import { negatives, positives } from './further-phrasings.ts'
 import { lastNegatives, lastPositives } from './last-phrasings.ts'
@@ -20,9 +21,12 @@ describe('text without a dose', () => {
     },
   )
 
-  it.each([...negatives, ...laterNegatives, ...lastNegatives, ...shortNegatives])('is none: %s', (text) => {
-    expect(readDose(text)).toBeNull()
-  })
+  it.each([...negatives, ...laterNegatives, ...lastNegatives, ...shortNegatives, ...classNegatives])(
+    'is none: %s',
+    (text) => {
+      expect(readDose(text)).toBeNull()
+    },
+  )
 
   // Words that patterns look for, in any order: what comes out is a valid dose with its exact words, or nothing.
   const WORDS =
@@ -54,11 +58,14 @@ describe('text without a dose', () => {
 })
 
 describe('a dose in our own words', () => {
-  it.each([...positives, ...laterPositives, ...lastPositives, ...shortPositives])('%s', (text, expected, still) => {
-    const dose = readDose(text, still === undefined ? {} : { still })
-    expect(differences(dose, expected)).toEqual([])
-    expect(Prescription.parse(dose)).toEqual(dose)
-  })
+  it.each([...positives, ...laterPositives, ...lastPositives, ...shortPositives, ...classPositives])(
+    '%s',
+    (text, expected, still) => {
+      const dose = readDose(text, still === undefined ? {} : { still })
+      expect(differences(dose, expected)).toEqual([])
+      expect(Prescription.parse(dose)).toEqual(dose)
+    },
+  )
 })
 
 // Our open set: phrases with the values a person wrote beside them, and phrases that are no dose.

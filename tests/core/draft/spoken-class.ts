@@ -46,7 +46,7 @@ export function scoreClass({ taught, title }: SpokenClass, sheet: LogSheet): Cla
     }
     score.found += 1
     const got = doseOf(segment.prescription)
-    if (same(got, dose ?? {})) score.dosesRight += 1
+    if (sameDose(got, dose ?? {})) score.dosesRight += 1
     else score.missed.push(`${title}: ${String(name)} ${JSON.stringify(dose ?? {})} but drafted ${JSON.stringify(got)}`)
   }
   score.invented = left.length
@@ -71,16 +71,25 @@ function names({ exercise }: Segment): string[] {
   return [exercise.name, ...exercise.alsoCalled]
 }
 
-function doseOf(dose: Prescription | null): SpokenDose {
+/** The amounts of a drafted dose; a list of repetitions counts from its least to its most. */
+export function doseOf(dose: Prescription | null): SpokenDose {
   if (!dose) return {}
-  const { sets, reps, repUnit, workSeconds, holdSeconds, distanceM, restSeconds, perSide } = dose
+  const { sets, reps, repUnit, repScheme, workSeconds, holdSeconds, distanceM, restSeconds, perSide } = dose
   const amount = (range: { min: number | null; max: number | null } | 'max' | null): { is?: Amount } => {
     if (range === null) return {}
     if (range === 'max') return { is: Number.POSITIVE_INFINITY }
     const { min, max } = range
     return { is: min === max || min === null || max === null ? (min ?? max ?? 0) : [min, max] }
   }
-  const pairs = { sets, reps, work: workSeconds, hold: holdSeconds, metres: distanceM, rest: restSeconds }
+  const steps = repScheme && { min: Math.min(...repScheme), max: Math.max(...repScheme) }
+  const pairs = {
+    sets,
+    reps: reps ?? steps,
+    work: workSeconds,
+    hold: holdSeconds,
+    metres: distanceM,
+    rest: restSeconds,
+  }
   const amounts = Object.entries(pairs).flatMap(([key, range]) => {
     const { is } = amount(range)
     return is === undefined ? [] : [[key, is] as const]
@@ -92,10 +101,26 @@ function doseOf(dose: Prescription | null): SpokenDose {
   }
 }
 
-function same(got: SpokenDose, wanted: SpokenDose): boolean {
+/** True when both say the same amounts. */
+export function sameDose(got: SpokenDose, wanted: SpokenDose): boolean {
   return JSON.stringify(sorted(got)) === JSON.stringify(sorted(wanted))
 }
 
 function sorted(dose: SpokenDose): [string, unknown][] {
   return Object.entries(dose).sort(([a], [b]) => a.localeCompare(b))
+}
+
+/** Lower case without punctuation, as some recognisers write; the time stamps stay. */
+export function plain(text: string): string {
+  return text
+    .split('\n')
+    .map((line) => {
+      const [, stamp = '', said = ''] = /^(\[[\d:]+\]) (.*)/.exec(line) ?? []
+      return `${stamp} ${said
+        .toLowerCase()
+        .replace(/[^a-z0-9' ]/g, ' ')
+        .replace(/ +/g, ' ')
+        .trim()}`
+    })
+    .join('\n')
 }

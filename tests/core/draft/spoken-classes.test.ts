@@ -2,27 +2,12 @@
 import { describe, expect, it } from 'vitest'
 import { draftSheet } from '../../../core/draft/draft-sheet.ts'
 import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
-import { scoreClass, sumScores } from './spoken-class.ts'
+import { plain, scoreClass, sumScores } from './spoken-class.ts'
 import type { SpokenClass } from './spoken-class.ts'
 import { SPOKEN_CLASSES_APART } from './spoken-classes-apart.ts'
 import { SPOKEN_CLASSES } from './spoken-classes.ts'
 
 const asWritten = (text: string): string => text
-
-/** Lower case without punctuation, as some recognisers write; the time stamps stay. */
-function plain(text: string): string {
-  return text
-    .split('\n')
-    .map((line) => {
-      const [, stamp = '', said = ''] = /^(\[[\d:]+\]) (.*)/.exec(line) ?? []
-      return `${stamp} ${said
-        .toLowerCase()
-        .replace(/[^a-z0-9' ]/g, ' ')
-        .replace(/ +/g, ' ')
-        .trim()}`
-    })
-    .join('\n')
-}
 
 function scoreAll(classes: readonly SpokenClass[], change: (text: string) => string) {
   return sumScores(

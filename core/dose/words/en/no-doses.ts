@@ -47,6 +47,8 @@ export const NO_DOSES: readonly NoDose[] = [
     says: '{no:T} class|session|workout|video|routine|programme|program|practice|lesson|film|slot',
   },
   { why: 'class clock', says: 'whole|entire|all thing|things|lot|class|of_it .. T' },
+  { why: 'class clock', says: 'T all_told|of_your_life|of_my_life' },
+  { why: 'time for something else', says: 'T ,|. thats ... water|drink|drinks', clause: true },
   { why: 'class clock', says: 'T in|into $' },
   { why: 'class clock', says: 'T in you|we|the|this|and' },
   { why: 'soon', says: 'see|back|meet|start|starts|begin|ready|arrive|again .. in|at|within T' },
@@ -130,6 +132,11 @@ export const NO_DOSES: readonly NoDose[] = [
   {
     why: 'other people',
     says: 'my|a|his|her .. gran|grandma|mum|mom|dad|friend|client|daughter|son|sister|brother|coach|husband|wife|neighbour ... N|T|D',
+    clause: true,
+  },
+  {
+    why: 'other people',
+    says: 'he|she|they|who|somebody|everybody swims|runs|rows|lifts|presses|benches|squats|walks|cycles|deadlifts|pulls|carries|teaches ... N|T|D',
     clause: true,
   },
   { why: 'study', says: 'study|trial|research|survey|paper|studies|scientists ... N|T', clause: true },

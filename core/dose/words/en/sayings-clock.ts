@@ -44,6 +44,13 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: '^ {sets:N} sets|rounds ,|:? {list:L} reps?', means: { scheme: 'ladder' } },
   { says: '^ reps? of? {list:L} $', means: { scheme: 'ladder' }, weak: true },
   { says: '{list:L} reps', means: { scheme: 'ladder' } },
+  { says: '{step1:N} ,? and|now? then .. {more:L}', only: 'steps', means: { scheme: 'ladder' } },
+  {
+    says: '{step1:N} ,|. ,? and|now? then .. {step2:N} ,? and|now? then .. {step3:N} [ ,? and? then .. {step4:N} ] [ ,? and? then .. {step5:N} ]',
+    only: 'steps',
+    means: { scheme: 'ladder' },
+  },
+  { says: 'we|lets|go|goes|going|its|sets|is|reps|of {list:L} !seconds|sets $', means: { scheme: 'ladder' } },
   { says: '<do> {list:L} $', means: { scheme: 'ladder' } },
   { says: 'ladder|pyramid', means: { scheme: 'ladder' } },
   // work and rest

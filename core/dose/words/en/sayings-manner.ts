@@ -15,6 +15,25 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     only: 'falling',
     means: { scheme: 'ladder' },
   },
+  {
+    says: 'its|is|goes|go|do|doing|set|sets|reps {list:C} ,? each|adding|add|getting|going|lighter|heavier|with|and_that',
+    means: { scheme: 'ladder' },
+  },
+  // the same time once more
+  {
+    says: '{work:T} ,? .. ,? .. ,? and|then|another? then|another? {twice:T|N} more|again',
+    only: 'the same twice',
+    means: { again: true },
+  },
+  { says: '{work:T} ,? .. ,? .. ,? and|then another {twice:T}', only: 'the same twice', means: { again: true } },
+  // the number called by that name, which is else a label
+  { says: '{reps:N} is|are the|your|our|todays|my magic|lucky? number' },
+  { says: 'the|your|our|my|todays magic|lucky|target? number .. is {reps:N} !sets|rounds' },
+  // rounds by the clock, as boxers count them
+  { says: '{work:T} rounds ,? and|with? .. {rest:T} to|of|off? breathe|rest|recover|off|recovery|between|in_between' },
+  // as much as each can
+  { says: '{workMost:T} if you can ,|and|or? and|or? {workLeast:T|N} if you cant|cannot|can_not|not' },
+  { says: '{repsMost:N} if you can ,|and|or? and|or? {repsLeast:N} if you cant|cannot|can_not|not' },
   // a start and a target
   {
     says: 'start|begin|starting|beginning at|with|from|on|off .. {work:T} .. to|towards {workTo:T}',
@@ -147,7 +166,7 @@ export const MANNER_SAYINGS: readonly Saying[] = [
     says: 'easy|gentle|light|moderate|steady|hard|high|low|vigorous|strong|comfortable|conversational effort|pace|intensity',
     words: 'effort',
   },
-  { says: 'all_out|flat_out', means: { effort: 'all out' } },
+  { says: '~not|isnt|no|never all_out|flat_out', means: { effort: 'all out' } },
   { says: 'max|maximum|maximal effort', means: { effort: 'all out' } },
   { says: '^ moderate|vigorous $', words: 'effort', weak: true },
   { says: 'for time $', means: { effort: 'for time' } },

@@ -57,7 +57,12 @@ export const REST_SAYINGS: readonly Saying[] = [
   { says: 'rest|recover|recovery|break|breather .. for|of|is|:|=? {rest:T}' },
   { says: 'rest|recover|recovery for|of|is|:|=? {rest:N} seconds? !reps|sets|x|<moves>' },
   { says: '{rest:T} of? off|rest|break|breather|recovery|recover|resting' },
-  { says: 'rest|break|breather , {rest:T}' },
+  { says: 'rest|break|breather|recovery|recover , lets? {rest:T}' },
+  {
+    says: '{rest:T} .. once|when|after|before .. youve|you_have|weve|we_have|both|pair|round|rounds done|finished|both|them|are|is|again ..',
+  },
+  { says: '{rest:T} before we|you go|start again?' },
+  { says: '{rest:T} to catch|get your|a breaths|breath|breather' },
   { says: 'take {rest:T} ,? then|and|before? .. go|start|begin again' },
   { says: '{rest:T} to rest|recover' },
   { says: '{rest:T} to change|move|swap|get .. station|stations|exercise|one', means: { restBetween: 'stations' } },

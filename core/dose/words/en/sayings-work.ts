@@ -7,6 +7,10 @@ const SETS =
 /** Contract and relax, before tempo: "push" is no lifting phase here. */
 export const CONTRACT_SAYINGS: readonly Saying[] = [
   {
+    says: '<hold> .. for? {hold:T|N} ,|and|then? and|then? relax|release|let_go|let_it_go .. for? {rest:T|N}',
+    means: { holdPer: 'rep', restBetween: 'reps' },
+  },
+  {
     says: 'contract|push|squeeze|tense|press|resist .. for? {hold:T|N} ,|and|then? and|then? relax|release|rest|let_go .. for? {rest:T|N}',
     means: { holdPer: 'rep', restBetween: 'reps' },
   },
@@ -127,18 +131,25 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: ', of {reps:N} $', weak: true },
   { says: 'sets of {work:T}' },
   {
-    says: '{sets:N} <kind>? sets|rounds|goes|series|bouts|circuits|trips|times_through|times_round|times_around|runs_through|laps',
+    says: '{sets:N} <kind>? sets|rounds|series|bouts|circuits|trips|times_through|times_round|times_around|runs_through|laps',
   },
   { says: 'go|come round|around|through .. {sets:N} times' },
   { says: 'through|round|around {sets:N} times' },
   { says: '{sets:N} in_total|altogether sets|rounds' },
   { says: 'for {sets:N} sets|rounds' },
+  // once more
+  {
+    says: 'and|then|, .. repeatonce|once_more|do_it_again|do_that_again|do_them_again|repeat_it|repeat_that|go_again !on|with|other|left|right|the|for|N',
+    means: { again: true },
+    weak: true,
+  },
   // what is counted
   { says: '{reps:N} .. reps' },
   { says: '{reps:N} full ,|then|and', weak: true },
   { says: '{reps:N} .. <moves>' },
   { says: '{reps:N} <of>' },
   { says: '{many:N} <ofThem>' },
+  { says: '{many:N} on these|this|those !side|leg|arm|one|foot' },
   { says: '^ same ,? {reps:N} $' },
   { says: '^ first sets ,? {reps:N} $' },
   { says: '{reps:N} to|till|until failure' },
@@ -148,11 +159,14 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: 'repeat .. {repeats:N} times' },
   { says: 'x|times {times:N} $' },
   { says: 'again for {sets:N} $' },
+  { says: '{times:N} goes|tries|attempts' },
   { says: '{times:N} times', only: 'fewer than a hundred', weak: true },
   { says: 'do|and|we .. that again', weak: true },
   { says: '{work:T} of work' },
   { says: '{work:T} on|at|in each|every|per station|stations|exercise|move' },
   { says: 'work {work:T}' },
+  { says: '{work:T} rounds|bouts|efforts|pieces' },
+  { says: '{reps:N} per|a|each|every set|sets|round|rounds|go|goes' },
   { says: 'over {dist:D}' },
   { says: 'over {work:T}' },
   { says: '<failure>', means: { reps: 'max' } },

@@ -22,6 +22,8 @@ export interface Saying {
     | 'same on both sides'
     | 'out of ten'
     | 'falling'
+    | 'steps'
+    | 'the same twice'
     | 'name of an interval'
     | 'open below'
   /** Counts only beside another part of a dose, or when nothing else is said. */

@@ -12,7 +12,7 @@ export const BRINGS_NAME = [
   '(?:next|first|second|third|last|final)(?: \\w+)?s (?:the|a|an|our|your)$',
   '^(?:and |okay |right |so |then |now )*(?:last of all|first of all|best of all|after that|and after that|up next|coming up|over to|on to)(?: is| its)?(?: the| a| an| our| your| some)?$',
   '^(?:and |okay |right |so |then |now |well )*(?:[a-f]\\d|[a-f] (?:one|two|three))(?: is| are| will be)?(?: the| a| an| our| your| some)?$',
-  '(?:start|starting|begin|beginning|finish|finishing|end|ending|open|close|carry on|continue|follow (?:that|it|this)(?: up)?|pair (?:that|it|this)|superset (?:that|it|this)|combine (?:that|it|this)|go on)(?: \\w+){0,3} with(?: the| a| an| our| your| some| a few)?$',
+  '(?:start|starting|begin|beginning|finish|finishing|end|ending|open|opening|close|closing|carry on|continue|follow|pair|superset|combine|go on|kick off|kicking off|get|getting|warm|warming|cool|cooling|bring|bringing|wind|round|crack on|ease|settle|wake|loosen|top|come|calm|move|jump|dive)(?: \\w+){0,4} with(?: the| a| an| our| your| some| a few| that)?$',
   '(?:next|first|second|third|fourth|last|final|main|opening|only)(?: \\w+){0,2} (?:is|are|will be|today is|tonight is|of all is)(?: called)?(?: the| a| an| our| your| some)?$',
   '^(?:and |okay |right |so |then )*(?:last but not least|to finish|to start|to begin|to end|first of all|for starters|finally|lastly|how about|say hello to|here come|here comes|up comes|warm up first with|warm up with|well warm up with|a few|some)(?: the| a| an| our| your| some)?$',
   '(?:next up|next one|next exercise|next move|up next|first up|first exercise|last exercise|last one|last station|final exercise|the next one|exercise number|station number)(?: is| are| will be| well do| we have| weve got| we do)?(?: the| a| an| our| your| some)?$',
@@ -22,15 +22,26 @@ export const BRINGS_NAME = [
   '^(?:(?:and|then|so|now|next|after that|okay|right|first|second|third|fourth|fifth|finally|lastly) )*(?:we have|weve got|we do|we go|comes|here is|heres|youve got|you have|(?<=then )theres|(?<=next )theres|(?<=now )theres|(?<=then )its|(?<=next )its|(?<=now )its|(?<=first )its)(?: the| a| an| our| your| some)?$',
   '^(?:and |okay |right |so |now |then )*(?:number )?(?:one|two|three|four|five|six|seven|eight|nine|ten|\\d+|first|second|third|fourth|fifth|sixth)(?: is| are| its)?(?: the| a| an| our| your| some)?$',
   '(?:were|we are|and|now) (?:now )?(?:onto|on to|into)(?: the| a| an| our| your| some)?$',
-  '(?:from here|from there|for this one|for this)(?: the| a| an| its| well do| we do)?$',
-  '(?:this one|this|this next one)(?: is| are|s) (?:called |known as |named )?(?:the |a |an |our |your )?$',
+  '(?:from here|from there|for this one|for this)(?: the| a| an| its| well do| we do| well| lets)?$',
+  '(?:this one|this|this next one|first thing|next thing|last thing|main thing|third one|second one|fourth one|fifth one)(?: is| are|s) (?:called |known as |named )?(?:the |a |an |our |your )?$',
   '^(?:(?:and|then|so|now|right|okay|lets|go|well) )*(?:back (?:down |up |in )?(?:to|for|into)|come (?:down |back |up )?(?:for|into|to)|down (?:for|into)|up (?:for|into)|into)(?: the| a| an| that| our| your| some)?$',
   '(?:round two|round three|second round|third round|last round|next round|round one|again)(?: is| its)?(?: the)?$',
 ]
 
+/** Brings a name where teaching follows right behind: in front of a name at the end of its clause. */
+export const BRINGS_BY_PLACE = [
+  '(?:for|with|is|are|was|be|do|doing|have|having|try|add|adding|into|onto|to|get|hit|want|of|by|these|those|this|next|number|now|then|some|few|more|exercise|station|move|drill)(?: the| a| an| our| your| some| few| little| those| these| that| more| quick| lovely| nice| proper| good old)*$',
+  '^(?:the|a|an|our|your|some|that|those|these)$',
+]
+
+/** Behind a name: it comes once more. */
+export const SAID_AGAIN = [
+  '^(?:again|once more|one more time|one last time|one final time|this time|second time|last time round|round two|for the last time|on (?:this|the other|your other|that) (?:side|one|leg)|the other (?:side|way))',
+]
+
 /** The name comes after the set-up: "that's your goblet squat". */
 export const CLOSES_WITH_NAME = [
-  '^(?:and |so |now |right |okay )*(?:thats|that is|this is|thats it thats|theres|heres|here is|there is|we have)(?: a| an| the| your| our| what we call a| called a| called the| called)?$',
+  '^(?:and |so |now |right |okay |well |yes |then )*(?:thats|that is|this is|thats it thats|theres|heres|here is|there is|we have|these are|those are|these would be|those would be|this would be|that would be|so those are|there are)(?: a| an| the| your| our| my| what we call a| called a| called the| called| basically| just)*$',
 ]
 
 /** Only a mention: in front of a name. */
@@ -52,6 +63,11 @@ export const PASSING_AFTER = [
 export const PASSING_SENTENCE = [
   '(?:were not|we are not|not doing|wont do|were not doing|we wont|off the menu|we were going to|i was going to|last week|next week|next time|yesterday|i used to|i hate|my (?:best|record|favourite)|on the poster|some of you would|somebody asked|someone asked|youll (?:need|want|meet|see|use)|save (?:it|something|some)|saving yourself|helps with|felt easy|see you|ran out of|out of time|no time for|time to do|leave that for|leave the|looks like|bit like|same as in)',
   '^(?:if|when|unless|after|before|because|remember|do you|did|have you|who|anyone) ',
+]
+
+/** Somewhere in the sentence: not today, or only asked for. */
+export const NOT_TODAY = [
+  '(?:shant|shall not|wont be|not today|not tonight|another (?:day|time|week|session|class)|some other (?:day|time)|next (?:week|time|month|term|session)|(?:asked|emailed|messaged|wrote|begged) (?:me )?(?:about|for)|can wait|leave (?:it |that |those |them |this |the \\w+(?: \\w+)? )?for (?:now|later|another|next|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|when you(?:ve| have| lot| all)? (?:stop|can|learn|earn)|(?:coming|waiting|happening|back) (?:up )?(?:on |next |for )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:on|until|till|come|same time|see you|for) (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|ran out of time|nobodys ready|not (?:going|gonna) (?:to )?(?:do|show|teach|be))',
 ]
 
 /** Another name for the exercise just named: the name comes before or after these. */
@@ -82,7 +98,7 @@ export const START_SHAPES: ReadonlySet<string> = new Set([
 
 /** Nouns at the end of most exercise names, folded: a short sentence that ends so may be a name nobody listed. */
 export const NAME_ENDINGS: ReadonlySet<string> = new Set(
-  'press row curl raise squat lunge stretch hold walk tap lift twist circle kick extension reach pose plank drill sprint jump hop slide roll pull push march swing carry crunch bridge fold bend rotation breathing shuffle stance stand sit throw slam chop fly flye dip thruster snatch clean jerk crawl climber squeeze clam opener rock tilt balance flow pass thrust shrug hinge march kickback pulldown step touch punch support matrix drag glide wiggle slider press'.split(
+  'slip hook uppercut parry duck weave press row curl raise squat lunge stretch hold walk tap lift twist circle kick extension reach pose plank drill sprint jump hop slide roll pull push march swing carry crunch bridge fold bend rotation breathing shuffle stance stand sit throw slam chop fly flye dip thruster snatch clean jerk crawl climber squeeze clam opener rock tilt balance flow pass thrust shrug hinge march kickback pulldown step touch punch support matrix drag glide wiggle slider press'.split(
     ' ',
   ),
 )
@@ -104,4 +120,13 @@ export const UNKNOWN_NAME = [
   /\b(?:this|it|this one|this next one|these)(?:'s|’s| is| are|'re)? (?:is )?(?:called|known as)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | for | because | where | which )/iu,
   /\b(?:we|i) call (?:this|it|these|this one)(?: the| a| an)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | because )/iu,
   /\b(?:moving on to|move on to|move to)(?: the| a| an| our| some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| and | for )/iu,
+]
+
+/** As above, but so loose that the name must end like one ("the slip" does, "the nicest part" does not). */
+export const UNKNOWN_BY_ENDING = [
+  /\b(?:start|begin|kick off|finish|end|open|close|get \w+|warm up|cool down|carry on|continue|go on|follow)(?: [\p{L}'’]+){0,4} with(?: the| a| an| our| your| some| a few)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$)/iu,
+  /\b(?:we|let's|let us|we'll|you'll|now)(?: now| then| just| also)? (?:add|add in|do|try|have|bring in|go for|practise|practice|get)(?: the| a| an| our| your| some| a few) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$| now| next| again)/iu,
+  /^(?:and |okay,? |right,? |so,? |now,? |then,? |well,? )*(?:this is|these are|this would be|those are|that's|that is|here's|here comes)(?: the| a| an| our| your| my)? ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$)/iu,
+  /^(?:and |okay,? |right,? |so,? |then,? )*(?:now|next|then|last|lastly|finally|first|second|third)(?: one| up| thing)?,? (?:is |it's |for |we have |comes )?(?:the|a|an|our|some) ([\p{L}\d'’ -]{3,40}?)(?=[.,;:!?\n\v]|$)/iu,
+  /^(?:the|a|our|your|some) ([\p{L}\d'’ -]{3,40}?) (?:now|next|then|to finish|to start|to end)(?=[.,;:!?\n\v]|$)/iu,
 ]

@@ -30,6 +30,7 @@ const MOVE = anyPhrase(MOVES)
 export function plainRole(words: string): 'work' | 'end' | 'move' | null {
   if (END.test(words) && words.split(' ').length <= 8) return 'end'
   if (MOVE.test(words)) return 'move'
+  if (/^(?:and |so )*(?:thank you|thanks)\b/.test(words)) return null
   if (WORK.test(words)) return 'work'
   return CHEER.test(words) && words.split(' ').length <= 8 ? 'work' : null
 }
