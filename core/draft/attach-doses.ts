@@ -54,13 +54,17 @@ export function attachDoses(
     const common = group ? shared.filter((hit) => isGroupHit(hit, group)) : []
     const told = withoutIdleBare([...(own[index] ?? [])].sort((a, b) => a.offset - b.offset))
     const merged = widened(
-      mergeDoses([...told, ...common.slice(0, 2), ...restsOf(common)], teaching.entry?.still ?? false),
+      mergeDoses([...told, ...common.slice(0, 2), ...restsOf(common)], isHeld(teaching)),
       common,
       told,
     )
     const [main] = teaching.spans
     const before = result[index - 1]?.dose ?? null
-    const dose = main ? copyDose(speech, main, merged, before, teaching.entry?.sided === true) : merged
+    const setsAlone = told.find(({ dose }) => dose.sets !== null && !hasWork(dose))?.dose.sets ?? null
+    const copied = main
+      ? copyDose(speech, main, merged, before, { sided: teaching.entry?.sided === true, setsAlone })
+      : merged
+    const dose = copied && inBreaths(teaching, copied)
     result.push(
       dose && group
         ? { dose: { ...dose, scheme: group.scheme }, groupWith: members }
@@ -68,6 +72,19 @@ export function attachDoses(
     )
   })
   return withSharedRounds(result)
+}
+
+/** Held rather than moved: as the catalogue says, else by the name's last word. */
+function isHeld({ entry, name }: Teaching): boolean {
+  return entry?.still ?? /\b(?:stretch|hold|pose|plank|sit|hang|fold|balance)(?:e?s)?$/i.test(name)
+}
+
+/** "Six rounds of that" of a breathing exercise counts its cycles. */
+function inBreaths({ entry, name }: Teaching, dose: Prescription): Prescription {
+  const isBreathing = entry?.movements.includes('breathing') === true || /\bbreath(?:s|ing)?\b/i.test(name)
+  const isByCount = dose.said.some(({ text }) => /\b(?:in|inhale) for\b.*\b(?:out|exhale) for\b/i.test(text))
+  if (dose.reps === null || dose.repUnit !== 'rep' || (!isBreathing && !isByCount)) return dose
+  return { ...dose, repUnit: 'cycle' }
 }
 
 /** The rounds of a superset and the rest behind them are said once, for all of it. */
@@ -88,7 +105,10 @@ function withSharedRounds(doses: readonly AttachedDose[]): AttachedDose[] {
 
 /** A bare number counts only where no amount of work is said, and only the first one. */
 function withoutIdleBare(told: readonly DoseHit[]): DoseHit[] {
-  const isTold = told.some(({ bare, dose }) => !bare && hasWork(dose))
+  // A squeeze at the top is no amount by itself.
+  const isTold = told.some(
+    ({ bare, dose }) => !bare && hasWork({ ...dose, holdSeconds: dose.holdPer === 'rep' ? null : dose.holdSeconds }),
+  )
   const first = told.find(({ bare }) => bare)
   return told.filter((hit) => !hit.bare || (!isTold && hit === first))
 }

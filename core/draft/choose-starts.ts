@@ -35,6 +35,8 @@ export function chooseStarts(speech: Speech, namings: readonly Naming[]): Start[
     )
       return
     if (last && since <= SHAPE_WORDS && isShapeOf(last) && !isShape && naming.strength === 3) starts.pop()
+    // "An easy jog back and a calf stretch": only the last of two names in one breath is taught.
+    if (last && since <= BREATH_WORDS && last.naming.sentence === naming.sentence && naming.strength >= 2) starts.pop()
     const next = usable[index + 1]
     if (naming.late && next && next.sentence === naming.sentence) return
     starts.push({ naming, key })
@@ -113,6 +115,8 @@ const SHAPE_WORDS = 16
 
 /** What opens a sentence within so many words of a new exercise may be a part of it. */
 const PART_WORDS = 4
+/** Two names so near to each other in one sentence are told in one breath. */
+const BREATH_WORDS = 4
 
 function isShapeOf(start: Start): boolean {
   return START_SHAPES.has(start.key)

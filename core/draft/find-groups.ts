@@ -40,13 +40,29 @@ export function findGroups(
     // Where sentences are guessed, the pair is named a little before.
     const reach = speech.unpunctuated ? NEAR_PAIR : 0
     const near = namings.filter(({ offset, end }) => offset >= sentence.offset - reach && end <= sentence.end)
-    const named = speech.unpunctuated ? near.slice(-2) : near
+    const at = sentence.offset + (GROUP_WORDS.superset.exec(said)?.index ?? 0)
+    const named = speech.unpunctuated ? near.slice(-2) : near.length <= MOST_PAIRED ? near : besides(near, at)
     const members = [...new Set(named.flatMap((naming) => teachingOf(naming) ?? []))]
     const isNew = members.every((member) => !groups.some((group) => group.members.includes(member)))
     if (members.length >= 2 && isNew) groups.push({ scheme: 'superset', members, offset: sentence.offset })
   }
   return groups
 }
+
+/** More names than these in one sentence are a programme, of which only two are a pair. */
+const MOST_PAIRED = 3
+
+/** The two of a programme that a word sets together: "RDLs paired with box jumps", or the last two in front of "back to back". */
+function besides(near: readonly Naming[], at: number): Naming[] {
+  const before = near.filter(({ end }) => end <= at)
+  const after = near.filter(({ offset }) => offset >= at)
+  const last = before.at(-1)
+  const [next] = after
+  return last && next && next.offset - at <= NEXT_CHARACTERS ? [last, next] : before.slice(-2)
+}
+
+/** "Paired with the" stands at most between the word and the second name. */
+const NEXT_CHARACTERS = 30
 
 /** So many characters in front of "back to back" the pair is named. */
 const NEAR_PAIR = 90

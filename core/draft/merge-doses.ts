@@ -79,9 +79,15 @@ const MANY_TIMES = 4
 function asTimes(dose: Prescription, hit: DoseHit): Prescription {
   const { reps, sets } = hit.dose
   const isTimes = /\b(?:once|twice|thrice|times|goes|rounds?)\b/i.test(hit.quote.text)
+  // "Ten seconds each, ... we'll do six": a count behind timed or measured work counts the pieces.
+  const isPieces =
+    (dose.workSeconds !== null || dose.distanceM !== null) &&
+    dose.reps === null &&
+    hit.dose.workSeconds === null &&
+    hit.dose.distanceM === null
   const counted =
     dose.holdSeconds !== null || dose.workSeconds !== null || dose.distanceM !== null || dose.reps !== null
-  if (!isTimes || !counted || reps === null || reps === 'max' || sets !== null) return hit.dose
+  if (!(isTimes || isPieces) || !counted || reps === null || reps === 'max' || sets !== null) return hit.dose
   const isShortHold = (dose.holdSeconds?.max ?? 0) > 0 && (dose.holdSeconds?.max ?? 0) <= SHORT_HOLD_SECONDS
   if (isShortHold && (reps.min ?? 0) >= MANY_TIMES) return { ...hit.dose, holdPer: 'rep' }
   return { ...hit.dose, sets: reps, reps: null }
@@ -95,6 +101,8 @@ function asCounted(dose: Prescription, used: readonly DoseHit[]): Prescription {
 
 /** A ladder said step by step ("one each side, then two, then three") as one scheme. */
 function asLadder(dose: Prescription): Prescription {
+  if (dose.repScheme !== null && dose.reps === null)
+    return { ...dose, reps: { min: Math.min(...dose.repScheme), max: Math.max(...dose.repScheme) } }
   const steps = [dose, ...dose.then].flatMap(({ reps }) =>
     reps !== null && reps !== 'max' && reps.min !== null ? [reps.min] : [],
   )

@@ -36,6 +36,7 @@ function beginOf(speech: Speech, naming: Naming, previous: Naming | undefined): 
   let begin = roundCall(speech, naming.sentence, floor)
   if (begin < naming.sentence || (!naming.late && !naming.bare)) return begin
   const most = naming.late ? LATE_SENTENCES : SETUP_SENTENCES
+  let wasOpened = false
   for (let index = naming.sentence - 1; index >= floor && naming.sentence - index <= most; index--) {
     const sentence = speech.sentences[index]
     if (!sentence || sentence.role === 'end' || (sentence.role === 'chat' && !(naming.late && sentence.wordCount <= 7)))
@@ -44,6 +45,9 @@ function beginOf(speech: Speech, naming: Naming, previous: Naming | undefined): 
     const setsUp = kinds.includes('setup')
     if (!naming.late && (sentence.role === 'work' || kinds.some((kind) => !BEFORE_NAME.has(kind)))) break
     const opens = sentence.role === 'move' || isPositionChange(sentence.words)
+    // The set-up of a late name begins where the class last changed its place.
+    if (naming.late && begin < naming.sentence && wasOpened && !opens) break
+    wasOpened ||= opens
     if (opens || (setsUp && (naming.late || isBreak(speech, index - 1)))) begin = index
   }
   return begin

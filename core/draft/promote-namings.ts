@@ -8,7 +8,8 @@ import { AMOUNT_WORDS } from './words/en/dose-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 /** The namings with those raised that start something: the first of an exercise that nothing else starts, and namings "again". */
-export function promoteNamings(speech: Speech, namings: readonly Naming[]): Naming[] {
+export function promoteNamings(speech: Speech, all: readonly Naming[]): Naming[] {
+  const namings = speech.unpunctuated ? withoutChance(speech, all) : all
   const started = new Set(
     namings.flatMap(({ strength, listed, entry }) => (strength >= 2 && !listed && entry ? [entry.id] : [])),
   )
@@ -23,6 +24,29 @@ export function promoteNamings(speech: Speech, namings: readonly Naming[]): Nami
   })
 }
 
+/** Without breaks an everyday word may stand alone by chance: in the middle of counting, or where nothing is taught. */
+function withoutChance(speech: Speech, namings: readonly Naming[]): Naming[] {
+  const times = new Map<string, number>()
+  for (const { entry, strength, listed } of namings)
+    if (entry && (listed || strength >= 2)) times.set(entry.id, (times.get(entry.id) ?? 0) + 1)
+  return namings.map((naming) => {
+    const { entry, kind, strength, listed, bare } = naming
+    if (!entry || kind === 'own' || listed || strength < 2) return naming
+    const isOnce = bare && (times.get(entry.id) ?? 0) <= 1
+    const isByChance = isAmongCounting(speech, naming.sentence) || (isOnce && !isTaughtBehind(speech, naming))
+    return isByChance ? { ...naming, strength: 0 } : naming
+  })
+}
+
+function isAmongCounting(speech: Speech, sentence: number): boolean {
+  const [before, behind] = [speech.sentences[sentence - 1], speech.sentences[sentence + 1]]
+  return behind !== undefined && COUNTS.test(behind.words) && (before === undefined || COUNTS_LAST.test(before.words))
+}
+
+const NUMBER = '(?:one|two|three|four|five|six|seven|eight|nine|ten)'
+const COUNTS = new RegExp(`^(?:and )?${NUMBER}(?: ${NUMBER})*$`)
+const COUNTS_LAST = new RegExp(`\\b${NUMBER}(?: \\w+)?$`)
+
 function mayStart(speech: Speech, naming: Naming): boolean {
   const sentence = speech.sentences[naming.sentence]
   if (!sentence || isPassing(sentence.words) || ONLY_PASSES.test(wordsBefore(speech, naming))) return false
@@ -30,7 +54,7 @@ function mayStart(speech: Speech, naming: Naming): boolean {
   const kinds = sentence.cues
     .filter(({ offset, text }) => offset <= naming.offset && naming.offset < offset + text.length)
     .map(({ kind }) => kind)
-  const isTold = /\b(?:is|are)$/.test(clauseBefore(speech, naming))
+  const isTold = /\b(?:is|are|for|with)$/.test(clauseBefore(speech, naming))
   if (!isTold && kinds.length > 0 && kinds.every((kind) => OPTION_KINDS.has(kind))) return false
   if (naming.strength === 1 && sentence.role === 'teach' && endsSentence(speech, naming)) return false
   return isTaughtBehind(speech, naming) || (naming.strength === 1 && isDosed(speech, naming.sentence))
@@ -46,7 +70,9 @@ function endsSentence(speech: Speech, naming: Naming): boolean {
 function isInPlace(speech: Speech, naming: Naming): boolean {
   const isShape = naming.entry !== null && START_SHAPES.has(naming.entry.id)
   const after = speech.text.slice(naming.end, naming.end + 40)
-  return !isShape && BRINGS.test(clauseBefore(speech, naming)) && ENDS_CLAUSE.test(after)
+  const clause = clauseBefore(speech, naming)
+  const isBrought = BRINGS.test(clause) || (clause === '' && naming.strength === 1)
+  return !isShape && isBrought && ENDS_CLAUSE.test(after)
 }
 
 /** Set-up or movement is told in the rest of the sentence or the next, and goes on a little. */

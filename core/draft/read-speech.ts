@@ -14,6 +14,7 @@ import type { Piece } from './split-speech.ts'
 import { tagCues } from './tag-cues.ts'
 import type { TaggedCue } from './tag-cues.ts'
 import { AMOUNT_WORDS, NO_DOSE_HERE } from './words/en/dose-words.ts'
+import { SAME_DISTANCE, SAME_DOSE } from './words/en/same-again.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 /** One sentence of the running text; offsets of its cues count in the running text. */
@@ -77,6 +78,8 @@ export function readSpeech(lines: readonly TranscriptLine[]): Speech {
 function roleOf(said: string, words: string, hasCue: boolean): Role {
   const role = findRole(words, hasCue)
   const mayDose = role === 'chat' && AMOUNT_WORDS.test(words) && words.split(' ').length <= DOSE_WORDS
+  if (role === 'chat' && words.split(' ').length <= DOSE_WORDS && (SAME_DISTANCE.test(said) || SAME_DOSE.test(said)))
+    return 'work'
   return mayDose && !ELSEWHERE.test(words) && findDoses(said).some(({ dose }) => hasWork(dose)) ? 'work' : role
 }
 

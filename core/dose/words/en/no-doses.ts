@@ -47,6 +47,11 @@ export const NO_DOSES: readonly NoDose[] = [
     says: '{no:T} class|session|workout|video|routine|programme|program|practice|lesson|film|slot',
   },
   { why: 'class clock', says: 'whole|entire|all thing|things|lot|class|of_it .. T' },
+  {
+    why: 'parts of one run',
+    says: 'build|build_up|accelerate for|over|to N|T|D ,? hold|relax|float|keep .. for? N|T|D',
+  },
+  { why: 'parts of one run', says: 'build|build_up|accelerate .. first|last N|T|D' },
   { why: 'class clock', says: 'T all_told|of_your_life|of_my_life' },
   { why: 'time for something else', says: 'T ,|. thats ... water|drink|drinks', clause: true },
   { why: 'class clock', says: 'T in|into $' },

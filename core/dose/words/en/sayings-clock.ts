@@ -37,7 +37,7 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: 'ladder|pyramid|ladders|pyramids ,? .. {list:L|C|M}', means: { scheme: 'ladder' } },
   { says: '{list:L|C} .. ladder|pyramid', means: { scheme: 'ladder' } },
   { says: 'ladder|pyramid|countdown .. from? {from:N} down? to {to:N}', means: { scheme: 'ladder' } },
-  { says: 'ladder|pyramid .. from? {climb:N}', means: { scheme: 'ladder' } },
+  { says: 'ladder|pyramid .. from? {climb:N}', only: 'two or more', means: { scheme: 'ladder' } },
   { says: '{climb:N} ladder|pyramid', means: { scheme: 'ladder' } },
   { says: '{from:N} down|back? to {to:N} reps? ladder|pyramid?', only: 'falling', means: { scheme: 'ladder' } },
   { says: 'sets|rounds of {list:L|C} reps?', means: { scheme: 'ladder' } },

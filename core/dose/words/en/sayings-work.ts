@@ -160,6 +160,7 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: 'x|times {times:N} $' },
   { says: 'again for {sets:N} $' },
   { says: '{times:N} goes|tries|attempts' },
+  { says: 'do|doing|through it|that|this|these|those|them|both {times:N} times', only: 'fewer than a hundred' },
   { says: '{times:N} times', only: 'fewer than a hundred', weak: true },
   { says: 'do|and|we .. that again', weak: true },
   { says: '{work:T} of work' },

@@ -32,6 +32,7 @@ export const BRINGS_NAME = [
 export const BRINGS_BY_PLACE = [
   '(?:for|with|is|are|was|be|do|doing|have|having|try|add|adding|into|onto|to|get|hit|want|of|by|these|those|this|next|number|now|then|some|few|more|exercise|station|move|drill)(?: the| a| an| our| your| some| few| little| those| these| that| more| quick| lovely| nice| proper| good old)*$',
   '^(?:the|a|an|our|your|some|that|those|these)$',
+  'and (?:the|a|an|our|your|some)$',
 ]
 
 /** Behind a name: it comes once more. */

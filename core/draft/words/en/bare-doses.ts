@@ -10,10 +10,12 @@ export const BARE_DOSE = new RegExp(
 
 /** A clause that only says how often: "Twice.", "Three times through." */
 export const BARE_TIMES =
-  /^(?:(?:and|do (?:it|that|them|those)|so|all of that) )*(twice|two times|three times|four times|five times|two goes|three goes|four goes)(?: through| over| again| please| round)?$/
+  /^(?:(?:and|do (?:it|that|them|those)|so|just|we do|well do|going|all of (?:that|it|those)|the (?:whole|lot)|whole (?:lot|thing)|there and back|out and back|up and down|same distance|same again|same thing|same) )*(just the once|the once|twice|two times|three times|four times|five times|two goes|three goes|four goes)(?: through| over| again| please| round| this time| today| only| altogether| in total)*$/
 
 /** How many sets each of these is. */
 export const TIMES_OVER: Readonly<Record<string, number>> = {
+  'just the once': 1,
+  'the once': 1,
   twice: 2,
   'two times': 2,
   'three times': 3,
@@ -26,7 +28,7 @@ export const TIMES_OVER: Readonly<Record<string, number>> = {
 
 /** A neighbour that makes a bare number a count or a call of time. */
 export const COUNTS_DOWN =
-  /^(?:(?:and|one|two|three|four|five|six|seven|eight|nine|ten|zero|go|last|halfway|half way|more|to go|left|\d+)(?: |$))+$|\b(?:to go|seconds? (?:left|gone)|more to go|halfway|number)\b/
+  /^(?!and$)(?:(?:and|one|two|three|four|five|six|seven|eight|nine|ten|zero|go|last|halfway|half way|more|to go|left|\d+)(?: |$))+$|\b(?:to go|seconds? (?:left|gone)|more to go|halfway|number)\b/
 
 /** The same number once more behind a dose: "and another five", "then eight more", "and again, twelve". Group 1 or 2 is the number. */
 export const REPEATED = new RegExp(

@@ -11,6 +11,7 @@ export const NO_DOSE_HERE = [
   '(?:last|next) (?:week|time|year|month)|yesterday|years? ago|years? old|weeks? pregnant|my (?:best|record|first)|the record|personal best|tomorrow|before bed',
   '(?:whole|this) (?:thing|class|session|workout)|(?:about|got|just|only|take|takes|in) (?:\\w+ ){0,2}minutes (?:together|today|left|long|of (?:\\w+ )?(?:technique|strength|work|fun|stretching|mobility))|minutes together|minutes (?:gone|left|to go)|(?:we have|weve got) (?:\\w+ ){0,2}minutes|squeezed into|thats (?:it )?(?:your |our |the )?(?:\\w+ ){0,2}minutes|a minute of me|for the next (?:\\w+ ){1,2}minutes',
   '(?:fine|ok|okay|plenty|enough) if (?:youre|you are|its|thats)|if youre new|if you can only|if (?:thats|that is|its) too',
+  '^(?:so |and |okay )*(?:thats|that was|that is) (?:a|one|your|the|our)(?: \\w+)? (?:rounds?|sets?)(?: done| down| gone|$)',
   'a thousand|hundreds of|dozens of',
   'not (?:down|up) here longer|no longer than|never more than|heart rates?|out of ten|look at|metres? (?:ahead|in front|away)',
 ]
