@@ -55,7 +55,8 @@ function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly 
     const names = new Set(own.map((span) => tidy(span.start.naming.name)))
     const { entry } = main.start.naming
     for (const naming of entry ? (byEntry.get(entry.id) ?? []) : []) {
-      if (naming.listed || keyAt(naming.offset) === key) names.add(tidy(naming.name))
+      const isNear = Math.abs(naming.sentence - main.start.naming.sentence) <= 1
+      if (naming.listed || isNear || keyAt(naming.offset) === key) names.add(tidy(naming.name))
     }
     for (const name of alsoCalledIn(speech, main)) names.add(name)
     const [name = tidy(main.start.naming.name), ...alsoCalled] = names

@@ -18,12 +18,18 @@ export function findNamings(speech: Speech, kit: readonly string[]): Naming[] {
     const entry =
       name.length === found.length ? found.entry : (findEntry(name, { kit }) ?? (isLonger ? null : found.entry))
     const kind = name.length === found.length ? found.kind : 'own'
-    return rateNaming(speech, { entry, kind, name, offset, end })
+    const rated = rateNaming(speech, { entry, kind, name, offset, end })
+    return kind !== 'own' && lacksKit(entry, kit) ? { ...rated, strength: 0 as const } : rated
   })
   const taken = new Set(known.filter((naming) => naming.strength >= 2).map((naming) => naming.sentence))
   const unlisted = findUnlisted(speech, taken).map((naming) => withSecondName(naming, known))
   const inOrder = [...known, ...unlisted].sort((a, b) => a.offset - b.offset)
   return promoteNamings(speech, markLists(speech, inOrder))
+}
+
+/** "Feet out" is rowing only where a rowing machine is talked of. */
+function lacksKit(entry: Naming['entry'], kit: readonly string[]): boolean {
+  return entry?.kit.some((piece) => piece === 'rowing machine') === true && !kit.includes('rowing machine')
 }
 
 /** "The penguin walk, or heel walk": a known name in the same sentence says which exercise it is. */
