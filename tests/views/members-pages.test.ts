@@ -80,6 +80,11 @@ describe('a lesson page', () => {
     expect(page.from.times).toBe('1:01 to 1:30')
   })
 
+  it('is not offered as its own harder exercise, though two exercises may be called the same', () => {
+    const own = [{ text: lesson.name.toUpperCase(), slug: null }, ...input.harder]
+    expect(buildLessonPage({ ...input, harder: own }).harder).toEqual(page.harder)
+  })
+
   it('leaves out a list of one chapter', () => {
     const chapter = { startMs: 0, endMs: 29_500, title: 'All of it', level: 1 } as const
     expect(buildLessonPage({ ...input, chapters: [chapter] }).chapters).toEqual([])

@@ -102,8 +102,8 @@ export function buildLessonPage(input: LessonInput): LessonPage {
           { src: at('end.jpg'), alt: `Where ${lesson.name} ends`, label: 'End' },
         ]
       : [],
-    easier: input.easier.map(linkOf),
-    harder: input.harder.map(linkOf),
+    easier: otherThan(lesson.name, input.easier).map(linkOf),
+    harder: otherThan(lesson.name, input.harder).map(linkOf),
     from: originOf(input),
   }
 }
@@ -149,6 +149,11 @@ function mustFirst(must: readonly string[]): (a: LessonCaution, b: LessonCaution
 
 function cautionPart({ text, concerns, said }: LessonCaution): CautionPart {
   return { text: sentence(text), concerns, said }
+}
+
+/** A lesson is not its own harder one: a seated curl and the standing one may both be called a curl. */
+function otherThan(name: string, links: readonly LessonLink[]): LessonLink[] {
+  return links.filter(({ text }) => text.trim().toLowerCase() !== name.trim().toLowerCase())
 }
 
 function linkOf({ text, slug }: LessonLink): { text: string; href: string } {
