@@ -73,6 +73,7 @@ function plainView({ recording, stored, planned, lessons, titles, jobs }: Publis
     })),
     lessons: lessons.map(({ shown, versions }) => ({
       ...{ slug: shown.slug, name: shown.name, state: shown.state, currentVersion: shown.currentVersion },
+      hasPictures: shown.current?.lesson.pictures !== undefined,
       versions: versions.map(({ version, recordingId, publishedUtc, lesson }) => ({
         ...{ version, publishedUtc, name: lesson.name, title: titles.get(recordingId) ?? 'a class' },
       })),

@@ -47,7 +47,7 @@ export async function seedDemoClass(
   return { recordingId: recording.id, sheetId: stored.id, segments: stored.sheet.segments }
 }
 
-/** Exercises of the small class, each of three seconds; the last has no dose, so a stop stands. */
+/** Exercises of the small class; the last has no dose, so a stop stands. */
 export const SMALL_EXERCISES = [
   'Arm circles',
   'Shoulder rolls',
@@ -56,10 +56,14 @@ export const SMALL_EXERCISES = [
   'Ankle circles',
 ] as const
 
-/** A class of 24 seconds that is quick to cut, marked by hand. */
+/** A class of 24 seconds that is quick to cut, marked by hand: each exercise in turn, a second between two. */
 export async function seedSmallClass(
   studio: Studio,
-  { title = 'Small class', audience = ['general'] }: { title?: string; audience?: Audience[] | null } = {},
+  {
+    title = 'Small class',
+    audience = ['general'],
+    exercises = SMALL_EXERCISES,
+  }: { title?: string; audience?: Audience[] | null; exercises?: readonly string[] } = {},
 ): Promise<SeededClass> {
   const { store, actor } = studio
   const film = sample('small-class.mp4')
@@ -69,14 +73,16 @@ export async function seedSmallClass(
   await store.media.change(media.id, { sha256, durationMs: SMALL_MS }, actor)
   const said = { audience, music: 'none' as const, people: [], state: 'ready' as const, durationMs: SMALL_MS }
   await store.recordings.change(recordingId, null, said, actor)
-  const lines = SMALL_EXERCISES.map((name, index) => `[0:${String(index * 4 + 1).padStart(2, '0')}] ${name}, slowly.`)
+  const stepS = Math.floor((SMALL_MS / 1000 - 1) / exercises.length)
+  const startS = (index: number): number => index * stepS + 1
+  const lines = exercises.map((name, index) => `[0:${String(startS(index)).padStart(2, '0')}] ${name}, slowly.`)
   const words = { origin: 'pasted' as const, form: 'stamped-text', language: 'en', fileName: null }
   await store.transcripts.add(recordingId, { ...words, text: lines.join('\n') }, actor)
-  const segments = SMALL_EXERCISES.map((name, index) =>
-    buildSegment(`small-${index}`, index * 4 + 1, index * 4 + 4, {
+  const segments = exercises.map((name, index) =>
+    buildSegment(`small-${index}`, startS(index), startS(index) + Math.max(1, stepS - 1), {
       exercise: { name },
-      prescription: index === SMALL_EXERCISES.length - 1 ? null : buildPrescription({ reps: { min: 8, max: 8 } }),
-      cues: [buildCue(`cue-${index}`, index * 4 + 1, { kind: 'setup', text: 'Sit tall.' })],
+      prescription: index === exercises.length - 1 ? null : buildPrescription({ reps: { min: 8, max: 8 } }),
+      cues: [buildCue(`cue-${index}`, startS(index), { kind: 'setup', text: 'Sit tall.' })],
     }),
   )
   const head = { title, durationMs: SMALL_MS, audience: audience ?? [], music: 'none', people: [] }

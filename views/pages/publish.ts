@@ -36,6 +36,8 @@ export interface LessonInput {
   name: string
   state: 'draft' | 'published' | 'withdrawn'
   currentVersion: number | null
+  /** Whether the version shown has key pictures. */
+  hasPictures: boolean
   versions: readonly { version: number; title: string; name: string; publishedUtc: number }[]
 }
 
@@ -61,6 +63,7 @@ export interface PublishPage {
   facts: { label: string; value: string }[]
   /** The words of the one primary action. */
   action: string
+  actionHelp: string
   count: number
   jobs: JobLine[]
   faults: string[]
@@ -68,6 +71,7 @@ export interface PublishPage {
   last: string
   lastLessons: { name: string; href: string }[]
   groups: { id: string; title: string; help: string; rows: PublishRow[] }[]
+  /** Made from this class, and showing something else now. */
   lessons: LessonRow[]
   isEmpty: boolean
 }
@@ -85,6 +89,14 @@ export interface PublishRow {
   reasons: string[]
   places: Option[]
   uses: Option[]
+  /** The words of the fold that holds the choices; '' = they are open to be seen. */
+  fold: string
+  /** '' = it has none; so with the next two. */
+  lessonHref: string
+  start: string
+  end: string
+  /** The lesson that shows this very exercise. */
+  lesson: LessonRow | null
 }
 
 interface Option {
@@ -122,6 +134,10 @@ export function buildPublishPage(input: PublishInput): PublishPage {
       { label: 'In the library', value: String(shown) },
     ],
     action: actionWords(count),
+    actionHelp:
+      count === 0
+        ? 'What is in the library can be replaced below.'
+        : 'Each lesson is cut to the frame, with captions, chapters, dose and cautions.',
     count,
     jobs: active.map(buildJobLine),
     faults: [
@@ -132,10 +148,11 @@ export function buildPublishPage(input: PublishInput): PublishPage {
     lastLessons:
       active.length === 0 ? (last?.lessons ?? []).map(({ name, slug }) => ({ name, href: `/lessons/${slug}` })) : [],
     groups: GROUPS.flatMap(({ states, ...group }) => {
-      const rows = planned.filter(({ state }) => states.includes(state)).map((one) => buildRow(recordingId, one))
+      const chosen = planned.filter(({ state }) => states.includes(state))
+      const rows = chosen.map((one) => buildRow(recordingId, one, input.lessons))
       return rows.length === 0 ? [] : [{ ...group, title: `${group.title} (${rows.length})`, rows }]
     }),
-    lessons: input.lessons.map(buildLesson),
+    lessons: input.lessons.filter(({ slug }) => planned.every(({ own }) => own?.slug !== slug)).map(buildLesson),
     isEmpty: planned.length === 0,
   }
 }
@@ -169,8 +186,12 @@ const STATES = {
   'leave-out': ['Left out', 'off'],
 } as const satisfies Record<PlanState, readonly [string, PublishRow['look']]>
 
-function buildRow(recordingId: string, planned: PlannedInput): PublishRow {
-  const { segment, state, lengthMs, doseWords } = planned
+function buildRow(recordingId: string, planned: PlannedInput, lessons: readonly LessonInput[]): PublishRow {
+  const { segment, state, lengthMs, doseWords, own } = planned
+  const lesson = lessons.find(({ slug }) => slug === own?.slug)
+  const isShown = lesson?.state === 'published'
+  const picture = (file: string): string =>
+    own && isShown && lesson.hasPictures ? `/lessons/${own.slug}/${file}?v=${String(lesson.currentVersion ?? 1)}` : ''
   const [words, look] = STATES[state]
   const startMs = segment.spans[0]?.startMs
   const at = startMs === undefined ? '' : `#t=${String(startMs / 1000)}`
@@ -182,12 +203,24 @@ function buildRow(recordingId: string, planned: PlannedInput): PublishRow {
     strip: stripOf(segment.prescription),
     state: words,
     look,
-    note: noteOf(planned),
+    note: noteOf(planned, isShown),
     reasons: planned.reasons.map((reason) => withoutName(reason, segment.exercise.name)),
     places: state === 'held' || state === 'keep' || state === 'leave-out' ? [] : placesOf(planned),
     uses: USES.map(([value, label]) => ({ value, label, chosen: value === segment.use })),
+    fold: FOLDS[state],
+    lessonHref: own && isShown ? `/lessons/${own.slug}` : '',
+    start: picture('start.jpg'),
+    end: picture('end.jpg'),
+    lesson: lesson ? buildLesson(lesson) : null,
   }
 }
+
+/** What asks for a decision is open; the rest is out of the way. */
+const FOLDS = {
+  ...{ new: '', changed: '', known: '', held: 'Make no lesson of it' },
+  ...{ same: 'Replace, withdraw, older versions', withdrawn: 'Bring back, older versions' },
+  ...{ keep: 'Change what it is for', 'leave-out': 'Change what it is for' },
+} as const satisfies Record<PlanState, string>
 
 const USES: readonly (readonly [Use, string])[] = [
   ['lesson', 'A lesson'],
@@ -199,7 +232,8 @@ function stripOf(dose: Prescription | null): string {
   return dose === null ? '' : doseStrip(dose, { size: 'card', words: '' })
 }
 
-function noteOf({ state, own, known }: PlannedInput): string {
+function noteOf({ state, own, known }: PlannedInput, isShown: boolean): string {
+  if (state === 'held' && isShown) return `An older version is still shown at /lessons/${own?.slug ?? ''}.`
   if (state === 'known') return `The library has “${known[0]?.name ?? ''}”, at /lessons/${known[0]?.slug ?? ''}.`
   if (state === 'changed') return `Its address stays: /lessons/${own?.slug ?? ''}.`
   return ''
