@@ -13,6 +13,8 @@ export interface FrameRange {
   lastMs: number
   /** When the last kept frame ends: when the next frame shows, or where the recording ends. */
   toMs: number
+  /** Where its sound ends, when the picture goes on a few frames longer; absent = with the picture. */
+  soundToMs?: number
   /** The moment halfway to the frame before and to the frame after: cutting there is safe from rounding. */
   cutFromMs: number
   cutToMs: number | null

@@ -10,7 +10,8 @@ import type { FrameRange } from './choose-frames.ts'
 import { planEdgeCommand } from './plan-edge-commands.ts'
 import type { EdgeCommand } from './plan-edge-commands.ts'
 import { planEdgeCut } from './plan-edge-cut.ts'
-import type { EdgePlan, EdgeSource } from './plan-edge-cut.ts'
+import type { EdgeChoice, EdgePlan, EdgeSource } from './plan-edge-cut.ts'
+import { freeInPoints } from './free-in-points.ts'
 import { planGraph, seekOption, SOUND_CODING } from './plan-graph.ts'
 import { planPicture } from './plan-picture.ts'
 import { adjustLoudness } from './plan-loudness.ts'
@@ -18,7 +19,7 @@ import type { LoudnessPlan } from './plan-loudness.ts'
 import type { FrameIndex } from './read-packets.ts'
 
 /** Goes up when the same plan would give another clip; clips of an older version are then cut anew. */
-export const METHOD_VERSION = 3
+export const METHOD_VERSION = 4
 /** The same for edge cuts. */
 export const EDGE_VERSION = 1
 
@@ -67,6 +68,8 @@ export interface CutInput {
   sha256: string
   /** What edge cuts copy from; a text says why there is none. */
   edge?: EdgeSource | string
+  /** Pauses of the speech, in which in-points that nobody holds may move; absent = none moves. */
+  pauses?: readonly Stretch[] | undefined
 }
 
 /**
@@ -83,8 +86,7 @@ export function planCut(input: CutInput): ClipPlan {
       `"${segment.exercise.name}" (${segment.id}) keeps no frame of the recording. Make its span longer.`,
     )
   }
-  const choice =
-    edge === undefined || typeof edge === 'string' ? { plan: null, why: edge } : planEdgeCut(edge, index, ranges)
+  const choice = chooseEdge(input, ranges)
   const command = buildCommand(recording, index, ranges, loudness)
   const whole: ClipPlan = {
     ...describe(segment, ranges, index),
@@ -130,6 +132,24 @@ function describe(segment: Segment, ranges: FrameRange[], index: FrameIndex) {
     frameTimesMs,
     posterFrame: posterFrame(segment, ranges, index),
   }
+}
+
+/** The edge cut of the ranges, or of such that begin on a cheaper frame of the same pause. */
+function chooseEdge(
+  { segment, index, edge, pauses = [] }: CutInput,
+  ranges: readonly FrameRange[],
+): EdgeChoice | { plan: null; why: undefined } {
+  if (edge === undefined) return { plan: null, why: undefined }
+  if (typeof edge === 'string') return { plan: null, why: edge }
+  const free = freeInPoints(segment, index, edge, pauses)
+  if (free.moves.length > 0) {
+    const moved = planEdgeCut(edge, index, chooseFrames(free.ranges, index))
+    const words = free.moves.map(({ movedMs, frames }) => {
+      return `${(Math.abs(movedMs) / 1000).toFixed(2)} s ${movedMs < 0 ? 'earlier' : 'later'} in its pause, which spares ${frames} frames`
+    })
+    if (moved.plan) return { ...moved, why: `${moved.why} In-point moved ${words.join('; ')}.` }
+  }
+  return planEdgeCut(edge, index, ranges)
 }
 
 /** @param whyNoEdge why it cannot be copied for the most part; undefined = nobody asked. */

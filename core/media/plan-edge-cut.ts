@@ -112,7 +112,9 @@ function planPart(
   const after = keyFrame === null ? range.lastFrame + 1 : keyFrame + to - from
   if (!sameFrames(source, keyFrame, after, from, to)) return 'frames are hidden or out of order in it'
   const kept =
-    after === range.lastFrame + 1 ? range : frameRange(index, range.firstFrame, after, Math.round(range.toMs))
+    after === range.lastFrame + 1
+      ? range
+      : { ...frameRange(index, range.firstFrame, after, Math.round(range.toMs)), soundToMs: range.toMs }
   if (kept.toMs - range.toMs > LATEST_END_MS) {
     return `its end would come ${Math.round(kept.toMs - range.toMs)} ms late`
   }
@@ -126,17 +128,22 @@ function planPart(
 }
 
 /** The first frame of the range from which all later ones can be decoded without any earlier one. */
-function firstCleanKey({ packets, shown }: EdgeSource, index: FrameIndex, range: FrameRange): number | null {
+function firstCleanKey(source: EdgeSource, index: FrameIndex, range: FrameRange): number | null {
   for (let frame = range.firstFrame; frame <= range.lastFrame; frame += 1) {
-    const at = shown[frame] ?? -1
-    const key = packets[at]
-    if (!index.frames[frame]?.key || !key) continue
-    const before = packets.slice(Math.max(0, at - REORDER), at)
-    const behind = packets.slice(at + 1, at + 1 + REORDER)
-    const later = (packet: PacketPlace) => (packet.ticks ?? 0) > (key.ticks ?? 0)
-    if (behind.every(later) && !before.some(later)) return frame
+    if (isCleanKey(source, index, frame)) return frame
   }
   return null
+}
+
+/** True when the frame is a key frame and no picture of the one side shows on the other side of it. */
+export function isCleanKey({ packets, shown }: EdgeSource, index: FrameIndex, frame: number): boolean {
+  const at = shown[frame] ?? -1
+  const key = packets[at]
+  if (!index.frames[frame]?.key || !key) return false
+  const later = (packet: PacketPlace) => (packet.ticks ?? 0) > (key.ticks ?? 0)
+  return (
+    packets.slice(at + 1, at + 1 + REORDER).every(later) && !packets.slice(Math.max(0, at - REORDER), at).some(later)
+  )
 }
 
 /**

@@ -48,7 +48,7 @@ function soundPlan(plan: ClipPlan, recording: AcceptedRecording): VerifyPlan['so
   const { audio } = recording
   const [range] = plan.ranges
   if (!audio || !range) return null
-  const length = (Math.min(range.toMs - range.fromMs, MOST_SOUND_MS) / 1000).toFixed(6)
+  const length = (Math.min((range.soundToMs ?? range.toMs) - range.fromMs, MOST_SOUND_MS) / 1000).toFixed(6)
   // placed by its time stamps, as in the clip: silence stands where it starts late or has a hole
   const place = `aresample=${COMPARE_RATE}:async=1:min_hard_comp=${LOST_SOUND_SECONDS}:first_pts=0`
   const one = (input: string) => `${input}${place},aformat=channel_layouts=mono`

@@ -1,26 +1,24 @@
 /** Cuts every lesson of a log sheet out of its recording: clips, stills and a manifest in one folder. */
-import { readFile, stat, statfs } from 'node:fs/promises'
+import { stat, statfs } from 'node:fs/promises'
 import { join, resolve } from 'node:path'
-import { z } from 'zod'
 import { findFfmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import type { Ffmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import { hashFile } from '../../core/media/engine/hash-file.ts'
-import { measureLoudness } from '../../core/media/engine/measure-loudness.ts'
 import { openRecording } from '../../core/media/engine/open-recording.ts'
 import type { OpenedRecording } from '../../core/media/engine/open-recording.ts'
 import { planCut } from '../../core/media/plan-cut.ts'
 import type { ClipPlan } from '../../core/media/plan-cut.ts'
 import { guessClipBytes } from '../../core/media/plan-limits.ts'
 import { planLoudness } from '../../core/media/plan-loudness.ts'
-import type { MeasuredLoudness } from '../../core/media/read-loudness.ts'
 import { AppError } from '../../shared/errors.ts'
 import type { LogSheet } from '../../shared/log-sheet.ts'
 import type { Manifest } from '../../shared/manifest.ts'
 import { checkOneFile, checkSameRecording, chooseSegments } from './cut-checks.ts'
 import { clipNames } from './cut-clip.ts'
 import { cutClips } from './cut-clips.ts'
+import { loudnessOf, pausesOf } from './cut-facts.ts'
 import { reportCut } from './cut-progress.ts'
-import type { CutProgress, CutReporter } from './cut-progress.ts'
+import type { CutProgress } from './cut-progress.ts'
 import { openEdgeSource } from './open-edge-source.ts'
 import { openWorkFolder, writeWhole } from './cut-work-folder.ts'
 import type { WorkFolder } from './cut-work-folder.ts'
@@ -38,6 +36,8 @@ export interface CutRequest {
   soundTrack?: number | undefined
   /** Cut even when the sheet names another recording. */
   anyRecording?: boolean | undefined
+  /** Let in-points that nobody holds move to a cheaper frame of the same pause; without it every clip starts on its mark. */
+  freeInPoints?: boolean | undefined
   signal?: AbortSignal | undefined
   onProgress?: ((progress: CutProgress) => void) | undefined
   /** Found by search when not given. */
@@ -75,13 +75,16 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
   const folder = await openWorkFolder(resolve(request.outDir), now())
   let done = false
   try {
-    const measured = await loudnessOf(found, folder, recording, sha256, signal, report)
+    const desk = { found, folder, recording, sha256, signal }
+    const measured = await loudnessOf(desk, report)
     const loudness = planLoudness(measured)
     const edge = await openEdgeSource(found, folder, recording, signal)
+    const pauses = request.freeInPoints && typeof edge !== 'string' ? await pausesOf(desk) : []
     const plans = segments.map((segment) =>
       planCut({
         ...{ segment, recording, index: recording.index, loudness, sha256 },
         edge: typeof edge === 'string' ? edge : edge.source,
+        pauses,
       }),
     )
     report.step('loudness', 100)
@@ -107,36 +110,6 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
     return manifest
   } finally {
     await folder.leave(done)
-  }
-}
-
-const Measured = z.object({ integratedLufs: z.number().nullable(), truePeakDbtp: z.number().nullable() })
-
-/** Measured once for a recording; the numbers are kept in the work folder. */
-async function loudnessOf(
-  found: Ffmpeg,
-  folder: WorkFolder,
-  recording: OpenedRecording,
-  sha256: string,
-  signal: AbortSignal | undefined,
-  report: CutReporter,
-): Promise<MeasuredLoudness | null> {
-  const { audio, path, durationMs } = recording
-  if (!audio) return null
-  const factPath = folder.factPath(sha256, `loudness-${audio.index}`)
-  const known = await readFile(factPath, 'utf8').then(parseMeasured, () => null)
-  if (known) return known
-  const onProgress = ({ percent }: { percent: number }): void => report.step('loudness', percent)
-  const measured = await measureLoudness(found, { path, audio, durationMs, onProgress, signal })
-  await folder.keepFact(factPath, JSON.stringify(measured))
-  return measured
-}
-
-function parseMeasured(text: string): MeasuredLoudness | null {
-  try {
-    return Measured.parse(JSON.parse(text))
-  } catch {
-    return null
   }
 }
 

@@ -52,6 +52,7 @@ export function addCut(program: Command, io: Io, finish: Finish): void {
         soundPath: options.sound,
         onNote: (text) => io.say(`repslate: ${text}\n`),
         anyRecording: options.anyRecording,
+        freeInPoints: options.exact !== true,
         signal: io.signal,
         onProgress: progress.show,
       })
@@ -77,10 +78,13 @@ function readTrack(text: string | undefined): number | undefined {
   throw new AppError('usage', `--sound-track takes a whole number from 1 on, not "${text}".`)
 }
 
+/** What was done to the picture. */
+const WAYS = { copy: 'copied', edge: 'edge encoded', full: 'encoded' } as const
+
 function describeManifest(manifest: Awaited<ReturnType<typeof cutClass>>, out: string): string {
   const lines = manifest.clips.map(
     (clip) =>
-      `  ${clip.file}  ${(clip.durationMs / 1000).toFixed(1)} s, ${clip.frames} frames${clip.reused ? ', kept from before' : ''}`,
+      `  ${clip.file}  ${(clip.durationMs / 1000).toFixed(1)} s, ${clip.frames} frames, ${WAYS[clip.method]}${clip.reused ? ', kept from before' : ''}`,
   )
   const failed = manifest.failed.length > 0 ? `, ${manifest.failed.length} failed` : ''
   return [`${manifest.clips.length} clips in ${out}${failed}`, ...lines, ''].join('\n')
