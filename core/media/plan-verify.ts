@@ -13,11 +13,11 @@ export interface VerifyPlan {
 }
 
 /** Frames behind a joint that are decoded: they show that the copied pictures find their own parameter sets. */
-const BEHIND_JOINT = 60
+const BEHIND_JOINT = 48
 /** Frames of a clip that was encoded as a whole. */
-const OF_WHOLE = 60
+const OF_WHOLE = 48
 /** The sound is compared for at most this long. */
-const MOST_SOUND_MS = 60_000
+const MOST_SOUND_MS = 20_000
 
 /** The clip is input 0 for its picture and 1 for its sound, the recording is input 2. */
 export function planVerify(plan: ClipPlan, recording: AcceptedRecording): VerifyPlan {

@@ -9,6 +9,7 @@ import { chromium } from 'playwright-core'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { cutRecording } from '../../server/actions/cut-recording.ts'
+import type { Span } from '../../shared/log-sheet.ts'
 import type { ClipEntry } from '../../shared/manifest.ts'
 import { buildSegment, buildSheet, span } from '../helpers/build-sheet.ts'
 import { BAR_BITS, BAR_SIZE, samplePath } from '../helpers/media-samples.ts'
@@ -16,18 +17,25 @@ import type { SampleName } from '../helpers/media-samples.ts'
 
 const CHROMIUM = process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium'
 
-/** One second from 2 s on, then two from 13 s on. */
-const SHEET = buildSheet({
-  durationMs: 16_000,
-  segments: [buildSegment('joined', 0, 0, { spans: [span(2, 3), span(13, 15)] })],
-})
-/** Number in the recording of frame n of the clip. */
-const numberAt = (frame: number, rate: number): number => (frame < rate ? 2 : 12) * rate + frame
+const sheetOf = (spans: Span[]) =>
+  buildSheet({ durationMs: 16_000, segments: [buildSegment('joined', 0, 0, { spans })] })
+/** The number that each frame of the clip has in the recording. */
+const numbersOf = (clip: ClipEntry, rate: number): number[] =>
+  clip.spans.flatMap(({ startMs, endMs }) => {
+    const [first, after] = [Math.round((startMs * rate) / 1000), Math.round((endMs * rate) / 1000)]
+    return Array.from({ length: after - first }, (_, frame) => first + frame)
+  })
 
-const CASES: { sample: SampleName; rate: number }[] = [
-  { sample: 'cfr-30', rate: 30 },
-  { sample: 'cfr-25', rate: 25 },
-  { sample: 'webm', rate: 30 },
+const WHOLE = [span(2, 3), span(13, 15)]
+/** Starts between key frames twice: encoded pictures, copied ones, and the same again. */
+const EDGES = [span(2.4, 4.5), span(12.6, 15)]
+
+const CASES: { sample: SampleName; rate: number; spans: Span[]; method: ClipEntry['method'] }[] = [
+  { sample: 'cfr-30', rate: 30, spans: WHOLE, method: 'full' },
+  { sample: 'cfr-25', rate: 25, spans: WHOLE, method: 'full' },
+  { sample: 'webm', rate: 30, spans: WHOLE, method: 'full' },
+  { sample: 'gop-30', rate: 30, spans: EDGES, method: 'edge' },
+  { sample: 'gop-baseline', rate: 25, spans: EDGES, method: 'edge' },
 ]
 
 let browser: Browser
@@ -50,20 +58,22 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true })
 })
 
-describe.each(CASES)('a clip of $sample', ({ sample, rate }) => {
+describe.each(CASES)('a clip of $sample, $method', ({ sample, rate, spans, method }) => {
   it('shows the right first frame, seeks to the right frame and plays to its end', async () => {
     const outDir = join(folder, sample)
-    const { clips } = await cutRecording({ recordingPath: samplePath(sample), sheet: SHEET, outDir, jobs: 1 })
+    const { clips } = await cutRecording({ recordingPath: samplePath(sample), sheet: sheetOf(spans), outDir, jobs: 1 })
     const clip = clips[0] as ClipEntry
+    const numbers = numbersOf(clip, rate)
+    expect([clip.method, numbers.length]).toEqual([method, clip.frames])
     const page = await openClip(`${sample}/${clip.file}`)
     expect(await page.evaluate(() => document.querySelector('video')?.videoWidth)).toBe(320)
     expect(Math.abs((await read(page, 'duration')) - clip.durationMs / 1000)).toBeLessThan(0.05)
-    expect(await shownNumber(page)).toBe(numberAt(0, rate))
-    const joint = Math.round(clip.frames / 3)
+    expect(await shownNumber(page)).toBe(numbers[0])
+    const joint = numbers.findIndex((number, frame) => frame > 0 && number !== (numbers[frame - 1] ?? 0) + 1)
     for (const frame of [joint + 20, joint - 1, joint, clip.frames - 1, 5]) {
       await seek(page, ((frame + 0.5) * clip.durationMs) / clip.frames / 1000)
       // the picture follows the end of a seek by a moment
-      await expect.poll(() => shownNumber(page), { message: `frame ${frame}` }).toBe(numberAt(frame, rate))
+      await expect.poll(() => shownNumber(page), { message: `frame ${frame}` }).toBe(numbers[frame])
     }
     expect(await playFrom(page, clip.durationMs / 1000 - 0.5)).toEqual({ ended: true, error: null })
     await page.close()
