@@ -45,6 +45,7 @@ export const ERRORS = {
   'store-damaged': { exit: 3, means: 'A row of the store cannot be read.' },
   'store-busy': { exit: 3, means: 'Another process kept the store locked for too long.' },
   'store-backup': { exit: 3, means: 'A backup of the store cannot be written.' },
+  'archive-wrong': { exit: 2, means: 'An export or a backup is damaged, or is none.' },
   // the studio's door
   'setting-wrong': { exit: 2, means: 'A setting cannot be used.' },
   'second-reader': { exit: 3, means: 'The second reader did not answer in time, in size or in form.' },

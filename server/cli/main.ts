@@ -1,6 +1,7 @@
 /** The command line: its words, its help and its exit codes (0 fine, 1 stops stand or a clip failed, 2 bad input, 3 this machine). */
 import { Command, CommanderError } from 'commander'
 import { AppError } from '../../shared/errors.ts'
+import { addBackup } from './commands/backup.ts'
 import { addCaptions } from './commands/captions.ts'
 import { addChapters } from './commands/chapters.ts'
 import { addCheck } from './commands/check.ts'
@@ -11,7 +12,9 @@ import { addDraft } from './commands/draft.ts'
 import { addImport } from './commands/import.ts'
 import { addPublish } from './commands/publish.ts'
 import { addRead } from './commands/read.ts'
+import { addRestore } from './commands/restore.ts'
 import { addServe } from './commands/serve.ts'
+import { addWithdraw } from './commands/withdraw.ts'
 import { processIo, type Io } from './io.ts'
 
 /** A command's work is done when it returns its exit code. */
@@ -67,6 +70,9 @@ export function buildProgram(io: Io, finish: Finish): Command {
     addPublish,
     addServe,
     addImport,
+    addWithdraw,
+    addBackup,
+    addRestore,
     addDemo,
     addDoctor,
   ]

@@ -24,3 +24,5 @@ export const previewKey = (recordingId: string, mediaId: string, isWhole: boolea
   `${madeFolder(recordingId, mediaId)}/preview-${isWhole ? 'whole' : 'growing'}.mp4`
 /** The folder of clips that were cut to be looked at; not published. */
 export const cutFolder = (recordingId: string): string => `recordings/${recordingId}/cut`
+/** A preview that is being written; it is made anew where it is missing. */
+export const isGrowing = (key: string): boolean => key.endsWith('/preview-growing.mp4')

@@ -31,3 +31,7 @@ export async function hashFile(
 export function hashText(text: string): string {
   return createHash('sha256').update(text, 'utf8').digest('hex')
 }
+
+export function hashBytes(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex')
+}
