@@ -1,9 +1,9 @@
 /** Plays clips in Chromium: shows frames by number, plays to the end, says what went wrong. */
-import { createReadStream, existsSync, statSync } from 'node:fs'
+import { createReadStream, statSync } from 'node:fs'
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
-import { chromium } from 'playwright-core'
 import { BAR_BITS, BAR_SIZE } from './media-samples.ts'
+import { openBrowser } from './open-browser.ts'
 
 export interface Played {
   durationMs: number
@@ -18,8 +18,6 @@ export interface ClipPlayer {
   play: (path: string, frames: readonly number[], clip: { frames: number; durationMs: number }) => Promise<Played>
   close: () => Promise<void>
 }
-
-const CHROMIUM = process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium'
 
 export async function openClipPlayer(): Promise<ClipPlayer> {
   let served = ''
@@ -39,9 +37,7 @@ export async function openClipPlayer(): Promise<ClipPlayer> {
   })
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`
-  if (!existsSync(CHROMIUM)) throw new Error(`No Chromium at ${CHROMIUM}; set REPSLATE_CHROMIUM.`)
-  const args = ['--no-sandbox', '--disable-gpu', '--autoplay-policy=no-user-gesture-required', '--mute-audio']
-  const browser = await chromium.launch({ executablePath: CHROMIUM, args })
+  const browser = await openBrowser({ playsByItself: true })
   return {
     play: async (path, frames, clip) => {
       served = path

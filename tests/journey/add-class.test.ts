@@ -1,8 +1,6 @@
 // From a film to a drafted class in a real browser: choose, watch it arrive, say what is asked, see what it needs next.
 import { readFile, writeFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
 import path from 'node:path'
-import { chromium } from 'playwright-core'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { startServer } from '../../server/serve.ts'
@@ -10,20 +8,16 @@ import type { Running } from '../../server/serve.ts'
 import { projectAssets, testSettings } from '../helpers/http-door.ts'
 import { projectRoot } from '../helpers/source-files.ts'
 import { tempFolder } from '../helpers/temp-folder.ts'
+import { findViolations, openBrowser } from '../helpers/open-browser.ts'
 
 const sample = (name: string): string => path.join(projectRoot, 'media-samples', name)
 
 let browser: Browser
 let running: Running
 let faults: unknown[]
-let axe = ''
 
 beforeAll(async () => {
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-  browser = await chromium.launch({
-    executablePath: process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  })
+  browser = await openBrowser()
 })
 afterAll(() => browser?.close())
 beforeEach(async () => {
@@ -49,17 +43,6 @@ async function visit(address: string, options: BrowserContextOptions = {}): Prom
   return { page, errors }
 }
 
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe)
-  const found = await page.evaluate(async () => {
-    const { axe: tool } = window as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> }
-    }
-    return (await tool.run()).violations
-  })
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)
-}
-
 const choose = (page: Page, ...files: string[]): Promise<void> => page.locator('#files').setInputFiles(files)
 
 describe('a file that is no film', () => {
@@ -69,7 +52,7 @@ describe('a file that is no film', () => {
     await writeFile(file, 'milk and eggs')
     await choose(page, file)
     await page.getByText('The file is no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording.').first().waitFor()
-    expect(await violations(page)).toEqual([])
+    expect(await findViolations(page)).toEqual([])
     await choose(page, sample('small-class.mp4'))
     await page.getByText('All of it is here.').waitFor()
   })
@@ -85,7 +68,7 @@ it('a film whose end is missing is told where it is added, as soon as that shows
   await expect.poll(() => new URL(page.url()).pathname).toMatch(/^\/add\/./)
   await page.reload()
   await page.getByText(/^\s*The recording is cut short: it says 7:48 but ends at/).waitFor()
-  expect(await violations(page)).toEqual([])
+  expect(await findViolations(page)).toEqual([])
   await choose(page, sample('small-class.mp4'))
   await page.getByText('All of it is here.').waitFor()
   await page.goto(running.url)
@@ -96,7 +79,7 @@ it('a film whose end is missing is told where it is added, as soon as that shows
 describe('adding a class', () => {
   it('takes the film, keeps what is said, drafts from the words and says what comes next', async () => {
     const { page, errors } = await visit('/')
-    expect(await violations(page)).toEqual([])
+    expect(await findViolations(page)).toEqual([])
     await page.getByRole('main').getByRole('link', { name: 'Add a class' }).click()
     await choose(page, sample('steady-and-strong.mp4'))
     await page.getByText('All of it is here.').waitFor()
@@ -110,7 +93,7 @@ describe('adding a class', () => {
     await page.getByLabel('Keep these answers as a kind of class').fill('Chair class')
     await page.locator('#transcript-file').setInputFiles(sample('steady-and-strong.vtt'))
     await expect.poll(() => page.locator('#transcript').inputValue()).toMatch(/^WEBVTT/)
-    expect(await violations(page)).toEqual([])
+    expect(await findViolations(page)).toEqual([])
     await page.getByRole('button', { name: 'Save' }).click()
     await page.getByRole('heading', { name: 'Classes', level: 1 }).waitFor()
     // the shelf follows the jobs by itself
@@ -118,7 +101,7 @@ describe('adding a class', () => {
     await page.locator('.ribbon').waitFor()
     await expect.poll(() => page.locator('.progress').count(), { timeout: 60_000 }).toBe(0)
     expect(await page.locator('.shelf-row').innerText()).toMatch(/7:48.*\d+ exercises.*\d+ of \d+ cautions covered/s)
-    expect(await violations(page)).toEqual([])
+    expect(await findViolations(page)).toEqual([])
     const [recording] = await running.studio.store.recordings.list()
     expect(recording).toMatchObject({
       audience: ['older-adults'],
@@ -128,7 +111,7 @@ describe('adding a class', () => {
     })
     await page.goto(`${running.url}/jobs`)
     expect(await page.locator('tbody tr').count()).toBe(2)
-    expect(await violations(page)).toEqual([])
+    expect(await findViolations(page)).toEqual([])
     // the next class of this kind is filled in
     await page.goto(`${running.url}/add`)
     await page.getByLabel('Kind of class', { exact: true }).selectOption('Chair class')
@@ -163,7 +146,7 @@ describe('adding a class', () => {
     await page.getByText(/of 8 MB/).waitFor()
     await page.getByRole('button', { name: 'Pause' }).click()
     await page.getByText('Paused. What arrived is kept.').waitFor()
-    expect(await violations(page)).toEqual([])
+    expect(await findViolations(page)).toEqual([])
     await page.getByRole('button', { name: 'Go on' }).click()
     await page.getByText(/of 8 MB/).waitFor()
     const address = page.url()

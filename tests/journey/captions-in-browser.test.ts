@@ -5,7 +5,6 @@ import type { Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import path from 'node:path'
 import fc from 'fast-check'
-import { chromium } from 'playwright-core'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildCaptions } from '../../core/captions/build-captions.ts'
@@ -18,6 +17,7 @@ import type { CaptionCue } from '../../shared/captions.ts'
 import { LogSheet } from '../../shared/log-sheet.ts'
 import type { Transcript } from '../../shared/transcript.ts'
 import { captionLists, chapterLists } from '../helpers/caption-cases.ts'
+import { openBrowser } from '../helpers/open-browser.ts'
 
 interface BrowserCue {
   startMs: number
@@ -41,10 +41,7 @@ beforeAll(async () => {
   })
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
-  browser = await chromium.launch({
-    executablePath: process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  })
+  browser = await openBrowser()
 })
 
 afterAll(async () => {

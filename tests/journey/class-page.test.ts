@@ -1,24 +1,17 @@
 // The class page and the checks page in a real browser: a draft is looked through, corrected, checked; two tabs on one class.
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
-import { chromium } from 'playwright-core'
 import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import type { LogSheet, Segment } from '../../shared/log-sheet.ts'
 import { addDemoClass } from '../helpers/drafted-class.ts'
 import { startTestDoor } from '../helpers/http-door.ts'
+import { findViolations, openBrowser } from '../helpers/open-browser.ts'
 
 let browser: Browser
 let door: Awaited<ReturnType<typeof startTestDoor>>
 let id: string
-let axe = ''
 
 beforeAll(async () => {
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-  browser = await chromium.launch({
-    executablePath: process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  })
+  browser = await openBrowser()
 })
 afterAll(() => browser?.close())
 beforeEach(async () => {
@@ -74,17 +67,6 @@ const seek = (page: Page, seconds: number): Promise<void> =>
   }, seconds)
 const filmTime = (page: Page): Promise<number> =>
   page.locator('#film').evaluate((film: HTMLVideoElement) => film.currentTime)
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe)
-  const found = await page.evaluate(async () => {
-    const { axe: tool } = window as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> }
-    }
-    return (await tool.run()).violations
-  })
-  return found.map(({ id: rule, nodes }) => `${rule}: ${nodes.map(({ html }) => html).join(' ')}`)
-}
 
 describe('what cannot be written', () => {
   it('is said at its place and stays typed', async () => {
@@ -427,7 +409,7 @@ describe('without a transcript', () => {
     await page.getByRole('button', { name: 'Type what is said' }).click()
     await page.getByText('3 of 3; 2 typed').waitFor()
     await page.keyboard.type("on each leg, that's ten reps each side.")
-    expect(await violations(page)).toEqual([])
+    expect(await findViolations(page)).toEqual([])
     await page.getByRole('button', { name: 'Save the words' }).click()
     await expect.poll(() => page.locator('.word-line').allInnerTexts()).toHaveLength(3)
     const stored = await door.door.store.transcripts.read(id)
@@ -468,7 +450,7 @@ describe('axe finds nothing and nothing sticks out', () => {
       await page.evaluate(() => {
         for (const details of document.querySelectorAll('details')) details.open = true
       })
-      expect(await violations(page), address).toEqual([])
+      expect(await findViolations(page), address).toEqual([])
       // WCAG 2.2, 1.4.10 Reflow
       const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
       expect(over, address).toBeLessThanOrEqual(0)

@@ -5,7 +5,6 @@ import type { Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { chromium } from 'playwright-core'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { cutRecording } from '../../server/actions/cut-recording.ts'
@@ -14,8 +13,7 @@ import type { ClipEntry } from '../../shared/manifest.ts'
 import { buildSegment, buildSheet, span } from '../helpers/build-sheet.ts'
 import { BAR_BITS, BAR_SIZE, samplePath } from '../helpers/media-samples.ts'
 import type { SampleName } from '../helpers/media-samples.ts'
-
-const CHROMIUM = process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium'
+import { openBrowser } from '../helpers/open-browser.ts'
 
 const sheetOf = (spans: Span[]) =>
   buildSheet({ durationMs: 16_000, segments: [buildSegment('joined', 0, 0, { spans })] })
@@ -43,13 +41,9 @@ let server: Server
 let folder: string
 
 beforeAll(async () => {
-  expect(existsSync(CHROMIUM), `Chromium at ${CHROMIUM}; set REPSLATE_CHROMIUM`).toBe(true)
   folder = mkdtempSync(join(tmpdir(), 'repslate-browser-'))
   server = await serve(folder)
-  browser = await chromium.launch({
-    executablePath: CHROMIUM,
-    args: ['--no-sandbox', '--disable-gpu', '--autoplay-policy=no-user-gesture-required', '--mute-audio'],
-  })
+  browser = await openBrowser({ playsByItself: true })
 }, 60_000)
 
 afterAll(async () => {

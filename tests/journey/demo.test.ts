@@ -8,7 +8,6 @@ import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { ALL_FORMATS, EncodedPacketSink, FilePathSource, Input } from 'mediabunny'
-import { chromium } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { readVtt } from '../../core/captions/read-vtt.ts'
 import { Lesson, Library } from '../../shared/lesson.ts'
@@ -18,6 +17,7 @@ import { ffmpeg } from '../helpers/media-samples.ts'
 import { probeText, readSound, soundLag } from '../helpers/media-reading.ts'
 import { projectRoot } from '../helpers/source-files.ts'
 import { vttErrors } from '../helpers/vtt-errors.ts'
+import { openBrowser } from '../helpers/open-browser.ts'
 
 let out: string
 let first: Demo
@@ -169,10 +169,7 @@ describe('the demo', () => {
       else response.end()
     })
     await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
-    const browser = await chromium.launch({
-      executablePath: process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium',
-      args: ['--no-sandbox', '--disable-gpu', '--mute-audio', '--disable-background-networking'],
-    })
+    const browser = await openBrowser()
     try {
       for (const { folder, lesson } of await allLessons()) {
         const page = await browser.newPage()

@@ -5,7 +5,6 @@ import type { AddressInfo } from 'node:net'
 import { copyFile, mkdir, readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { promisify } from 'node:util'
-import { chromium } from 'playwright-core'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, beforeEach, describe, expect, it, onTestFinished } from 'vitest'
 import { findFfmpeg } from '../../core/media/engine/find-ffmpeg.ts'
@@ -16,6 +15,7 @@ import { LOCAL_OWNER } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
 import { startTestDoor } from '../helpers/http-door.ts'
 import { tempFolder } from '../helpers/temp-folder.ts'
+import { openBrowser } from '../helpers/open-browser.ts'
 
 let browser: Browser
 let opened: Awaited<ReturnType<typeof startTestDoor>>
@@ -51,10 +51,7 @@ const testPage: AddRoutes = (app, door) => {
 
 beforeAll(async () => {
   opened = await startTestDoor({ routes: [testPage] })
-  browser = await chromium.launch({
-    executablePath: process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  })
+  browser = await openBrowser()
 })
 afterAll(async () => {
   await browser?.close()

@@ -1,8 +1,6 @@
 // The members' pages in a real browser: found by another name, read before play, played with captions, with and without script.
 import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
 import path from 'node:path'
-import { chromium } from 'playwright-core'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { LOCAL_OWNER } from '../../shared/actors.ts'
@@ -10,6 +8,7 @@ import { startTestDoor } from '../helpers/http-door.ts'
 import { publishInvented } from '../helpers/published-class.ts'
 import type { PublishedClass } from '../helpers/published-class.ts'
 import { projectRoot } from '../helpers/source-files.ts'
+import { findViolations, openBrowser } from '../helpers/open-browser.ts'
 
 const CAPTIONS = `WEBVTT
 
@@ -24,14 +23,9 @@ and stand up tall.
 let browser: Browser
 let door: Awaited<ReturnType<typeof startTestDoor>>
 let shown: PublishedClass
-let axe = ''
 
 beforeAll(async () => {
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-  browser = await chromium.launch({
-    executablePath: process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  })
+  browser = await openBrowser()
 })
 afterAll(() => browser?.close())
 
@@ -227,14 +221,7 @@ describe('axe finds nothing and nothing sticks out', () => {
     for (const [what, address] of PAGES) {
       // axe is put in from outside, which the policy of our pages would refuse
       const { page } = await visit(address(), { ...options, bypassCSP: true })
-      await page.evaluate(axe)
-      const found = await page.evaluate(async () => {
-        const { axe: tool } = window as unknown as {
-          axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> }
-        }
-        return (await tool.run()).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)
-      })
-      expect(found, what).toEqual([])
+      expect(await findViolations(page), what).toEqual([])
       // WCAG 2.2, 1.4.10 Reflow: nothing is read by scrolling sideways at 320 px
       expect(
         await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
@@ -256,11 +243,6 @@ describe('axe finds nothing and nothing sticks out', () => {
     door = await startTestDoor()
     const { page } = await visit('/library', { bypassCSP: true })
     expect(await page.locator('.empty .strip').getAttribute('aria-label')).toMatch(/^Three sets of twelve/)
-    await page.evaluate(axe)
-    const found = await page.evaluate(async () => {
-      const { axe: tool } = window as unknown as { axe: { run: () => Promise<{ violations: unknown[] }> } }
-      return (await tool.run()).violations
-    })
-    expect(found).toEqual([])
+    expect(await findViolations(page)).toEqual([])
   })
 })

@@ -1,7 +1,4 @@
 // Publishing in a real browser: eight lessons of a class, one replaced at its address, withdrawn, brought back.
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
-import { chromium } from 'playwright-core'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { startServer } from '../../server/serve.ts'
@@ -11,6 +8,7 @@ import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { projectAssets, testSettings } from '../helpers/http-door.ts'
 import { seedSmallClass } from '../helpers/seeded-studio.ts'
+import { findViolations, openBrowser } from '../helpers/open-browser.ts'
 
 /** The last has no dose. */
 const EXERCISES = [
@@ -22,20 +20,15 @@ let browser: Browser
 let running: Running
 let folder = ''
 let address = ''
-let axe = ''
 const faults: unknown[] = []
 
 beforeAll(async () => {
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
   folder = await mkdtemp(path.join(tmpdir(), 'repslate-test-'))
   const outside = { onFault: (error: unknown) => void faults.push(error), assets: await projectAssets() }
   running = await startServer(testSettings(folder), outside)
   const { recordingId } = await seedSmallClass(running.studio, { exercises: EXERCISES })
   address = `/recordings/${recordingId}/publish`
-  browser = await chromium.launch({
-    executablePath: process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--mute-audio', '--disable-background-networking'],
-  })
+  browser = await openBrowser()
 })
 afterAll(async () => {
   await browser?.close()
@@ -157,19 +150,9 @@ it('shows work that waits so that everyone can follow', async () => {
   const { job } = await store.jobs.enqueue({ kind: 'no-program-does-this', input, recordingId }, actor)
   const { page } = await visit('/jobs', { bypassCSP: true })
   expect(await page.locator('.progress').count()).toBe(1)
-  expect(await violations(page)).toEqual([])
+  expect(await findViolations(page)).toEqual([])
   await store.jobs.cancel(job.id, actor)
 })
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe)
-  return page.evaluate(async () => {
-    const { axe: tool } = window as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> }
-    }
-    return (await tool.run()).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)
-  })
-}
 
 describe('axe finds nothing and nothing sticks out', () => {
   it.each<[string, BrowserContextOptions]>([
@@ -181,7 +164,7 @@ describe('axe finds nothing and nothing sticks out', () => {
       const { page } = await visit(where, { ...options, bypassCSP: true })
       // folds are opened, so that what they hold is looked at too
       await page.evaluate(() => document.querySelectorAll('details').forEach((one) => (one.open = true)))
-      const found = await violations(page)
+      const found = await findViolations(page)
       expect(found, where).toEqual([])
       // WCAG 2.2, 1.4.10 Reflow: nothing is read by scrolling sideways at 320 px
       const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)

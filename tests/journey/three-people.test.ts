@@ -1,10 +1,8 @@
 // The whole road in a browser, as three people: an instructor's own film to a draft, an editor's marks to lessons, and a
 // member who finds, reads, plays; then the same address shows another film, is withdrawn, and comes back.
-import { mkdtemp, readFile, rm } from 'node:fs/promises'
-import { createRequire } from 'node:module'
+import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
-import { chromium } from 'playwright-core'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { readVtt } from '../../core/captions/read-vtt.ts'
@@ -14,6 +12,7 @@ import type { LogSheet, Segment } from '../../shared/log-sheet.ts'
 import { projectAssets, testSettings } from '../helpers/http-door.ts'
 import { ffmpeg } from '../helpers/media-samples.ts'
 import { vttErrors } from '../helpers/vtt-errors.ts'
+import { findViolations, openBrowser } from '../helpers/open-browser.ts'
 
 /** Invented. The deadlift's caution is said only at the start of the class, the halo's is not said at all. */
 const WORDS = `WEBVTT
@@ -69,14 +68,9 @@ let running: Running
 let folder: string
 const faults: unknown[] = []
 const errors: string[] = []
-let axe = ''
 
 beforeAll(async () => {
-  axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-  browser = await chromium.launch({
-    executablePath: process.env['REPSLATE_CHROMIUM'] ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--mute-audio'],
-  })
+  browser = await openBrowser()
   folder = await mkdtemp(path.join(tmpdir(), 'repslate-people-'))
   const outside = { onFault: (error: unknown) => void faults.push(error), assets: await projectAssets() }
   running = await startServer(testSettings(path.join(folder, 'studio')), outside)
@@ -104,17 +98,7 @@ async function enter(address: string, viewport = { width: 1280, height: 900 }): 
 }
 
 async function mustBeReadable(page: Page): Promise<void> {
-  await page.evaluate(axe)
-  const found = await page.evaluate(async () => {
-    const { axe: tool } = window as unknown as {
-      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> }
-    }
-    return (await tool.run()).violations
-  })
-  expect(
-    found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`),
-    page.url(),
-  ).toEqual([])
+  expect(await findViolations(page), page.url()).toEqual([])
 }
 
 /** A film that nobody has seen: a moving picture, and a tone wherever a line is said. */
