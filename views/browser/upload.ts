@@ -23,7 +23,7 @@ function openPage(add: HTMLElement): void {
   let hasSent = false
   /** The place of the film is told anew while the studio looks into it. */
   const hasFilm = (): boolean =>
-    hasSent || document.querySelector<HTMLElement>('#film-state')?.dataset['hasFilm'] === 'yes'
+    hasSent || document.querySelector<HTMLElement>('#film-state > *')?.dataset['hasFilm'] === 'yes'
   const sent: Row[] = []
   const isBusy = (): boolean => sent.some((row) => row.isUnderWay())
   let making: Promise<string> | null = null
@@ -48,7 +48,7 @@ function openPage(add: HTMLElement): void {
   const start = (row: Row): void => {
     sent.push(row)
     // the parts of a film may arrive in any order; this says which is which
-    const known = Number(document.querySelector<HTMLElement>('#film-state')?.dataset['parts'] ?? 0)
+    const known = Number(document.querySelector<HTMLElement>('#film-state > *')?.dataset['parts'] ?? 0)
     const place = row.role() === 'part' ? Math.max(known, places) : 0
     if (row.role() === 'part') places = place + 1
     // from now on the next step is to say what is asked
