@@ -1,8 +1,12 @@
 // Vitest's projects: what runs where, and how long it may take.
+import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
+
+/** Files run at once: two at least, since much of the time one waits for a process or a browser. */
+const WORKERS = Math.max(2, availableParallelism() - 1)
 
 /** One project: a name, its folders below tests/, and a time limit in ms for one test. */
 const project = (name: string, folders: string[], testTimeout: number, oneAtATime = false) => ({
@@ -14,6 +18,7 @@ const project = (name: string, folders: string[], testTimeout: number, oneAtATim
     testTimeout,
     hookTimeout: testTimeout,
     fileParallelism: !oneAtATime,
+    maxWorkers: oneAtATime ? 1 : WORKERS,
   },
 })
 
