@@ -26,8 +26,13 @@ export function openFilm(video: HTMLVideoElement): Film {
   let shownMs: Ms | null = null
   let stopMs: Ms | null = null
   let askedMs: Ms | null = null
-  // while it plays, currentTime may be two frames away from the picture; the frame's own time is exact
-  const nowMs = (): Ms => (shownMs === null || video.seeking ? Math.round(video.currentTime * 1000) : shownMs)
+  // while it plays, currentTime may be two frames away from the picture; the frame's own time is exact. A frame further away
+  // was told late, after the film had gone elsewhere
+  const frameShown = (): Ms | null => {
+    if (shownMs === null || video.seeking) return null
+    return Math.abs(shownMs - video.currentTime * 1000) <= 3 * frameMs ? shownMs : null
+  }
+  const nowMs = (): Ms => frameShown() ?? Math.round(video.currentTime * 1000)
   const tellTime = (): void => {
     const ms = nowMs()
     if (stopMs !== null && ms >= stopMs && !video.paused) {
@@ -63,7 +68,7 @@ export function openFilm(video: HTMLVideoElement): Film {
   video.addEventListener('pause', () => writePlace(nowMs()))
   goToPlace(show)
   const restMs = async (): Promise<Ms> => {
-    for (let waitedMs = 0; waitedMs < REST_MS && (video.seeking || shownMs === null); waitedMs += 20) {
+    for (let waitedMs = 0; waitedMs < REST_MS && frameShown() === null; waitedMs += 20) {
       await new Promise((resolve) => window.setTimeout(resolve, 20))
     }
     return nowMs()
