@@ -61,8 +61,13 @@ export function titleOf(segment: Segment): string {
   return name.charAt(0).toUpperCase() + name.slice(1)
 }
 
-/** Words as a quote in a message, cut at 80 characters. */
+/** Words as a quote in a message; longer than 80 characters they end behind a whole word. */
 export function quoted(text: string): string {
   const plain = text.trim()
-  return `"${plain.length > 80 ? `${plain.slice(0, 77).trimEnd()}…` : plain}"`
+  if (plain.length <= QUOTE_CHARACTERS) return `"${plain}"`
+  const cut = plain.slice(0, QUOTE_CHARACTERS - 1)
+  const whole = /^(.{20,})\s\S*$/s.exec(plain.slice(0, QUOTE_CHARACTERS))?.[1] ?? cut
+  return `"${whole.replace(/[\s.,;:!?–—-]+$/, '')}…"`
 }
+
+const QUOTE_CHARACTERS = 80
