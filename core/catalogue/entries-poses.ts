@@ -81,7 +81,7 @@ export const POSES = [
   {
     id: 'half-lift',
     name: 'half lift',
-    alsoCalled: ['flat back', 'halfway lift'],
+    alsoCalled: ['halfway lift'],
     positions: ['standing'],
     movements: ['hinge'],
     regions: ['back'],

@@ -3,12 +3,12 @@ import type { CatalogueEntry } from '../catalogue/entry.ts'
 import { findEntry } from '../catalogue/find-entry.ts'
 import { foldName } from '../catalogue/fold-words.ts'
 import { chooseStarts } from './choose-starts.ts'
-import { findNamings } from './find-namings.ts'
 import type { Naming } from './naming.ts'
 import { indexSpans } from './index-spans.ts'
 import { placeSpans } from './place-spans.ts'
 import type { PlacedSpan, TextSpan } from './place-spans.ts'
 import type { Speech } from './read-speech.ts'
+import { weighNamings } from './weigh-starts.ts'
 import { ALSO_CALLED } from './words/en/announcing.ts'
 
 /** One exercise as taught: the first span is the main teaching, the others are returns. */
@@ -33,7 +33,7 @@ export interface FoundExercises {
 
 /** Finds the exercises of a class. @param kit kit of the class, most likely first. */
 export function findExercises(speech: Speech, kit: readonly string[]): FoundExercises {
-  const namings = findNamings(speech, kit)
+  const namings = weighNamings(speech, kit)
   const starts = chooseStarts(speech, namings)
   const spans = placeSpans(speech, starts)
   const teachings = gather(speech, spans, namings)
@@ -50,7 +50,7 @@ function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly 
   const teachings: Teaching[] = []
   for (const [key, own] of byKey) {
     const most = Math.max(...own.map((span) => span.cues))
-    const main = own.find((span) => span.cues >= Math.max(2, most * MAIN_SHARE)) ?? own[0]
+    const main = own.find((span) => span.cues >= Math.max(2, Math.min(4, most * MAIN_SHARE))) ?? own[0]
     if (!main || !isTaught(speech, main)) continue
     const names = new Set(own.map((span) => tidy(span.start.naming.name)))
     const { entry } = main.start.naming

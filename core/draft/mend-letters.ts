@@ -3,15 +3,29 @@ import { CATALOGUE } from '../catalogue/catalogue.ts'
 import { WORD_CLASSES } from './words/en/word-classes.ts'
 import { DOSE_JOINTS, REAL_WORDS } from './words/en/real-words.ts'
 
-/** The text with such words mended; every character keeps its place. */
+/** The text with such words mended; every character keeps its place. What is said twice, or is a person's name, is no slip. */
 export function mendLetters(text: string): string {
-  return text.replace(/[a-z]{4,}/gi, (word) => {
+  const times = timesOf(text)
+  return text.replace(/[a-z]{4,}/gi, (word, at: number) => {
     const lower = word.toLowerCase()
-    if (TARGETS.has(lower) || REAL.has(lower)) return word
+    if (TARGETS.has(lower) || REAL.has(lower) || (times.get(bareOf(lower)) ?? 0) > 1) return word
+    if (/^[A-Z]/.test(word) && /[a-z,] $/.test(text.slice(Math.max(0, at - 2), at))) return word
     const meant = patternsOf(lower).flatMap((pattern) => BY_PATTERN.get(pattern) ?? [])
     const [only] = meant
     return only !== undefined && meant.length === 1 ? likeCase(only, word) : word
   })
+}
+
+/** How often each word is said, its plural counted with it. */
+function timesOf(text: string): Map<string, number> {
+  const times = new Map<string, number>()
+  for (const [word] of text.toLowerCase().matchAll(/[a-z]{4,}/g))
+    times.set(bareOf(word), (times.get(bareOf(word)) ?? 0) + 1)
+  return times
+}
+
+function bareOf(word: string): string {
+  return word.replace(/s$/, '')
 }
 
 /** Words of names shorter than this have too many neighbours that are words of their own. */

@@ -25,3 +25,18 @@ export interface Naming {
   /** Told by what it does, not named. */
   described: boolean
 }
+
+/**
+ * Where a candidate comes from: a name of the catalogue, `rule` and `own` = brought by a fixed phrase; alone, led, clause =
+ * stands so in its clause; brought, closed = behind or before its set-up; often, ending = said often, ends like a name;
+ * longer = holds a known name; part = of a name used elsewhere.
+ */
+export type CandidateSource =
+  'known' | 'rule' | 'own' | 'alone' | 'led' | 'clause' | 'brought' | 'closed' | 'often' | 'ending' | 'longer' | 'part'
+
+/** A place where an exercise may be named. */
+export interface Candidate extends Naming {
+  source: CandidateSource
+  /** Of whom: the entry's id, else the folded name. */
+  key: string
+}

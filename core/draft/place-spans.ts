@@ -2,6 +2,7 @@
 import type { Start } from './choose-starts.ts'
 import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
+import { AMOUNT_WORDS } from './words/en/dose-words.ts'
 
 /** A stretch of the running text by its characters. */
 export interface TextSpan {
@@ -41,6 +42,7 @@ function beginOf(speech: Speech, naming: Naming, previous: Naming | undefined): 
     const sentence = speech.sentences[index]
     if (!sentence || sentence.role === 'end' || (sentence.role === 'chat' && !(naming.late && sentence.wordCount <= 7)))
       break
+    if (naming.late && sentence.role === 'work' && AMOUNT_WORDS.test(sentence.words)) break
     const kinds = sentence.cues.map((cue) => cue.kind)
     const setsUp = kinds.includes('setup')
     if (!naming.late && (sentence.role === 'work' || kinds.some((kind) => !BEFORE_NAME.has(kind)))) break
@@ -98,7 +100,7 @@ function lastTaught(speech: Speech, begin: number, limit: number): number {
       lost = 0
     } else if (sentence.role === 'end') {
       last = index
-      if (cuesFrom(speech, index + 1, limit) < 2) break
+      if (limit === speech.sentences.length && cuesFrom(speech, index + 1, limit) < 2) break
     } else {
       lost += sentence.wordCount
       if (lost > TALK_WORDS) break

@@ -44,7 +44,7 @@ export function unmarked({ text }: MarkedClass): string {
 }
 
 /** Where each exercise is taught by the marks, in ms; time runs evenly through a line, the last one ends at 150 words a minute. */
-function stretchesOf({ text }: MarkedClass): Map<number, Stretch[]> {
+export function stretchesOf({ text }: MarkedClass): Map<number, Stretch[]> {
   const found = new Map<number, Stretch[]>()
   const lines = text.split('\n').map((line) => {
     const [, min = '0', sec = '0', said = ''] = /^\[(\d+):(\d\d)\] (.*)/.exec(line) ?? []

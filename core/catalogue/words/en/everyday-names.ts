@@ -37,7 +37,6 @@ export const EVERYDAY_NAMES = [
   'dribble',
   'feet out',
   'feet together stand',
-  'flat back',
   'fly',
   'get up',
   'halfway lift',

@@ -38,3 +38,18 @@ export function anyPhrase(phrases: readonly string[]): RegExp {
   ]
   return new RegExp(parts.length > 0 ? parts.join('|') : '(?!)')
 }
+
+const known = new Map<string, WordGroup | null>()
+const GROUP_TESTS = Object.entries(WORD_GROUPS).map(([name, source]) => ({
+  name: name as WordGroup,
+  test: new RegExp(`^(?:${source})$`),
+}))
+
+/** The first group that a word belongs to, or null. */
+export function groupOf(word: string): WordGroup | null {
+  const before = known.get(word)
+  if (before !== undefined) return before
+  const group = GROUP_TESTS.find(({ test }) => test.test(word))?.name ?? null
+  if (known.size < 5000) known.set(word, group)
+  return group
+}

@@ -1,10 +1,7 @@
-/**
- * Invented classes of further kinds, marked like the others, written at the same time and then left alone: the reader was
- * not changed on them, so their figures tell how it does on new classes of the same writer.
- */
+/** Invented classes of further kinds, marked like the others. First kept apart; since the finder is weighed, fitted on like them. */
 import type { MarkedClass } from './score-marked.ts'
 
-export const MARKED_CLASSES_UNSEEN: readonly MarkedClass[] = [
+export const MARKED_CLASSES_FURTHER: readonly MarkedClass[] = [
   {
     title: 'water aerobics',
     text: `[0:00] Good morning, ladies, and Frank. Water's eighty-three today, so no complaints. If you can't touch the bottom, come in to where it's chest deep. Grab a noodle from the bin, you won't need it till later.

@@ -1,0 +1,59 @@
+/** Says of each candidate how likely it starts the teaching of an exercise, from the weights of its features. */
+import { findCandidates } from './find-candidates.ts'
+import type { Candidate, Naming } from './naming.ts'
+import type { Speech } from './read-speech.ts'
+import { startFeatures } from './start-features.ts'
+import { START_WEIGHTS } from './words/en/start-weights.ts'
+
+/**
+ * The namings of a class with their strength by weight: 3 = surely a start, 2 = likely, below = none. Of candidates that
+ * share words the likeliest stands. @param kit kit of the class, most likely first.
+ */
+export function weighNamings(speech: Speech, kit: readonly string[]): Naming[] {
+  const candidates = findCandidates(speech, kit)
+  const features = startFeatures(speech, candidates)
+  const weighed = candidates.map((candidate, index) => ({
+    candidate,
+    odds: oddsOf(features[index] ?? [], speech.unpunctuated) - (isUnsure(speech, candidate) ? UNSURE : 0),
+  }))
+  return weighed.flatMap(({ candidate, odds }, index): Naming[] => {
+    const isBeaten = (other: (typeof weighed)[number] | undefined, isEarlier: boolean): boolean =>
+      other !== undefined &&
+      other.candidate.offset < candidate.end &&
+      candidate.offset < other.candidate.end &&
+      (other.odds > odds || (other.odds === odds && isEarlier))
+    // a name has at most a few words, so those that share words lie near
+    for (let step = 1; step <= NEAR; step++) {
+      if (isBeaten(weighed[index - step], true) || isBeaten(weighed[index + step], false)) return []
+    }
+    const strength = odds > SURELY ? 3 : odds > 0 ? 2 : 0
+    // what is no start and in no list tells nothing of it
+    if (candidate.entry === null && strength < 2) return []
+    return [{ ...candidate, strength, listed: strength < 2 && candidate.listed }]
+  })
+}
+
+const SURELY = 1.2
+const NEAR = 4
+
+/** Where marks are missing, words that nobody listed look like a name by chance. */
+function isUnsure(speech: Speech, candidate: Candidate): boolean {
+  return speech.unpunctuated && candidate.entry === null
+}
+const UNSURE = 0.5
+
+/** The log of the odds that a candidate with such features is a start. */
+export function oddsOf(features: readonly string[], unpunctuated: boolean): number {
+  const side = unpunctuated ? PLAIN : MARKED
+  return features.reduce((sum, feature) => sum + (side.get(feature) ?? 0), 0)
+}
+
+const MARKED = tableOf([...START_WEIGHTS.always, ...START_WEIGHTS.marked])
+const PLAIN = tableOf([...START_WEIGHTS.always, ...START_WEIGHTS.plain])
+
+function tableOf(rows: readonly (readonly [weight: number, features: string])[]): Map<string, number> {
+  const table = new Map<string, number>()
+  for (const [weight, features] of rows)
+    for (const feature of features.split('|')) table.set(feature, (table.get(feature) ?? 0) + weight)
+  return table
+}

@@ -1,0 +1,103 @@
+/**
+ * Fits the weights of starts on the marked classes and writes core/draft/words/en/start-weights.ts.
+ * Run: npx tsc -b && node .build/tests/fit/fit-starts.js [--apart]; --apart only shows figures, each class left out of its fitting.
+ */
+import { writeFileSync } from 'node:fs'
+import path from 'node:path'
+import { projectRoot } from '../../server/setup/project-root.ts'
+import { fitClasses } from './class-starts.ts'
+import type { FitClass } from './class-starts.ts'
+
+/** Every feature twice: for all speech, and for speech with or without marks; so each kind of speech learns from the other. */
+function sided(features: readonly string[], unpunctuated: boolean): string[] {
+  return features.flatMap((feature) => [`always ${feature}`, `${unpunctuated ? 'plain' : 'marked'} ${feature}`])
+}
+
+const LEAST_OFTEN = 4
+const RIDGE = 3
+const STEPS = 300
+/** A missed start costs the person more than one too many. */
+const START_COST = 1.5
+
+/** Logistic regression with ridge, by steps along the whole gradient, each weight at its own rate: the same input gives the same weights. */
+function fit(classes: readonly FitClass[]): Map<string, number> {
+  const data = classes.flatMap(({ examples, unpunctuated }) =>
+    examples.flatMap(({ features, start }) =>
+      start === null ? [] : [{ features: sided(features, unpunctuated), start }],
+    ),
+  )
+  const times = new Map<string, number>()
+  for (const { features } of data) for (const one of features) times.set(one, (times.get(one) ?? 0) + 1)
+  const names = [...times].flatMap(([name, count]) => (count >= LEAST_OFTEN ? [name] : []))
+  const indexOf = new Map(names.map((name, index) => [name, index]))
+  const rows = data.map(({ features, start }) => ({
+    at: features.flatMap((one) => indexOf.get(one) ?? []),
+    start,
+  }))
+  const weights = new Float64Array(names.length)
+  const squares = new Float64Array(names.length).fill(1e-6)
+  for (let step = 0; step < STEPS; step++) {
+    const slope = new Float64Array(names.length)
+    for (const { at, start } of rows) {
+      const sum = at.reduce((all, index) => all + (weights[index] ?? 0), 0)
+      const miss = (1 / (1 + Math.exp(-sum)) - (start ? 1 : 0)) * (start ? START_COST : 1)
+      for (const index of at) slope[index] = (slope[index] ?? 0) + miss
+    }
+    names.forEach((_, index) => {
+      const down = (slope[index] ?? 0) + RIDGE * (weights[index] ?? 0)
+      const square = (squares[index] ?? 0) + down * down
+      squares[index] = square
+      weights[index] = (weights[index] ?? 0) - (0.5 * down) / Math.sqrt(square)
+    })
+  }
+  return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
+}
+
+function showApart(classes: readonly FitClass[]): void {
+  const sums = { marked: { hit: 0, wanted: 0, found: 0 }, plain: { hit: 0, wanted: 0, found: 0 } }
+  for (const title of new Set(classes.map((one) => one.title))) {
+    const weights = fit(classes.filter((one) => one.title !== title))
+    for (const { examples, unpunctuated } of classes.filter((one) => one.title === title)) {
+      const sum = sums[unpunctuated ? 'plain' : 'marked']
+      for (const { features, start } of examples) {
+        if (start === null) continue
+        const isFound = sided(features, unpunctuated).reduce((all, one) => all + (weights.get(one) ?? 0), 0) > 0
+        if (start) sum.wanted += 1
+        if (isFound) sum.found += 1
+        if (start && isFound) sum.hit += 1
+      }
+    }
+  }
+  for (const [kind, { hit, wanted, found }] of Object.entries(sums))
+    console.log(`${kind}: F1 ${((200 * hit) / (wanted + found)).toFixed(1)} (${hit} of ${wanted}, ${found} found)`)
+}
+
+function write(weights: ReadonlyMap<string, number>): void {
+  const sides = ['always', 'marked', 'plain'].map((side) => {
+    const rows = new Map<string, string[]>()
+    for (const [name, weight] of weights) {
+      if (!name.startsWith(`${side} `) || Math.abs(weight) < 0.05) continue
+      const key = weight.toFixed(1)
+      rows.set(key, [...(rows.get(key) ?? []), name.slice(side.length + 1)])
+    }
+    const lines = [...rows]
+      .sort(([a], [b]) => Number(b) - Number(a))
+      .map(([weight, features]) => `    [${weight}, ${JSON.stringify(features.sort().join('|'))}],`)
+    return `  ${side}: [\n${lines.join('\n')}\n  ],`
+  })
+  const text = `/**
+ * What each feature of start-features.ts adds to the log of the odds that a name starts an exercise: in all speech, and in
+ * speech with and without punctuation. Fitted by tests/fit/fit-starts.ts, not by hand.
+ */
+type Rows = readonly (readonly [weight: number, features: string])[]
+
+export const START_WEIGHTS: Readonly<Record<'always' | 'marked' | 'plain', Rows>> = {
+${sides.join('\n')}
+}
+`
+  writeFileSync(path.join(projectRoot(), 'core/draft/words/en/start-weights.ts'), text)
+}
+
+const classes = fitClasses()
+if (process.argv.includes('--apart')) showApart(classes)
+else write(fit(classes))
