@@ -3,8 +3,6 @@ import { rmSync } from 'node:fs'
 import path from 'node:path'
 import { findFfmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import type { Ffmpeg } from '../../core/media/engine/find-ffmpeg.ts'
-import { cutRecording } from '../../server/actions/cut-recording.ts'
-import { buildSegment, buildSheet } from '../helpers/build-sheet.ts'
 import { median } from './bench.ts'
 import type { Bench, BenchContext, Goal, Report, Series } from './bench.ts'
 import { judgeClip } from './cutting-quality.ts'
@@ -48,17 +46,10 @@ async function run(context: BenchContext): Promise<Report> {
   const short = await measure(context, found, paths.gop60, count, false)
   const large = await measure(context, found, makeCuttingSample(samples.large), quick ? 1 : 3, false)
   const growth = await measureGrowth(context, found)
-  const forty = quick ? null : await measureJobs(context, found, paths.gop250)
-  const series = [
-    ...seriesOf('GOP 250', long),
-    ...seriesOf('GOP 60', short),
-    ...seriesOf('1080p60', large),
-    ...growth,
-    ...(forty ? forty.series : []),
-  ]
+  const series = [...seriesOf('GOP 250', long), ...seriesOf('GOP 60', short), ...seriesOf('1080p60', large), ...growth]
   return {
     series,
-    goals: [...goalsOf(long, short), ...(forty ? [forty.goal] : [])],
+    goals: goalsOf(long, short),
     notes: notesOf(found, long, quick),
   }
 }
@@ -203,35 +194,6 @@ async function measureGrowth({ folder, quick, say }: BenchContext, found: Ffmpeg
   return series
 }
 
-/** Forty clips from recording to manifest, one after the other and two side by side. */
-async function measureJobs(
-  { folder, say }: BenchContext,
-  found: Ffmpeg,
-  file: string,
-): Promise<{ series: Series[]; goal: Goal }> {
-  const segments = Array.from({ length: 40 }, (_, number) =>
-    buildSegment(`s${number}`, 10 + number * 28.7, 28 + number * 28.7),
-  )
-  const sheet = buildSheet({ durationMs: 1_200_000, segments })
-  const walls: number[] = []
-  for (const jobs of [1, 2]) {
-    say(`forty clips, ${jobs} at a time`)
-    const outDir = path.join(folder, `jobs-${jobs}`)
-    const { wall, value } = await costOf(() => cutRecording({ recordingPath: file, sheet, outDir, jobs, found }))
-    if (value.failed.length > 0) throw new Error(JSON.stringify(value.failed))
-    walls.push(wall)
-    rmSync(outDir, { recursive: true })
-  }
-  const [one = 0, two = 0] = walls
-  return {
-    series: [
-      { name: 'forty clips, all steps, one job', unit: 's', raw: [one] },
-      { name: 'forty clips, all steps, two jobs', unit: 's', raw: [two] },
-    ],
-    goal: { what: 'forty clips: two jobs take, of the time of one', value: two / one, wants: 'at most', limit: 1 },
-  }
-}
-
 function notesOf(found: Ffmpeg, long: Measured, quick: boolean): string[] {
   return [
     `ffmpeg ${found.version}; CPU-s = user and system of this process and all it started; the machine may be shared`,
@@ -239,6 +201,6 @@ function notesOf(found: Ffmpeg, long: Measured, quick: boolean): string[] {
     'all encoded: -c:v libx264 -preset veryfast -crf 20; all copied: -c copy, whose start is hidden by an edit list',
     `the pauses of a recording are found once, on import: ${long.pausesCpu.toFixed(2)} CPU-s here, not counted in the clips`,
     'the out-point may lie one frame and 0.15 s behind its mark',
-    ...(quick ? ['quick: 5 minutes, 4 segments, no forty clips'] : []),
+    ...(quick ? ['quick: 5 minutes, 4 segments'] : []),
   ]
 }
