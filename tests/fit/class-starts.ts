@@ -46,7 +46,9 @@ interface Known {
 
 /** All classes, as written and without punctuation. */
 export function fitClasses(): FitClass[] {
-  const marked = [MARKED_CLASSES, MARKED_CLASSES_FURTHER, MARKED_CLASSES_MORE, MARKED_CLASSES_NAMED].flat().map(ofMarked)
+  const marked = [MARKED_CLASSES, MARKED_CLASSES_FURTHER, MARKED_CLASSES_MORE, MARKED_CLASSES_NAMED]
+    .flat()
+    .map(ofMarked)
   const short = [SPOKEN_CLASSES, SPOKEN_CLASSES_APART, MINI_CLASSES, MINI_CLASSES_APART].flat().flatMap(ofShort)
   return [...corpusClasses(), ...marked, ...short].flatMap((known) => [
     examplesOf(known),

@@ -1,6 +1,6 @@
 /**
  * Fits the weights of starts on the marked classes and writes core/draft/words/en/start-weights.ts.
- * Run: npx tsc -b && node .build/tests/fit/fit-starts.js [--apart]; --apart only shows figures, each class left out of its fitting.
+ * Run: npx tsc -b && node .build/tests/fit/fit-starts.js [--apart] && npx prettier --write core/draft/words/en/start-weights.ts; --apart only shows figures, each class left out of its fitting.
  */
 import { writeFileSync } from 'node:fs'
 import path from 'node:path'
