@@ -5,6 +5,8 @@ import { copyDose } from './copy-dose.ts'
 import { findBareDoses, findRepeats } from './find-bare-doses.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { findDoseHits } from './find-dose-hits.ts'
+import { defaultsOf, unlistedStations, withDefaults } from './apply-defaults.ts'
+import { findDefaults } from './find-defaults.ts'
 import { findGroups } from './find-groups.ts'
 import type { Group } from './find-groups.ts'
 import { indexSpans } from './index-spans.ts'
@@ -47,14 +49,21 @@ export function attachDoses(
     if (owner === null) shared.push(hit)
     else own[owner]?.push(hit)
   }
+  const defaults = findDefaults(speech, (offset) => owning.teachingAt(offset) !== null)
+  groups.push(...unlistedStations(teachings, own, groups, defaults))
   const result: AttachedDose[] = []
   teachings.forEach((teaching, index) => {
     const group = groups.find(({ members }) => members.includes(index))
     const members = group?.members.filter((member) => member !== index) ?? []
     const common = group ? shared.filter((hit) => isGroupHit(hit, group)) : []
-    const told = withoutIdleBare([...(own[index] ?? [])].sort((a, b) => a.offset - b.offset))
+    const told = withoutIdleBare([...(own[index] ?? [])].sort((a, b) => a.offset - b.offset)).map((hit) =>
+      asHeld(speech, hit),
+    )
+    const forAll = defaultsOf(teaching, group, defaults, groups, teachings)
+    const isStill =
+      isHeld(teaching) || (teaching.entry === null && forAll.some(({ dose }) => dose.holdSeconds !== null))
     const merged = widened(
-      mergeDoses([...told, ...common.slice(0, 2), ...restsOf(common)], isHeld(teaching)),
+      mergeDoses(withDefaults([...told, ...common.slice(0, 2), ...restsOf(common)], forAll), isStill),
       common,
       told,
     )
@@ -73,6 +82,16 @@ export function attachDoses(
   })
   return withSharedRounds(result)
 }
+
+/** "And just hold. Twenty seconds": a time behind a word of holding is held. */
+function asHeld(speech: Speech, hit: DoseHit): DoseHit {
+  if (hit.dose.workSeconds === null || hit.dose.holdSeconds !== null) return hit
+  const before = speech.text.slice(Math.max(0, hit.offset - HOLD_CHARACTERS), hit.offset)
+  if (!/\b(?:hold|holding|stay|balance)\b(?: \w+){0,3}[.,:;!\s\v]*$/i.test(before)) return hit
+  return { ...hit, dose: { ...hit.dose, workSeconds: null, holdSeconds: hit.dose.workSeconds, holdPer: 'set' } }
+}
+
+const HOLD_CHARACTERS = 40
 
 /** Held rather than moved: as the catalogue says, else by the name's last word. */
 function isHeld({ entry, name }: Teaching): boolean {
@@ -129,10 +148,10 @@ function isForRound(speech: Speech, hit: DoseHit, groups: readonly Group[]): boo
 function withSides(speech: Speech, teaching: Teaching, dose: Prescription): Prescription {
   const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
   const both =
-    /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the)\b/i.test(
+    /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the|swap over|(?:and )?(?:the )?other (?:leg|arm|foot|hand)(?=[.,!?]|$))\b/i.test(
       said,
     )
-  return dose.perSide || !both || teaching.entry?.sided !== true ? dose : { ...dose, perSide: true }
+  return dose.perSide || !both || (teaching.entry?.sided ?? true) !== true ? dose : { ...dose, perSide: true }
 }
 
 /** Says which teaching a naming belongs to: by name, by entry, or by the end of the name. */

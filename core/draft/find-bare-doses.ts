@@ -7,7 +7,7 @@ import { quotePiece } from './quote-piece.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords, splitClauses } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
-import { BARE_DOSE, BARE_TIMES, COUNTS_DOWN, REPEATED, TIMES_OVER } from './words/en/bare-doses.ts'
+import { BARE_DOSE, BARE_ON_SIDE, BARE_TIMES, COUNTS_DOWN, REPEATED, TIMES_OVER } from './words/en/bare-doses.ts'
 
 /** Fewer than this alone is rather counting or a list; more is no count of a class. */
 const LEAST = 3
@@ -29,6 +29,9 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
     const sets = TIMES_OVER[BARE_TIMES.exec(words)?.[1] ?? '']
     if (sets !== undefined)
       return [hitAt(speech, piece, sentence, buildPrescription({ sets: { min: sets, max: sets } }), false)]
+    const onSide = BARE_ON_SIDE.exec(words)?.[1]
+    const each = onSide === undefined || isOption(speech, sentence) ? null : readDose(`${onSide} reps each side`)
+    if (each) return [hitAt(speech, piece, sentence, buildPrescription({ ...each, unsure: false, why: [] }), true)]
     if (!BARE_DOSE.test(words) || isOption(speech, sentence)) return []
     // "Three. Plank jacks." counts the exercises.
     if (named.has(sentence) || (words.split(' ').length === 1 && named.has(sentence + 1))) return []

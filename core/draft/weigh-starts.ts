@@ -14,7 +14,7 @@ export function weighNamings(speech: Speech, kit: readonly string[]): Naming[] {
   const features = startFeatures(speech, candidates)
   const weighed = candidates.map((candidate, index) => ({
     candidate,
-    odds: oddsOf(features[index] ?? [], speech.unpunctuated) - (isUnsure(speech, candidate) ? UNSURE : 0),
+    odds: oddsOf(features[index] ?? [], speech.unpunctuated) - doubtOf(speech, candidate),
   }))
   return weighed.flatMap(({ candidate, odds }, index): Naming[] => {
     const isBeaten = (other: (typeof weighed)[number] | undefined, isEarlier: boolean): boolean =>
@@ -36,11 +36,13 @@ export function weighNamings(speech: Speech, kit: readonly string[]): Naming[] {
 const SURELY = 1.2
 const NEAR = 4
 
-/** Where marks are missing, words that nobody listed look like a name by chance. */
-function isUnsure(speech: Speech, candidate: Candidate): boolean {
-  return speech.unpunctuated && candidate.entry === null
+/** Where marks are missing, words that nobody listed look like a name by chance, one word alone the most. */
+function doubtOf(speech: Speech, { entry, name, source }: Candidate): number {
+  if (!speech.unpunctuated || entry !== null) return 0
+  return /\s/.test(name) || source === 'brought' || source === 'closed' ? UNSURE : MOST_UNSURE
 }
 const UNSURE = 0.5
+const MOST_UNSURE = 1.5
 
 /** The log of the odds that a candidate with such features is a start. */
 export function oddsOf(features: readonly string[], unpunctuated: boolean): number {

@@ -3,9 +3,18 @@
 const NUMBER =
   '(?:\\d+|(?:twenty|thirty|forty|fifty)(?: (?:one|two|three|four|five|six|seven|eight|nine))?|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|sixty|a dozen)'
 
+/** What a number may count that is no work done: "twelve crosses" are, "five stations" are not. */
+const COUNTED_ELSE =
+  '(?:second|minute|hour|metre|meter|mile|kilo|week|month|year|day|degree|people|person|inch|feet|foot|kilogram|pound|percent|set|round|breath|station|exercise|move|thing|drill|leg|arm|side|hand|knee|finger|toe|way|time|lap|length|stroke|class|session|part|block|level|option|other|kid|dog|cat|chair|band|bell|weight|one)'
+
+/** One side of work that goes over to the other: "twelve on this side, twelve on the next". Group 1 is the number. */
+export const BARE_ON_SIDE = new RegExp(
+  `^(?:(?:and|so|just|then|do|lets|about) )*(${NUMBER}) (?:on|with|to) (?:this|the first|the right|the left|your right|your left|one) (?:side|leg|arm|hand|foot|one|way)(?: first)?$`,
+)
+
 /** A clause in plain words that holds only the number. Group 1 is the number or range. */
 export const BARE_DOSE = new RegExp(
-  `^(?:(?:and|so|just|okay|then|only|about|do|here|lets|let us|its|it is|we want|ill take|i want|i need|make it|easy|steady|nice) )*(${NUMBER}(?: (?:to|or) ${NUMBER})?)(?: (?:slow|good|nice|steady|big|easy|clean|careful|ones|one|please|today|here|only|altogether|overall|for me|again|will do|should do|and relax|smooth))*$`,
+  `^(?:(?:and|so|just|okay|then|only|about|do|here|lets|let us|its|it is|we want|ill take|i want|i need|make it|easy|steady|nice) )*(${NUMBER}(?: (?:to|or) ${NUMBER})?)(?: (?!${COUNTED_ELSE})[a-z]{3,}s)?(?: (?:tiny|little|small|slow|good|nice|steady|big|easy|clean|careful|ones|one|please|today|here|only|altogether|overall|for me|again|will do|should do|and relax|smooth))*$`,
 )
 
 /** A clause that only says how often: "Twice.", "Three times through." */

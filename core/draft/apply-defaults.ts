@@ -1,0 +1,90 @@
+/** Gives exercises what was said once for many of them, and finds the stations of a circuit that nobody lists. */
+import { buildPrescription } from '../../shared/log-sheet.ts'
+import type { Prescription } from '../../shared/log-sheet.ts'
+import type { DefaultDose } from './find-defaults.ts'
+import type { DoseHit } from './find-dose-hits.ts'
+import type { Teaching } from './find-exercises.ts'
+import type { Group } from './find-groups.ts'
+import { hasWork } from './merge-doses.ts'
+
+/** Exercises behind "five things, forty seconds each, three times": the stations of a circuit that nobody lists. */
+export function unlistedStations(
+  teachings: readonly Teaching[],
+  own: readonly (readonly DoseHit[])[],
+  groups: readonly Group[],
+  defaults: readonly DefaultDose[],
+): Group[] {
+  return defaults.flatMap(({ hit, circuit }, at): Group[] => {
+    const until = defaults.slice(at + 1).find((later) => later.circuit)?.hit.offset ?? Infinity
+    if (!circuit) return []
+    const members: number[] = []
+    for (const [index, { spans }] of teachings.entries()) {
+      const start = spans[0]?.offset ?? 0
+      if (start < hit.offset || start > until || groups.some((group) => group.members.includes(index))) continue
+      const tells = own[index]?.some(({ dose, bare }) => !bare && hasWork(dose) && !isAside(dose)) === true
+      if (!tells) members.push(index)
+      else if (members.length >= 2) break
+    }
+    return members.length >= 2 ? [{ scheme: 'circuit', members, offset: hit.offset }] : []
+  })
+}
+
+/** A hold inside a rep, or one or two of something: no dose of a station. */
+function isAside({ reps, workSeconds, distanceM, holdSeconds }: Prescription): boolean {
+  if (workSeconds !== null || distanceM !== null) return false
+  return holdSeconds !== null || (reps !== null && reps !== 'max' && (reps.max ?? 0) <= 2)
+}
+
+/**
+ * What was said for all before an exercise, the latest first. A circuit's dose is for its stations only; exercises done in
+ * turns otherwise have a dose of their own, and end what was said for a part of the class.
+ */
+export function defaultsOf(
+  { spans }: Teaching,
+  group: Group | undefined,
+  defaults: readonly DefaultDose[],
+  groups: readonly Group[],
+  teachings: readonly Teaching[],
+): DoseHit[] {
+  const start = spans[0]?.offset ?? 0
+  const isMember = (hit: DoseHit): boolean => group?.scheme === 'circuit' && group.offset === hit.offset
+  const hasEnded = (from: number): boolean =>
+    groups.some(({ members }) =>
+      members.some((member) => {
+        const at = teachings[member]?.spans[0]?.offset ?? Infinity
+        return at > from && at <= start
+      }),
+    )
+  return defaults
+    .filter(({ hit, circuit, part }) => {
+      if (hit.offset >= start) return false
+      if (circuit) return isMember(hit)
+      return group === undefined && !(part && hasEnded(hit.offset))
+    })
+    .toReversed()
+    .map(({ hit }) => hit)
+}
+
+/** Fills a dose from what was said for all: the whole of it where nothing of its own is said, else sets, rest and tempo. */
+export function withDefaults(told: readonly DoseHit[], forAll: readonly DoseHit[]): DoseHit[] {
+  const pieces = forAll.some(
+    ({ dose }) => dose.distanceM !== null || dose.workSeconds !== null || dose.holdSeconds !== null,
+  )
+  const counts = told.filter(({ dose }) => hasWork(dose))
+  const isTimes = counts.length > 0 && counts.every(({ dose, quote }) => pieces && isTimesOver(dose, quote.text))
+  if (counts.length === 0 || isTimes) return [...forAll, ...told]
+  const rest = forAll.map((hit) => {
+    const { sets, restSeconds, restBetween, tempo } = hit.dose
+    return { ...hit, dose: buildPrescription({ sets, restSeconds, restBetween, tempo }) }
+  })
+  return [...told, ...rest]
+}
+
+/** "Twice through", "three of those": how often, where how much is known. */
+function isTimesOver({ reps, sets, workSeconds, distanceM, holdSeconds }: Prescription, said: string): boolean {
+  if (workSeconds !== null || distanceM !== null || holdSeconds !== null) return false
+  const most = reps === null || reps === 'max' ? (sets?.max ?? 0) : (reps.max ?? 0)
+  return (
+    most > 0 && most <= 6 && /\b(?:once|twice|times|goes|rounds?|through|of (?:them|those|these|that))\b/i.test(said)
+  )
+}
