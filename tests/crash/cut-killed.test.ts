@@ -61,6 +61,42 @@ it('some of those kills met ffmpeg at work', () => {
   expect(running).toBeGreaterThan(0)
 })
 
+/** REPSLATE_SOAK=1 takes the long form. */
+const MANY = process.env.REPSLATE_SOAK === '1' ? { clips: 40, kills: 25 } : { clips: 6, kills: 2 }
+
+it(`${MANY.clips} clips, killed ${MANY.kills} times on the way`, async () => {
+  const folder = await tempFolder()
+  const outDir = join(folder, 'out')
+  const sheetPath = join(folder, 'sheet.json')
+  const places = Array.from({ length: MANY.clips }, (_, index) => ({
+    start: index % 13,
+    seconds: 1 + Math.floor(index / 13),
+  }))
+  const segments = places.map(({ start, seconds }, index) => buildSegment(`m${index}`, start, start + seconds))
+  const sheet = buildSheet({ durationMs: 16_000, segments })
+  const frameAt = (second: number) => Math.ceil((second * 60_000) / 1001)
+  places.forEach(({ start, seconds }, index) => {
+    FRAMES[`exercise-m${index}`] = frameAt(start + seconds) - frameAt(start)
+  })
+  writeFileSync(sheetPath, writeLogSheet(sheet))
+  let whole = 0
+  for (let kill = 0; kill < MANY.kills; kill += 1) {
+    // spread over a second and a half by the golden ratio: the same moments each time, no two alike
+    const ms = Math.round(((kill * 0.618) % 1) * 1500)
+    await cutAndKill([BUILT, samplePath('cfr-59.94'), sheetPath, outDir], 'clip', ms)
+    expect(await processesLeft(outDir, 2), 'ffmpeg that goes on').toEqual([])
+    expectWholeClips(outDir)
+    const seen = listed(join(outDir, 'clips')).filter((name) => name.endsWith('.mp4')).length
+    expect(seen, 'clips once seen stay').toBeGreaterThanOrEqual(whole)
+    whole = seen
+  }
+  const manifest = await cutRecording({ recordingPath: samplePath('cfr-59.94'), sheet, outDir, jobs: 2 })
+  expect(manifest.failed).toEqual([])
+  expect(manifest.clips).toHaveLength(MANY.clips)
+  expectWholeClips(outDir)
+  expect(readdirSync(join(outDir, '.work')).filter((name) => name.endsWith('.part'))).toEqual([])
+}, 600_000)
+
 it('a run that is alive keeps its part files when another run starts in the same folder', async () => {
   const outDir = await tempFolder()
   const request = { recordingPath: samplePath('cfr-59.94'), sheet: SHEET, outDir, jobs: 1 }
@@ -95,12 +131,18 @@ function cutAndKill(args: string[], after: string, ms: number): Promise<void> {
   })
 }
 
-/** Every clip that is seen has all its frames. */
+/** A copied tail may end 0.15 s behind the mark. */
+const LATE_FRAMES = 9
+
+/** Every clip that is seen has all its frames, one after the other. */
 function expectWholeClips(outDir: string): void {
   const clips = listed(join(outDir, 'clips')).filter((name) => name.endsWith('.mp4'))
   for (const clip of clips) {
     const name = clip.replace(/-[0-9a-f]{16}\.mp4$/, '')
-    expect(readNumbers(join(outDir, 'clips', clip)).length).toBe(FRAMES[name])
+    const numbers = readNumbers(join(outDir, 'clips', clip))
+    const more = numbers.length - (FRAMES[name] ?? NaN)
+    expect(numbers.every((number, at) => at === 0 || number === (numbers[at - 1] ?? 0) + 1)).toBe(true)
+    expect(more >= 0 && more <= LATE_FRAMES, `${clip} has ${numbers.length} frames`).toBe(true)
   }
 }
 
