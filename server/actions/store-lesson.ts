@@ -23,19 +23,22 @@ export interface StoredStep {
 /**
  * The files get their names while the row is locked, because only then the version's number is ours alone. A run that was
  * killed before the row was written leaves files that the next version of that number replaces.
+ * @param place of a lesson, or the address that a new one takes where it is free
  * @param folder holds the files as packed; nothing is taken from it
  * @throws AppError row-missing, disk-full, out-not-writable
  */
 export async function storeLesson(
   studio: Pick<Studio, 'actor' | 'storage'>,
   rooms: Pick<Rooms, 'lessons'>,
-  place: Place,
+  place: Place | { address: string },
   version: NewVersion,
   folder: string,
 ): Promise<StoredStep> {
-  const target = await findTarget(rooms, place, version)
+  const isNew = typeof place === 'object'
+  const target = isNew ? null : await findTarget(rooms, place, version)
   if (target && (await isShown(studio, target, version, folder))) return { shown: target, change: 'same' }
-  const { id } = target ?? (await rooms.lessons.add(version.lesson.name, studio.actor))
+  const { id } =
+    target ?? (await rooms.lessons.add(version.lesson.name, studio.actor, isNew ? place.address : undefined))
   const shown = await rooms.lessons.publish(id, version, studio.actor)
   const number = shown.currentVersion ?? 1
   for (const name of LESSON_FILE_NAMES) await put(studio, lessonFileKey(id, number, name), path.join(folder, name))

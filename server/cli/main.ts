@@ -9,6 +9,7 @@ import { addCut } from './commands/cut.ts'
 import { addDemo } from './commands/demo.ts'
 import { addDoctor } from './commands/doctor.ts'
 import { addDraft } from './commands/draft.ts'
+import { addExport } from './commands/export.ts'
 import { addImport } from './commands/import.ts'
 import { addPublish } from './commands/publish.ts'
 import { addRead } from './commands/read.ts'
@@ -71,6 +72,7 @@ export function buildProgram(io: Io, finish: Finish): Command {
     addServe,
     addImport,
     addWithdraw,
+    addExport,
     addBackup,
     addRestore,
     addDemo,

@@ -53,8 +53,8 @@ export interface ShownLesson extends StoredLesson {
 }
 
 export interface Lessons {
-  /** Gives a lesson its address: the name as a slug, with a number behind it where that is taken. */
-  add: (name: string, actor: Actor) => Promise<StoredLesson>
+  /** Gives a lesson its address: the name, or the address wanted, as a slug, with a number behind it where that is taken. */
+  add: (name: string, actor: Actor, address?: string) => Promise<StoredLesson>
   /** Makes the next version and shows it. The lesson takes the version's name. @throws AppError row-missing */
   publish: (lessonId: string, version: NewVersion, actor: Actor) => Promise<ShownLesson>
   /** Shows a version that was published before. @throws AppError row-missing */
@@ -75,10 +75,10 @@ export interface Lessons {
 
 export function keepLessons(hold: Hold): Lessons {
   return {
-    add: (name, actor) =>
+    add: (name, actor, address = name) =>
       hold.write(async (step) => {
         const id = hold.ids()
-        const slug = await takeSlug(step, id, name)
+        const slug = await takeSlug(step, id, name, address)
         await step.audit(actor, 'lesson.add', { type: 'lesson', id }, { slug })
         step.emit('lessons', id)
         return readLesson(step.db, id)
@@ -166,8 +166,8 @@ export function keepLessons(hold: Hold): Lessons {
 }
 
 /** Takes the first free address; two at once get two. */
-async function takeSlug(step: Step, id: string, name: string): Promise<string> {
-  const base = slugOf(name)
+async function takeSlug(step: Step, id: string, name: string, address: string): Promise<string> {
+  const base = slugOf(address)
   for (let number = 1; ; number += 1) {
     const slug = number === 1 ? base : `${base}-${number}`
     const result = await step.db

@@ -4,15 +4,22 @@ import { readVtt } from '../../../core/captions/read-vtt.ts'
 import { keptRanges } from '../../../core/segments/kept-ranges.ts'
 import { checkSheet } from '../../../core/checks/check-sheet.ts'
 import type { LogSheet } from '../../../shared/log-sheet.ts'
+import { AppError } from '../../../shared/errors.ts'
 import { readLogSheet } from '../../../shared/read-log-sheet.ts'
 import { overlapMs } from '../../../shared/time.ts'
+import { checkRecording } from '../../actions/check-recording.ts'
+import type { CheckedSheet } from '../../actions/check-recording.ts'
 import { readTextFile } from '../../files/text-files.ts'
+import type { Studio } from '../../studio.ts'
 import type { Io } from '../io.ts'
 import type { Finish } from '../main.ts'
 import { describeReport } from '../describe-report.ts'
+import { CLASS_OPTION, DATA_OPTION, fileOrClass, withStudio } from '../open-studio.ts'
 
 interface Options {
   captions?: string
+  class?: string
+  data?: string
   json?: boolean
 }
 
@@ -20,16 +27,31 @@ export function addCheck(program: Command, io: Io, finish: Finish): void {
   program
     .command('check')
     .description('check a log sheet: doses, cautions inside each clip, spans, rights; exit 1 when stops stand')
-    .argument('<log-sheet>', 'the log sheet (JSON)')
+    .argument('[log-sheet]', 'the log sheet (JSON)')
+    .option(...CLASS_OPTION)
+    .option(...DATA_OPTION)
     .option('--captions <vtt>', "the class's captions, to check that each lesson has some")
     .option('--json', 'print the check report as JSON')
-    .action(async (file: string, options: Options) => {
-      const sheet = readLogSheet(await readTextFile(file, 'log sheet'))
+    .action(async (file: string | undefined, options: Options) => {
+      const id = fileOrClass([file], options.class)
+      if (id !== null) {
+        const { sheet, report } = await withStudio(io, options, (studio) => checkOf(studio, id))
+        io.out(options.json ? `${JSON.stringify(report, null, 2)}\n` : describeReport(sheet, report))
+        finish(report.findings.some((finding) => finding.severity === 'stop') ? 1 : 0)
+        return
+      }
+      const sheet = readLogSheet(await readTextFile(file ?? '', 'log sheet'))
       const captions = options.captions === undefined ? null : await captionedSegments(sheet, options.captions)
       const report = checkSheet(sheet, { captions, nowUtc: io.nowUtc() })
       io.out(options.json ? `${JSON.stringify(report, null, 2)}\n` : describeReport(sheet, report))
       finish(report.findings.some((finding) => finding.severity === 'stop') ? 1 : 0)
     })
+}
+
+async function checkOf(studio: Studio, id: string): Promise<CheckedSheet> {
+  const checked = await checkRecording(studio, id)
+  if (checked) return checked
+  throw new AppError('row-missing', `No class "${id}" with a log sheet is in this studio. Draft it first.`)
 }
 
 /** For each segment: does a caption fall in what its clip keeps? */

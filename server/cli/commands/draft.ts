@@ -10,8 +10,11 @@ import { writeLogSheet } from '../../../shared/read-log-sheet.ts'
 import { formatClock, parseClock, type Ms } from '../../../shared/time.ts'
 import type { ClassPlan, Transcript } from '../../../shared/transcript.ts'
 import { askSecondReader, readSecondReader } from '../../actions/ask-second-reader.ts'
+import { draftRecording } from '../../actions/draft-recording.ts'
 import { readTextFile } from '../../files/text-files.ts'
+import type { Studio } from '../../studio.ts'
 import type { Io } from '../io.ts'
+import { CLASS_OPTION, DATA_OPTION, fileOrClass, withStudio } from '../open-studio.ts'
 
 interface Options {
   for?: string[]
@@ -20,29 +23,50 @@ interface Options {
   json?: boolean
   why?: boolean
   secondReader?: boolean
+  class?: string
+  data?: string
 }
 
 export function addDraft(program: Command, io: Io): void {
   program
     .command('draft')
     .description('propose a log sheet from a transcript (WebVTT, SRT, "[m:ss] text", JSON words) or a class plan')
-    .argument('<transcript>', 'the text of the class')
+    .argument('[transcript]', 'the text of the class')
+    .option(...CLASS_OPTION)
+    .option(...DATA_OPTION)
     .option('--for <audience...>', `who the class is for: ${Audience.options.join(', ')}`)
     .option('--duration <clock>', 'length of the recording, as 12:44 or 1:02:10')
     .option('--title <text>', "the class's title")
     .option('--json', 'print the sheet only, no summary')
     .option('--why', 'tell on standard error the words, time, rule and sureness of every mark')
     .option('--second-reader', 'also ask the second reader of the REPSLATE_READER settings')
-    .action(async (file: string, options: Options) => {
+    .action(async (file: string | undefined, options: Options) => {
+      const id = fileOrClass([file], options.class)
+      if (id !== null) {
+        const sheet = await withStudio(io, options, (studio) => draftOf(studio, id))
+        io.out(writeLogSheet(sheet))
+        if (!options.json) io.say(options.why ? explain(sheet) : summarise(sheet))
+        return
+      }
       const audience = readAudience(options.for ?? [])
       const durationMs = readDuration(options.duration)
-      const transcript = parseTranscript(await readTextFile(file, 'transcript'), { durationMs })
+      const transcript = parseTranscript(await readTextFile(file ?? '', 'transcript'), { durationMs })
       const drafted = draftSheet({ transcript, audience, durationMs, title: options.title })
       const sheet = options.secondReader ? await readAgain(transcript, drafted, io) : drafted
       io.out(writeLogSheet(sheet))
       if (options.why) io.say(explain(sheet))
       else if (!options.json) io.say(summarise(sheet))
     })
+}
+
+/** Drafts a class of the studio from its newest transcript; what a person set or declined stays. */
+async function draftOf(studio: Studio, recordingId: string): Promise<LogSheet> {
+  const [newest] = (await studio.store.transcripts.list(recordingId)).sort((a, b) => b.version - a.version)
+  if (!newest) throw new AppError('row-missing', `No class "${recordingId}" with a transcript is in this studio.`)
+  await draftRecording(studio, { recordingId, transcriptVersion: newest.version, opId: studio.ids() })
+  const stored = await studio.store.sheets.readOf(recordingId)
+  if (!stored) throw new AppError('row-missing', `The log sheet of "${recordingId}" is gone.`)
+  return stored.sheet
 }
 
 async function readAgain(transcript: Transcript | ClassPlan, sheet: LogSheet, io: Io): Promise<LogSheet> {

@@ -1,5 +1,8 @@
-/** `repslate import`: takes a recording that lies on this machine into the studio. */
+/** `repslate import`: takes a recording, or the lessons that another studio exported, into the studio. */
+import { open } from 'node:fs/promises'
 import type { Command } from 'commander'
+import { importExport } from '../../actions/import-export.ts'
+import type { Imported } from '../../actions/import-export.ts'
 import { importRecording } from '../../actions/import-recording.ts'
 import { readSettings } from '../../settings.ts'
 import { projectRoot } from '../../setup/project-root.ts'
@@ -17,8 +20,8 @@ interface Options {
 export function addImport(program: Command, io: Io): void {
   program
     .command('import')
-    .description('take a recording that lies on this machine into the studio, without an upload')
-    .argument('<recording>', 'the filmed class; the file stays as it is')
+    .description('take a recording that lies on this machine, or an export of another studio, into the studio')
+    .argument('<recording>', 'the filmed class, or a zip that "export" wrote; the file stays as it is')
     .option('--title <text>', "the class's title (default: the file's name)")
     .option('--part <file>', 'a further part of the film; again for each, in their order', collect, [])
     .option('--sound <file>', 'sound recorded apart; again for each', collect, [])
@@ -30,6 +33,10 @@ export function addImport(program: Command, io: Io): void {
       })
       const studio = await openStudio(settings, { clock: () => io.nowUtc() })
       try {
+        if (await isZip(file)) {
+          tell(io, await importExport(studio, { file }))
+          return
+        }
         const { title, part: parts, sound, camera: cameras } = options
         const { recording } = await importRecording(studio, { path: file, parts, sound, cameras, title })
         io.out(`${recording.id}\n`)
@@ -38,6 +45,26 @@ export function addImport(program: Command, io: Io): void {
         await studio.close()
       }
     })
+}
+
+/** What came in, what was here, and what is held back with its reasons. */
+function tell(io: Io, { recordingId, title, lessons, known, held }: Imported): void {
+  if (recordingId !== null) io.out(`${recordingId}\n`)
+  for (const { name, slug } of lessons) io.say(`"${name}" is in the library: /lessons/${slug}\n`)
+  for (const name of known) io.say(`"${name}" was here already.\n`)
+  for (const { name, reasons } of held) io.say(`"${name}" is held back: ${reasons.join(' ')}\n`)
+  io.say(`"${title}": ${lessons.length} lessons taken in.\n`)
+}
+
+/** By its first bytes (APPNOTE.TXT 6.3, section 4.3.7, from memory); a file that cannot be read is none. */
+async function isZip(file: string): Promise<boolean> {
+  try {
+    const handle = await open(file, 'r')
+    const { buffer } = await handle.read(Buffer.alloc(4), 0, 4, 0).finally(() => handle.close())
+    return buffer.toString('latin1') === 'PK\u0003\u0004'
+  } catch {
+    return false
+  }
 }
 
 const collect = (file: string, files: string[]): string[] => [...files, file]
