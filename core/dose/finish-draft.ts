@@ -76,7 +76,10 @@ function withAgain(slots: Slots): Slots {
 
 /** "Three times" is sets of what was said, or repetitions where nothing or a short hold was said. */
 function withTimes(slots: Slots): Slots {
-  const { times, repeats, many, ...others } = slots
+  const { times, repeats, many, ...rest } = slots
+  const isUncounted = [rest.reps, rest.work, rest.hold, rest.distance].every((amount) => amount === undefined)
+  // "ten of them, and we do it twice": the repetitions, and their sets
+  const others = many && (times ?? repeats) && isUncounted ? { ...rest, reps: many } : rest
   const count = times ?? repeats ?? many
   if (!count) return others
   const isShortHold =

@@ -36,9 +36,40 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
   const namings = weighNamings(speech, kit)
   const starts = chooseStarts(speech, namings)
   const spans = placeSpans(speech, starts)
-  const teachings = gather(speech, spans, namings)
+  const teachings = withUnnamedFirst(speech, namings, gather(speech, spans, namings))
   return { teachings, mentioned: findMentioned(namings, teachings), namings }
 }
+
+/**
+ * A class that has just been told its programme starts with the first of it, often without naming it again: what is taught
+ * in front of everything named is that one.
+ */
+function withUnnamedFirst(speech: Speech, namings: readonly Naming[], teachings: readonly Teaching[]): Teaching[] {
+  const start = Math.min(...teachings.flatMap(({ spans }) => spans.map(({ offset }) => offset)))
+  const listed = namings.filter(({ listed, entry, offset }) => listed && entry !== null && offset < start)
+  const [first] = listed
+  const last = listed.at(-1)
+  if (!first?.entry || !last || listed.length < 3) return [...teachings]
+  const before = speech.sentences.filter(({ offset, end }) => offset > last.end && end <= start)
+  const taught = before.filter(({ cues }) => cues.some(({ kind }) => kind === 'setup' || kind === 'execution'))
+  const [opening] = taught
+  const closing = before.filter(({ role }) => role === 'teach' || role === 'work').at(-1)
+  if (!opening || !closing || taught.length < LEAST_TAUGHT || opening.index >= closing.index) return [...teachings]
+  const span: TextSpan = { offset: opening.offset, end: closing.end }
+  const own = teachings.find(({ entry }) => entry?.id === first.entry?.id)
+  if (own?.spans[0]?.offset === start) return [...teachings]
+  const others = teachings.filter((teaching) => teaching !== own)
+  const made: Teaching = own
+    ? { ...own, spans: [span, ...own.spans], ruleId: 'first-of-programme' }
+    : {
+        ...{ entry: first.entry, name: tidy(first.name), alsoCalled: [], spans: [span] },
+        ...{ confidence: 0.4, ruleId: 'first-of-programme' },
+      }
+  return [made, ...others]
+}
+
+/** Sentences of set-up or movement that make a teaching. */
+const LEAST_TAUGHT = 3
 
 /** Puts the spans of one exercise together; what was barely taught anywhere is a mention. */
 function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly Naming[]): Teaching[] {

@@ -46,8 +46,38 @@ export function findGroups(
     const isNew = members.every((member) => !groups.some((group) => group.members.includes(member)))
     if (members.length >= 2 && isNew) groups.push({ scheme: 'superset', members, offset: sentence.offset })
   }
+  groups.push(...withRounds(speech, namings, groups, teachingOf))
   return groups
 }
+
+/** "Twelve rows, ten presses, three times through": each with its amount, then the rounds of them all. */
+function withRounds(
+  speech: Speech,
+  namings: readonly Naming[],
+  known: readonly Group[],
+  teachingOf: (naming: Naming) => number | null,
+): Group[] {
+  return speech.sentences.flatMap((sentence): Group[] => {
+    const rounds = GROUP_WORDS.rounds.exec(speech.text.slice(sentence.offset, sentence.end))
+    if (!rounds) return []
+    const at = sentence.offset + rounds.index
+    const counted = namings.filter(
+      ({ offset, end }) =>
+        end <= at &&
+        at - offset <= ROUND_CHARACTERS &&
+        GROUP_WORDS.amount.test(speech.text.slice(Math.max(0, offset - 20), offset)),
+    )
+    const members = [...new Set(counted.flatMap((naming) => teachingOf(naming) ?? []))]
+    const isNew = members.every((member) => !known.some((group) => group.members.includes(member)))
+    if (members.length < 2 || !isNew) return []
+    return [
+      { scheme: members.length === 2 ? 'superset' : 'circuit', members, offset: counted[0]?.offset ?? sentence.offset },
+    ]
+  })
+}
+
+/** So many characters in front of the rounds the exercises are named. */
+const ROUND_CHARACTERS = 140
 
 /** More names than these in one sentence are a programme, of which only two are a pair. */
 const MOST_PAIRED = 3

@@ -15,6 +15,8 @@ export const classPositives: readonly [text: string, expected: Expected, still?:
   ["let's say thirty all together", { reps: [30, 30] }],
   ['twelve in total so six a side', { reps: [6, 6], side: true }],
   ['thirty metres of those, walk back, and we will do it three times', { sets: [3, 3], dist: [30, 30] }],
+  ['ten of them, operated leg only, and we will do it twice', { sets: [2, 2], reps: [10, 10] }],
+  ['eight of those, twice', { sets: [2, 2], reps: [8, 8] }],
   ['twenty metres there and back, twice', { sets: [2, 2], dist: [20, 20] }],
   ['eighty metres each, six of them, with a walk back for recovery', { sets: [6, 6], dist: [80, 80] }],
   ['ten seconds each, walk down, full recovery, two minutes', { work: [10, 10], rest: [120, 120] }],

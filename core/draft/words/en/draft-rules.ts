@@ -4,6 +4,7 @@ export const DRAFT_RULES: Readonly<Record<string, string>> = {
   'name-announced': 'A name of the catalogue was said where teaching starts.',
   'unlisted-name-announced': 'A name that the catalogue does not hold was announced.',
   'name-after-setup': 'The name came after the first words of set-up.',
+  'first-of-programme': 'The programme named it first, and the class started on it without naming it again.',
   'told-not-named': 'No name was said; what the class was told to do is the exercise.',
   'dose-said': 'Numbers with sets, repetitions, time or rest were said for this exercise.',
   'caution-spoken': 'The words warn of this hazard.',

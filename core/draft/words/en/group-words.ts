@@ -5,4 +5,10 @@ export const GROUP_WORDS = {
   /** Two or three in turns without rest between. */
   superset:
     /\b(?:back to back|super ?sets?|as a pair|the pair|paired|straight into|tri ?set|giant set|alternate between)\b/i,
+  /** Behind amounts of several exercises: all of them so often. */
+  rounds:
+    /\b(?:twice|(?:two|three|four|five|six|\d+) times) (?:through|round|around|over)\b|\b(?:two|three|four|five|six|\d+) (?:rounds|laps|circuits)\b/i,
+  /** In front of a name: its amount. */
+  amount:
+    /\b(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|twenty five|thirty|forty)(?: of(?: the| your)?)?\s*$/i,
 } as const

@@ -60,7 +60,9 @@ export const NEVER_LAST: ReadonlySet<string> = new Set(
 
 /** Never anywhere in a name. */
 export const NEVER_WITHIN: ReadonlySet<string> = new Set(
-  'own nothing something anything everything already another same'.split(' '),
+  'own nothing something anything everything already another same operated operative injured affected bad working supporting good'.split(
+    ' ',
+  ),
 )
 
 /** Words that open an instruction, a count or talk. */
