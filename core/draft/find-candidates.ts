@@ -21,6 +21,7 @@ import {
   NEVER_LAST,
   NEVER_WITHIN,
   OPENS_OTHER,
+  PART_OF_ONE_SIDE,
   POINTED_AT,
   WITHIN_NAME,
 } from './words/en/name-shapes.ts'
@@ -218,7 +219,13 @@ function isPossibleName(name: string): boolean {
   const words = name.toLowerCase().replace(/[’']/g, '').split(/\s+/)
   const [first = ''] = words
   const last = words.at(-1) ?? ''
-  if (words.length > 4 || /\d/.test(name) || !/\p{L}{2}/u.test(name) || IMPERATIVE.test(name.toLowerCase()))
+  if (
+    words.length > 4 ||
+    /\d/.test(name) ||
+    !/\p{L}{2}/u.test(name) ||
+    IMPERATIVE.test(words.join(' ')) ||
+    PART_OF_ONE_SIDE.test(words.join(' '))
+  )
     return false
   if (OPENS_OTHER.test(first) || WITHIN_NAME.has(first) || NEVER_LAST.has(last)) return false
   if (words.some((word) => NEVER_WITHIN.has(word))) return false

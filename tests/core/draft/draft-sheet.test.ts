@@ -196,6 +196,13 @@ describe('single habits of coaches', () => {
     expect(raises?.spans.map((span) => span.inClip)).toEqual([true, false])
   })
 
+  it('takes a leg, a way or the class for no exercise', () => {
+    const { segments } = draft(
+      '[0:00] Next, the knee extension. Sit right back. Straighten the right knee, and slowly down. Ten on each leg.\n[0:25] Now the left leg, straighten, and slowly down. Breathe out, squeeze, then ease forwards. Sit tall.\n[0:45] Well done, that is the whole class. Do it twice a week.',
+    )
+    expect(segments.map(({ exercise }) => exercise.name)).toEqual(['Knee extension'])
+  })
+
   it('links the two of a superset', () => {
     const sheet = draft(
       '[0:00] A pair now, goblet squats, eight of them, and push ups, ten, back to back, three rounds.\n[0:20] Goblet squats. Hold the bell at your chest, feet wide. Sit down and drive up.\n[0:50] Straight into push ups. Hands under your shoulders. Lower your chest and press away.\n[1:20] And rest.',

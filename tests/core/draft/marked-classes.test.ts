@@ -22,7 +22,7 @@ function scoreAll(classes: readonly MarkedClass[], change: (text: string) => str
 // Each class left out of its fitting: node .build/tests/fit/fit-starts.js --apart
 describe.each([
   ['first six', MARKED_CLASSES, asWritten, { segments: 97, doses: 90, returns: 85 }],
-  ['first six, without punctuation', MARKED_CLASSES, plain, { segments: 85, doses: 50, returns: 15 }],
+  ['first six, without punctuation', MARKED_CLASSES, plain, { segments: 85, doses: 50, returns: 5 }],
   ['further seven', MARKED_CLASSES_FURTHER, asWritten, { segments: 85, doses: 30, returns: 50 }],
   ['further seven, without punctuation', MARKED_CLASSES_FURTHER, plain, { segments: 70, doses: 15, returns: 40 }],
   ['of the kinds filmed most', MARKED_CLASSES_MORE, asWritten, { segments: 90, doses: 20, returns: 30 }],

@@ -39,7 +39,7 @@ export const WITHIN_NAME: ReadonlySet<string> = new Set('and or of the in on up 
 
 /** Everyday words that a name may hold where more than they is said: "wall tuck". */
 export const HELPS_NAME: ReadonlySet<string> = new Set(
-  'water wall chair floor side band seat knees feet hands half standing sitting lift class middle bottom top front back round table ball start'.split(
+  'water wall chair floor side band seat knees feet hands half standing sitting lift middle bottom top front back round table ball start'.split(
     ' ',
   ),
 )
@@ -53,7 +53,7 @@ export const CLOSES_NAME: ReadonlySet<string> = new Set(
 
 /** Never the last word of a name. */
 export const NEVER_LAST: ReadonlySet<string> = new Set(
-  'station stations length lengths clock number numbers name names stroke strokes ceiling ceilings metre metres meter meters lap laps tempo pace speed breath breaths pain place spot partner group team line corner window door music video camera teacher friend day days week weeks morning evening night person people reason idea question questions trick secret point deal problem rule rules shape level levels option options choice version versions position weight effort energy count percent power range size height width distance body muscle muscles joint joints doctor physio midwife quiet tall soft heavy light strong loose long short slow fast quick straight flat wide narrow relaxed easy hard lift middle a the your my'.split(
+  'station stations length lengths clock number numbers name names stroke strokes ceiling ceilings metre metres meter meters lap laps tempo pace speed breath breaths pain place spot partner group team line corner window door music video camera teacher friend day days week weeks morning evening night person people reason idea question questions trick secret point deal problem rule rules shape level levels option options choice version versions position weight effort energy count percent power range size height width distance body muscle muscles joint joints doctor physio midwife quiet tall soft heavy light strong loose long short slow fast quick straight flat wide narrow relaxed easy hard forwards backwards sideways upwards downwards inwards outwards forward backward together apart class lift middle a the your my'.split(
     ' ',
   ),
 )
@@ -67,7 +67,12 @@ export const NEVER_WITHIN: ReadonlySet<string> = new Set(
 
 /** Words that open an instruction, a count or talk. */
 export const OPENS_OTHER = new RegExp(
-  `^(?:lift|lower|push|pull|bend|reach|keep|hold|stand|sit|lie|kneel|place|put|set|grab|step|turn|raise|drop|drive|open|close|squeeze|breathe|feel|press|stay|watch|mind|use|add|change|switch|swap|imagine|think|look|find|shake|walk|tuck|slide|roll|lean|stretch|pause|point|relax|try|stop|start|face|check|remember|hands|feet|knees|elbows|arms|eyes|bounce|come|send|bring|draw|let|take|pick|same|other|halfway|ready|rest|breathing|inhale|exhale|well|hello|morning|evening|thanks|${WORD_GROUPS.num}|once|twice|double|both|each|every|another|few|couple|lots?|bit|little)$`,
+  `^(?:ease|lift|lower|push|pull|bend|reach|keep|hold|stand|sit|lie|kneel|place|put|set|grab|step|turn|raise|drop|drive|open|close|squeeze|breathe|feel|press|stay|watch|mind|use|add|change|switch|swap|imagine|think|look|find|shake|walk|tuck|slide|roll|lean|stretch|pause|point|relax|try|stop|start|face|check|remember|hands|feet|knees|elbows|arms|eyes|bounce|come|send|bring|draw|let|take|pick|same|other|halfway|ready|rest|breathing|inhale|exhale|well|hello|morning|evening|thanks|${WORD_GROUPS.num}|once|twice|double|both|each|every|another|few|couple|lots?|bit|little)$`,
+)
+
+/** "The left leg", "both arms": a part and its side, no name. */
+export const PART_OF_ONE_SIDE = new RegExp(
+  `^(?:(?:left|right|other|both|first|second|top|bottom|front|back|upper|lower|inside|outside|near|far|standing|lifted|raised) )+(?:${WORD_GROUPS.part})$`,
 )
 
 /** "Wiggle the ankles": told to do, no name. */
