@@ -119,7 +119,7 @@ function tickMs({ timeBase: { num, den } }: { timeBase: { num: number; den: numb
   return (num * 1000) / den
 }
 
-function isCoarse({ video }: AcceptedRecording): boolean {
+export function isCoarse({ video }: AcceptedRecording): boolean {
   return tickMs(video) >= COARSE_TICK_MS
 }
 

@@ -2,7 +2,7 @@
 import type { AcceptedRecording } from './accept-recording.ts'
 import { COMPARE_RATE } from './compare-sound.ts'
 import type { ClipPlan } from './plan-cut.ts'
-import { LOST_SOUND_SECONDS, seekOption } from './plan-graph.ts'
+import { isCoarse, LOST_SOUND_SECONDS, seekOption } from './plan-graph.ts'
 
 export interface VerifyPlan {
   /** Frames to decode from the clip's start, strictly. */
@@ -48,13 +48,21 @@ function soundPlan(plan: ClipPlan, recording: AcceptedRecording): VerifyPlan['so
   const { audio } = recording
   const [range] = plan.ranges
   if (!audio || !range) return null
-  const length = (Math.min((range.soundToMs ?? range.toMs) - range.fromMs, MOST_SOUND_MS) / 1000).toFixed(6)
+  const lengthMs = Math.min((range.soundToMs ?? range.toMs) - range.fromMs, MOST_SOUND_MS)
+  const length = (lengthMs / 1000).toFixed(6)
+  // where seeking lands anywhere near, the recording is read from its start
+  const fromStart = isCoarse(recording)
+  const cut = fromStart
+    ? `atrim=start=${(range.fromMs / 1000).toFixed(6)}:duration=${length},asetpts=PTS-STARTPTS,`
+    : ''
   // placed by its time stamps, as in the clip: silence stands where it starts late or has a hole
   const place = `aresample=${COMPARE_RATE}:async=1:min_hard_comp=${LOST_SOUND_SECONDS}:first_pts=0`
   const one = (input: string) => `${input}${place},aformat=channel_layouts=mono`
   return {
-    recordingOptions: ['-vn', ...seekOption(recording, range.fromMs), '-t', length],
-    filter: `${one('[1:a:0]')},apad[c];${one(`[2:${audio.index}]`)}[r];[c][r]amerge[m]`,
+    recordingOptions: fromStart
+      ? ['-vn', '-t', ((range.fromMs + lengthMs + 1000) / 1000).toFixed(6)]
+      : ['-vn', ...seekOption(recording, range.fromMs), '-t', length],
+    filter: `${one('[1:a:0]')},apad[c];${one(`[2:${audio.index}]${cut}`)}[r];[c][r]amerge[m]`,
     output: ['-map', '[m]', '-c:a', 'pcm_s16le', '-f', 's16le'],
   }
 }

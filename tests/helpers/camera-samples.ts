@@ -134,6 +134,7 @@ export const CAMERA_KINDS: readonly CameraKind[] = [
   },
   {
     name: 'MPEG-4 part 2 AVI, MP3',
+    short: true,
     args: () => film('25', ['-c:v', 'mpeg4', '-q:v', '4', '-bf', '0', '-c:a', 'libmp3lame', '-f', 'avi']),
   },
   {
