@@ -12,7 +12,7 @@ import type { Group } from './find-groups.ts'
 import { indexSpans } from './index-spans.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { Naming } from './naming.ts'
-import { hasWork, mergeDoses } from './merge-doses.ts'
+import { asHold, hasWork, mergeDoses } from './merge-doses.ts'
 import type { Speech } from './read-speech.ts'
 
 /** The dose of one exercise and the indexes of the exercises done with it. */
@@ -85,10 +85,9 @@ export function attachDoses(
 
 /** "And just hold. Twenty seconds": a time behind a word of holding is held. */
 function asHeld(speech: Speech, hit: DoseHit): DoseHit {
-  if (hit.dose.workSeconds === null || hit.dose.holdSeconds !== null) return hit
   const before = speech.text.slice(Math.max(0, hit.offset - HOLD_CHARACTERS), hit.offset)
-  if (!/\b(?:hold|holding|stay|balance)\b(?: \w+){0,3}[.,:;!\s\v]*$/i.test(before)) return hit
-  return { ...hit, dose: { ...hit.dose, workSeconds: null, holdSeconds: hit.dose.workSeconds, holdPer: 'set' } }
+  const isHeld = /\b(?:hold|holding|stay|balance)\b(?: \w+){0,3}[.,:;!\s\v]*$/i.test(before)
+  return isHeld ? { ...hit, dose: asHold(hit.dose) } : hit
 }
 
 const HOLD_CHARACTERS = 40
@@ -151,7 +150,7 @@ function withSides(speech: Speech, teaching: Teaching, dose: Prescription): Pres
     /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the|swap over|(?:and )?(?:the )?other (?:leg|arm|foot|hand)(?=[.,!?]|$))\b/i.test(
       said,
     )
-  return dose.perSide || !both || (teaching.entry?.sided ?? true) !== true ? dose : { ...dose, perSide: true }
+  return dose.perSide || !both || teaching.entry?.sided === false ? dose : { ...dose, perSide: true }
 }
 
 /** Says which teaching a naming belongs to: by name, by entry, or by the end of the name. */

@@ -13,7 +13,7 @@ export interface Start {
 
 /** Namings that start something, without set-up shapes, second names and namings of what is going on already. */
 export function chooseStarts(speech: Speech, namings: readonly Naming[]): Start[] {
-  const usable = usableNamings(speech, namings)
+  const usable = usableNamings(namings)
   const starts: Start[] = []
   const keys = new Keys(namings)
   usable.forEach((naming, index) => {
@@ -46,7 +46,7 @@ export function chooseStarts(speech: Speech, namings: readonly Naming[]): Start[
 }
 
 /** Namings outside lists that may start something; a description next to a real name adds nothing. */
-function usableNamings(speech: Speech, namings: readonly Naming[]): Naming[] {
+function usableNamings(namings: readonly Naming[]): Naming[] {
   const named = new Map<number, Naming[]>()
   for (const naming of namings) {
     if (naming.strength >= 2 && !naming.described)
@@ -58,19 +58,13 @@ function usableNamings(speech: Speech, namings: readonly Naming[]): Naming[] {
     }
     return false
   }
-  return namings.filter((naming) => {
-    if (naming.listed) return false
-    if (naming.described) return !isNamedNear(naming, 4)
-    return naming.strength >= 2 || (isLoneClause(speech, naming) && !isNamedNear(naming, 3))
-  })
+  return namings.filter(
+    (naming) => !naming.listed && naming.strength >= 2 && !(naming.described && isNamedNear(naming, DESCRIBED_REACH)),
+  )
 }
 
-/** A name alone in its clause starts something when the class was between two things and set-up goes along with it. */
-function isLoneClause(speech: Speech, naming: Naming): boolean {
-  const before = speech.sentences[naming.sentence - 1]?.role
-  const setsUp = speech.sentences[naming.sentence]?.cues.some((cue) => cue.kind === 'setup') === true
-  return naming.strength === 1 && setsUp && before !== undefined && before !== 'teach'
-}
+/** A real name within so many sentences says what is described. */
+const DESCRIBED_REACH = 4
 
 /**
  * The keys of what is taught. A short name ("squats") is the exercise of that name that the class does or announces

@@ -1,12 +1,13 @@
 /** Finds every place where an exercise may be named: names of the catalogue, and words that stand where a name would. */
 import { findEntry } from '../catalogue/find-entry.ts'
 import { foldName, foldWords } from '../catalogue/fold-words.ts'
+import { BRINGS, CLOSES } from './announcing-tests.ts'
 import { findNamings } from './find-namings.ts'
 import { markLists } from './mark-lists.ts'
 import type { Candidate, CandidateSource, Naming } from './naming.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
-import { BRINGS_NAME, CLOSES_WITH_NAME, NAME_ENDINGS, NEVER_IN_NAME } from './words/en/announcing.ts'
+import { NAME_ENDINGS, NEVER_IN_NAME } from './words/en/announcing.ts'
 import {
   ARTICLE,
   ARTICLE_WORD,
@@ -25,7 +26,7 @@ import {
   POINTED_AT,
   WITHIN_NAME,
 } from './words/en/name-shapes.ts'
-import { anyPhrase, groupOf } from './words/en/word-groups.ts'
+import { groupOf } from './words/en/word-groups.ts'
 
 /** All candidates of a class in order. @param kit kit of the class, most likely first. */
 export function findCandidates(speech: Speech, kit: readonly string[]): Candidate[] {
@@ -233,6 +234,3 @@ function isPossibleName(name: string): boolean {
   if (NEVER_IN_NAME.has(last) && !mayClose) return false
   return !words.slice(0, -1).some((word) => NEVER_IN_NAME.has(word) && !HELPS_NAME.has(word) && !WITHIN_NAME.has(word))
 }
-
-const BRINGS = anyPhrase(BRINGS_NAME)
-const CLOSES = anyPhrase(CLOSES_WITH_NAME)

@@ -3,6 +3,7 @@ import { buildPrescription } from '../../shared/log-sheet.ts'
 import type { Prescription } from '../../shared/log-sheet.ts'
 import { findDoses } from '../dose/read-dose.ts'
 import type { DoseHit } from './find-dose-hits.ts'
+import { asHold } from './merge-doses.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { FOR_ALL, FOR_PART, FOR_SOME, IN_TURNS, SAID_SO, TURN_NAMES } from './words/en/default-words.ts'
@@ -43,11 +44,6 @@ export function findDefaults(speech: Speech, isTaughtAt: (offset: number) => boo
 
 /** Told of what is held. */
 const STILL = /\b(?:stretch(?:es)?|holds?|poses?|shapes?|planks?|balances?)\b/i
-
-function asHold(dose: Prescription): Prescription {
-  if (dose.workSeconds === null || dose.holdSeconds !== null) return dose
-  return { ...dose, workSeconds: null, holdSeconds: dose.workSeconds, holdPer: 'set' }
-}
 
 function roundsOf(speech: Speech, sentence: Sentence): Prescription['sets'] {
   return readAll(speech.text.slice(sentence.offset, sentence.end)).sets

@@ -7,6 +7,7 @@ import { isPassing } from './rate-naming.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { NAME_ENDINGS, NEVER_IN_NAME, UNKNOWN_BY_ENDING, UNKNOWN_NAME } from './words/en/announcing.ts'
 import { DESCRIPTIONS } from './words/en/descriptions.ts'
+import { OPENS_INSTRUCTION } from './words/en/name-shapes.ts'
 
 /** Names that nobody listed: right behind an announcing phrase, or a short sentence that ends like a name before its set-up. */
 export function findUnlisted(speech: Speech, taken: ReadonlySet<number>): Naming[] {
@@ -115,10 +116,6 @@ function isPossibleName(name: string): boolean {
     !/\d/.test(name) &&
     /\p{L}{3}/u.test(name) &&
     !words.some((word) => NEVER_IN_NAME.has(word)) &&
-    !FIRST_VERBS.test(first)
+    !OPENS_INSTRUCTION.test(first)
   )
 }
-
-/** A sentence that begins so is an instruction, not a name. */
-const FIRST_VERBS =
-  /^(?:lift|lower|push|pull|bend|reach|keep|hold|stand|sit|lie|kneel|place|put|set|grab|step|turn|raise|drop|drive|open|close|squeeze|breathe|feel|press|stay|watch|mind|use|add|change|switch|swap|imagine|think|look|find|shake|walk|tuck|slide|roll|lean|stretch|pause|point|relax|try|stop|start|face|check|remember|hands|feet|knees|elbows|arms|eyes)$/

@@ -142,8 +142,8 @@ function isTempoOnly(dose: Prescription): boolean {
   return dose.tempo !== null && !hasWork(dose)
 }
 
-/** A still shape is held, so its seconds are a hold. */
-function asHold(dose: Prescription): Prescription {
+/** What is held still: its seconds of work are a hold. */
+export function asHold(dose: Prescription): Prescription {
   if (dose.workSeconds === null || dose.holdSeconds !== null) return dose
   return { ...dose, workSeconds: null, holdSeconds: dose.workSeconds, holdPer: 'set' }
 }

@@ -1,9 +1,10 @@
 /** Lets a name start its teaching where nothing announces it but what follows: it is said in its place, and taught right behind. */
+import { AGAIN, BRINGS_AT_PLACE, ONLY_PASSES } from './announcing-tests.ts'
 import type { Naming } from './naming.ts'
 import { isPassing } from './rate-naming.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
-import { BRINGS_BY_PLACE, ONLY_PASSING, SAID_AGAIN, START_SHAPES } from './words/en/announcing.ts'
+import { START_SHAPES } from './words/en/announcing.ts'
 import { AMOUNT_WORDS } from './words/en/dose-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
@@ -71,7 +72,7 @@ function isInPlace(speech: Speech, naming: Naming): boolean {
   const isShape = naming.entry !== null && START_SHAPES.has(naming.entry.id)
   const after = speech.text.slice(naming.end, naming.end + 40)
   const clause = clauseBefore(speech, naming)
-  const isBrought = BRINGS.test(clause) || (clause === '' && naming.strength === 1)
+  const isBrought = BRINGS_AT_PLACE.test(clause) || (clause === '' && naming.strength === 1)
   return !isShape && isBrought && ENDS_CLAUSE.test(after)
 }
 
@@ -114,9 +115,6 @@ function clauseBefore(speech: Speech, naming: Naming): string {
 const SURE_WORDS = 4
 
 const OPTION_KINDS: ReadonlySet<string> = new Set(['easier', 'harder', 'caution', 'fault'])
-const ONLY_PASSES = anyPhrase(ONLY_PASSING)
-const BRINGS = anyPhrase(BRINGS_BY_PLACE)
-const AGAIN = anyPhrase(SAID_AGAIN)
 const OPENS_OPTION = anyPhrase([
   '^(?:if|when|or|unless|because|until|while|after|before|as|once|so that|like|not|dont|no)(?: |$)',
 ])

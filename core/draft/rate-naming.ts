@@ -1,16 +1,9 @@
 /** Says how surely the name of an exercise starts its teaching, from the words around it in its sentence. */
+import { BRINGS, CLOSES, NOT_NOW, PASSES, PASSES_AFTER, PASSES_BEFORE } from './announcing-tests.ts'
 import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
-import {
-  BRINGS_NAME,
-  CLOSES_WITH_NAME,
-  NOT_TODAY,
-  OPENING_WORDS,
-  PASSING_AFTER,
-  PASSING_BEFORE,
-  PASSING_SENTENCE,
-} from './words/en/announcing.ts'
+import { OPENING_WORDS } from './words/en/announcing.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
 export type Place = Pick<Naming, 'entry' | 'kind' | 'name' | 'offset' | 'end'>
@@ -78,12 +71,6 @@ export function isPassing(words: string): boolean {
   return PASSES.test(words) || NOT_NOW.test(words)
 }
 
-const BRINGS = anyPhrase(BRINGS_NAME)
-const CLOSES = anyPhrase(CLOSES_WITH_NAME)
-const PASSES_BEFORE = anyPhrase(PASSING_BEFORE)
-const PASSES_AFTER = anyPhrase(PASSING_AFTER)
-const PASSES = anyPhrase(PASSING_SENTENCE)
-const NOT_NOW = anyPhrase(NOT_TODAY)
 const CALLS_TO_GO = anyPhrase([
   '^(?:go|first|please|again|everyone|everybody|lets go|here we go|off we go|now|then|to start|to finish|one|round)',
 ])

@@ -1,23 +1,22 @@
 /** What speaks for or against a candidate starting the teaching of an exercise: its place, what stands around it, and the class. */
 import type { CueKind } from '../../shared/log-sheet.ts'
 import { foldWords } from '../catalogue/fold-words.ts'
+import {
+  AGAIN,
+  BRINGS,
+  BRINGS_AT_PLACE,
+  CLOSES,
+  NOT_NOW,
+  ONLY_PASSES,
+  PASSES,
+  PASSES_AFTER,
+  PASSES_BEFORE,
+} from './announcing-tests.ts'
 import { withIs } from './find-candidates.ts'
 import type { Candidate } from './naming.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
-import {
-  BRINGS_BY_PLACE,
-  BRINGS_NAME,
-  CLOSES_WITH_NAME,
-  NAME_ENDINGS,
-  NOT_TODAY,
-  ONLY_PASSING,
-  OPENING_WORDS,
-  PASSING_AFTER,
-  PASSING_BEFORE,
-  PASSING_SENTENCE,
-  SAID_AGAIN,
-} from './words/en/announcing.ts'
+import { NAME_ENDINGS, OPENING_WORDS } from './words/en/announcing.ts'
 import { AMOUNT_WORDS } from './words/en/dose-words.ts'
 import { ARTICLE, CALLED, IN_TURN, MUSCLE, POINTED_AT, TURN_BEHIND } from './words/en/name-shapes.ts'
 import { CHAT, EMPTY_CLAUSES, PRAISE } from './words/en/not-cue-words.ts'
@@ -120,7 +119,7 @@ function ofWords(speech: Speech, candidate: Candidate, scene: Scene): string[] {
       closes: scene.closes,
       'in turn': scene.inTurn,
       called: scene.called,
-      'brings by place': BY_PLACE.test(clause),
+      'brings by place': BRINGS_AT_PLACE.test(clause),
       'pointed at': POINTED_AT.test(clause),
       article: ARTICLE.test(before),
       'passing before': PASSES_BEFORE.test(before),
@@ -315,15 +314,6 @@ function flags(values: Readonly<Record<string, boolean>>): string[] {
   return Object.entries(values).flatMap(([name, isSo]) => (isSo ? [name] : []))
 }
 
-const BRINGS = anyPhrase(BRINGS_NAME)
-const BY_PLACE = anyPhrase(BRINGS_BY_PLACE)
-const CLOSES = anyPhrase(CLOSES_WITH_NAME)
-const PASSES_BEFORE = anyPhrase(PASSING_BEFORE)
-const ONLY_PASSES = anyPhrase(ONLY_PASSING)
-const PASSES_AFTER = anyPhrase(PASSING_AFTER)
-const PASSES = anyPhrase(PASSING_SENTENCE)
-const NOT_NOW = anyPhrase(NOT_TODAY)
-const AGAIN = anyPhrase(SAID_AGAIN)
 const CHEERS = anyPhrase(PRAISE)
 const CHATS = anyPhrase(CHAT)
 const EMPTY = anyPhrase(EMPTY_CLAUSES)

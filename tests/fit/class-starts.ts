@@ -68,7 +68,7 @@ function ofMarked(marked: MarkedClass): Known {
   }
 }
 
-/** Short classes, whose stretches were marked apart. */
+/** Short classes, whose stretches lie in a file: placed by the reader of phrases, kept where it found all that is taught by its name and nothing else. */
 function ofShort({
   title,
   transcript,

@@ -1,13 +1,13 @@
 // Lessons exported from one studio and taken into another: the same bytes, address, dose and cautions; twice changes
 // nothing; a hostile archive is refused and leaves nothing. The archive is read by an independent program, too.
 import { execFileSync } from 'node:child_process'
-import { createHash } from 'node:crypto'
 import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import yazl from 'yazl'
+import { hashBytes } from '../../core/media/engine/hash-file.ts'
 import { exportRecording } from '../../server/actions/export-recording.ts'
 import type { Exported } from '../../server/actions/export-recording.ts'
 import { importExport } from '../../server/actions/import-export.ts'
@@ -24,8 +24,6 @@ let home: Studio
 let recordingId = ''
 let made: Exported
 let manifest: ExportList
-
-const sumOf = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('hex')
 
 /** Files of the archive as Python's zipfile module reads them. */
 function readByPython(file: string): Map<string, string> {
@@ -105,7 +103,7 @@ describe('taken in elsewhere', () => {
         expect(current?.lesson.dose).toEqual(source?.current?.lesson.dose)
         expect(current?.lesson.cautions).toEqual(source?.current?.lesson.cautions)
         const clip = readFileSync(other.storage.path(`lessons/${id}/${current?.version ?? 0}/clip.mp4`))
-        expect(sumOf(clip)).toBe(source?.current?.lesson.clip.sha256)
+        expect(hashBytes(clip)).toBe(source?.current?.lesson.clip.sha256)
       }
       const again = await importExport(other, { file: made.file })
       expect([again.recordingId, again.lessons, again.known.length]).toEqual([null, [], 4])

@@ -1,13 +1,12 @@
 /** `repslate import`: takes a recording, or the lessons that another studio exported, into the studio. */
 import { open } from 'node:fs/promises'
 import type { Command } from 'commander'
+import { AppError } from '../../../shared/errors.ts'
 import { importExport } from '../../actions/import-export.ts'
 import type { Imported } from '../../actions/import-export.ts'
 import { importRecording } from '../../actions/import-recording.ts'
-import { readSettings } from '../../settings.ts'
-import { projectRoot } from '../../setup/project-root.ts'
-import { openStudio } from '../../studio.ts'
 import type { Io } from '../io.ts'
+import { DATA_OPTION, withStudio } from '../open-studio.ts'
 
 interface Options {
   title?: string
@@ -26,24 +25,20 @@ export function addImport(program: Command, io: Io): void {
     .option('--part <file>', 'a further part of the film; again for each, in their order', collect, [])
     .option('--sound <file>', 'sound recorded apart; again for each', collect, [])
     .option('--camera <file>', 'the film of another camera; again for each', collect, [])
-    .option('--data <folder>', "the studio's folder (default: data/studio in the project)")
+    .option(...DATA_OPTION)
     .action(async (file: string, options: Options) => {
-      const settings = readSettings(process.env, projectRoot(), {
-        ...(options.data === undefined ? {} : { dataFolder: options.data }),
-      })
-      const studio = await openStudio(settings, { clock: () => io.nowUtc() })
-      try {
-        if (await isZip(file)) {
-          tell(io, await importExport(studio, { file }))
-          return
-        }
-        const { title, part: parts, sound, camera: cameras } = options
-        const { recording } = await importRecording(studio, { path: file, parts, sound, cameras, title })
-        io.out(`${recording.id}\n`)
-        io.say(`"${recording.title}" is on the shelf. It is looked through as soon as the studio is open.\n`)
-      } finally {
-        await studio.close()
+      if (await isZip(file)) {
+        if (options.title !== undefined || options.part.length + options.sound.length + options.camera.length > 0)
+          throw new AppError('usage', 'An export brings its title and files along. Give the zip alone.')
+        tell(io, await withStudio(io, options, (studio) => importExport(studio, { file })))
+        return
       }
+      const { title, part: parts, sound, camera: cameras } = options
+      const { recording } = await withStudio(io, options, (studio) =>
+        importRecording(studio, { path: file, parts, sound, cameras, title }),
+      )
+      io.out(`${recording.id}\n`)
+      io.say(`"${recording.title}" is on the shelf. It is looked through as soon as the studio is open.\n`)
     })
 }
 
@@ -53,7 +48,7 @@ function tell(io: Io, { recordingId, title, lessons, known, held }: Imported): v
   for (const { name, slug } of lessons) io.say(`"${name}" is in the library: /lessons/${slug}\n`)
   for (const name of known) io.say(`"${name}" was here already.\n`)
   for (const { name, reasons } of held) io.say(`"${name}" is held back: ${reasons.join(' ')}\n`)
-  io.say(`"${title}": ${lessons.length} lessons taken in.\n`)
+  io.say(`"${title}": ${lessons.length === 1 ? 'one lesson' : `${lessons.length} lessons`} taken in.\n`)
 }
 
 /** By its first bytes (APPNOTE.TXT 6.3, section 4.3.7, from memory); a file that cannot be read is none. */

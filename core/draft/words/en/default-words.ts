@@ -21,7 +21,7 @@ export const TURN_NAMES =
 /** How a rest or the rounds are told there, and the words the dose reader knows for it. */
 export const SAID_SO: readonly (readonly [RegExp, string])[] = [
   [
-    /\b(seconds?|minutes?|minute|\w+teen|\w+ty|ten|five|fifteen|\d+)(?: a)? (?:to|for) (?:catch (?:your|y'all's|our) breath|switch|swap|change|move|walk|get|breathe|recover|shuffle|reset|turn|rest)\b[^,.;]*/gi,
+    /\b(seconds?|minutes?|minute|\w+teen|\w+ty|ten|five|fifteen|\d+)(?: a)? (?:to|for) (?:catch (?:your|our) breath|switch|swap|change|move|walk|get|breathe|recover|shuffle|reset|turn|rest)\b[^,.;]*/gi,
     '$1 rest',
   ],
   [/\b(?:we )?(?:go|going|do|doing|get)? ?(?:a)?round (two|three|four|five|six|\d+) times\b/gi, '$1 rounds'],

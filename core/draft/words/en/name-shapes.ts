@@ -65,9 +65,15 @@ export const NEVER_WITHIN: ReadonlySet<string> = new Set(
   ),
 )
 
+const INSTRUCTING =
+  'lift|lower|push|pull|bend|reach|keep|hold|stand|sit|lie|kneel|place|put|set|grab|step|turn|raise|drop|drive|open|close|squeeze|breathe|feel|press|stay|watch|mind|use|add|change|switch|swap|imagine|think|look|find|shake|walk|tuck|slide|roll|lean|stretch|pause|point|relax|try|stop|start|face|check|remember|hands|feet|knees|elbows|arms|eyes'
+
+/** A clause that begins so is an instruction. */
+export const OPENS_INSTRUCTION = new RegExp(`^(?:${INSTRUCTING})$`)
+
 /** Words that open an instruction, a count or talk. */
 export const OPENS_OTHER = new RegExp(
-  `^(?:ease|lift|lower|push|pull|bend|reach|keep|hold|stand|sit|lie|kneel|place|put|set|grab|step|turn|raise|drop|drive|open|close|squeeze|breathe|feel|press|stay|watch|mind|use|add|change|switch|swap|imagine|think|look|find|shake|walk|tuck|slide|roll|lean|stretch|pause|point|relax|try|stop|start|face|check|remember|hands|feet|knees|elbows|arms|eyes|bounce|come|send|bring|draw|let|take|pick|same|other|halfway|ready|rest|breathing|inhale|exhale|well|hello|morning|evening|thanks|${WORD_GROUPS.num}|once|twice|double|both|each|every|another|few|couple|lots?|bit|little)$`,
+  `^(?:${INSTRUCTING}|ease|bounce|come|send|bring|draw|let|take|pick|same|other|halfway|ready|rest|breathing|inhale|exhale|well|hello|morning|evening|thanks|${WORD_GROUPS.num}|once|twice|double|both|each|every|another|few|couple|lots?|bit|little)$`,
 )
 
 /** "The left leg", "both arms": a part and its side, no name. */
