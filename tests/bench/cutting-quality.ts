@@ -5,8 +5,8 @@ import type { ClipPlan } from '../../core/media/plan-cut.ts'
 export interface Quality {
   /** Of the encoded frames against the recording's, dB; null without a head. */
   headPsnr: number | null
-  /** Bytes of the encoded frames, and of the recording's same frames; null without a head. */
-  headBytes: { made: number; recorded: number } | null
+  /** Bytes of the encoded frames for each byte of the recording's for the same frames; null without a head. */
+  headBytes: number | null
   /** Copied frames, and how many of them decode to the very same pixels. */
   copied: number
   same: number
@@ -32,10 +32,7 @@ export function judgeClip(
   return {
     ...{ copied: plan.frames - head, same },
     headPsnr: head > 0 ? psnr(['-i', clip], [...at, '-i', recording], head) : null,
-    headBytes:
-      head > 0
-        ? { made: pictureBytes(clip, 0, head), recorded: pictureBytes(recording, range.firstFrame, head) }
-        : null,
+    headBytes: head > 0 ? pictureBytes(clip, 0, head) / pictureBytes(recording, range.firstFrame, head) : null,
     inLateMs: range.fromMs - asked.startMs,
     outLateMs: range.toMs - asked.endMs,
   }

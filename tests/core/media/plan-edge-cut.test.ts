@@ -5,6 +5,7 @@ import { buildEdgeSource } from '../../../core/media/build-edge-source.ts'
 import { chooseFrames } from '../../../core/media/choose-frames.ts'
 import { freeInPoints } from '../../../core/media/free-in-points.ts'
 import type { Mp4Track } from '../../../core/media/mp4/read-tracks.ts'
+import { planEdgeCommand } from '../../../core/media/plan-edge-commands.ts'
 import { planEdgeCut, whyNoEdge } from '../../../core/media/plan-edge-cut.ts'
 import type { EdgeSource } from '../../../core/media/plan-edge-cut.ts'
 import type { FrameIndex, PacketPlace } from '../../../core/media/read-packets.ts'
@@ -135,6 +136,22 @@ describe('the plan of a range', () => {
     expect(found?.setId).toBe(1)
     expect(found?.ranges[0]).toMatchObject({ firstFrame: 25, lastFrame: 144, toMs: 5800 })
     expect(why).toBe('The first 5 of 120 frames, up to a key frame, are encoded; the rest is copied as it is.')
+  })
+
+  it.each([
+    { frames: 1, startMs: 1160, crf: '28' },
+    { frames: 3, startMs: 1080, crf: '26' },
+    { frames: 5, startMs: 1000, crf: '24' },
+  ])('encodes a head of $frames, whose first picture is whole, at $crf', ({ frames, startMs, crf }) => {
+    const { plan: found } = plan(startMs, 5800)
+    if (!found) throw new Error('no edge cut')
+    const silent = { audio: null, video: { pixelFormat: 'yuv420p' } } as unknown as AcceptedRecording
+    const { pictureOutput } = planEdgeCommand(silent, INDEX, sourceOf(), found, {
+      loudness: null,
+      filters: [],
+    } as never)
+    expect(found.headFrames).toBe(frames)
+    expect(pictureOutput?.[pictureOutput.indexOf('-crf') + 1]).toBe(crf)
   })
 
   it('on a key frame copies all', () => {
