@@ -11,9 +11,11 @@ import {
   Cue,
   CueKind,
   Loop,
+  Media,
   Music,
   PersonShown,
   Prescription,
+  PublishedSound,
   Ref,
   Section,
   Segment,
@@ -136,6 +138,8 @@ export const Edit = z.discriminatedUnion('op', [
   op('set-people', { people: z.array(PersonShown).nullable() }),
   /** durationMs absent = that of the source. */
   op('set-source', { source: Source.nullable(), durationMs: Ms.optional() }),
+  /** Which sound is published; null = the film's own. media = what is known of sound recorded apart, by which it is laid. */
+  op('set-sound', { sound: PublishedSound.nullable(), media: Media.optional() }),
   op('set-mentioned', { mentioned: z.array(z.string()) }),
   /** What undo writes: former values put back. Built by the program only, never taken from a page. */
   op('restore', {

@@ -231,7 +231,12 @@ export const Media = loose({
 export type Media = z.infer<typeof Media>
 
 /** Which sound is published: sound recorded apart (its media id), else a track of the film, from 1. */
-export const PublishedSound = loose({ mediaId: said(z.string()), track: said(z.number().int().positive()) })
+export const PublishedSound = loose({
+  mediaId: said(z.string()),
+  track: said(z.number().int().positive()),
+  /** All clips louder (+) or softer (-) than lessons usually are, dB; absent = as usual. */
+  gainDb: z.number().min(-20).max(20).optional(),
+})
 export type PublishedSound = z.infer<typeof PublishedSound>
 
 /** A named part of the class, by the teacher's own breaks. */

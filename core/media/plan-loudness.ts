@@ -21,12 +21,15 @@ export interface LoudnessPlan {
   filters: string[]
 }
 
-/** The gain for a class, from its measured loudness (null = not measured or silence: left as it is). */
-export function planLoudness(measured: MeasuredLoudness | null): LoudnessPlan {
+/**
+ * The gain for a class, from its measured loudness (null = not measured or silence: left as it is).
+ * @param moreDb all of it louder (+) or softer (-) than the target, as a person wishes
+ */
+export function planLoudness(measured: MeasuredLoudness | null, moreDb = 0): LoudnessPlan {
   const integratedLufs = measured?.integratedLufs ?? null
   const truePeakDbtp = measured?.truePeakDbtp ?? null
-  const wanted = integratedLufs === null ? 0 : TARGET_LUFS - integratedLufs
-  return planGain({ integratedLufs, truePeakDbtp }, Math.min(wanted, MAX_GAIN_DB))
+  if (integratedLufs === null) return planGain({ integratedLufs, truePeakDbtp }, 0)
+  return planGain({ integratedLufs, truePeakDbtp }, Math.min(TARGET_LUFS - integratedLufs, MAX_GAIN_DB) + moreDb)
 }
 
 /** The same for one clip that a person wants louder or softer than the class; the ceiling holds all the same. */

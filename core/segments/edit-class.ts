@@ -1,4 +1,4 @@
-/** Sets what belongs to the whole class: its source and its sections. Fields without rules of their own are set in edit-sheet.ts. */
+/** Sets what belongs to the whole class: its source, its sections and the sound that is published. Fields without rules of their own are set in edit-sheet.ts. */
 import type { EditOf } from '../../shared/edit.ts'
 import type { LogSheet } from '../../shared/log-sheet.ts'
 import { formatClockMs } from '../../shared/time.ts'
@@ -25,6 +25,20 @@ export function setSource(sheet: LogSheet, edit: EditOf<'set-source'>): LogSheet
     )
   }
   return setByHand(sheet, { source: edit.source, durationMs })
+}
+
+/** Chooses the published sound. Sound recorded apart must be known to the sheet, or is made known here. @throws AppError edit-invalid */
+export function setSound(sheet: LogSheet, { sound, media }: EditOf<'set-sound'>): LogSheet {
+  if (media && (media.role !== 'sound' || media.id !== sound?.mediaId)) {
+    throw refuse('What is told of the sound belongs to another file. Choose the sound again.')
+  }
+  const known = media ? [...sheet.media.filter(({ id }) => id !== media.id), media] : sheet.media
+  if (sound?.mediaId != null && !known.some(({ id, role }) => id === sound.mediaId && role === 'sound')) {
+    throw refuse('The sheet does not know this sound. Choose one that belongs to the class.')
+  }
+  const { publishedSound: _former, ...rest } = sheet
+  const fields = { ...(sound && { publishedSound: sound }), ...(media && { media: known }) }
+  return setByHand(rest, Object.keys(fields).length > 0 ? fields : {})
 }
 
 /** The last moment that any mark reaches. */

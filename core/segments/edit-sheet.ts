@@ -3,7 +3,7 @@ import type { Edit, EditOf } from '../../shared/edit.ts'
 import type { LogSheet } from '../../shared/log-sheet.ts'
 import { setByHand } from './change-sheet.ts'
 import { addCaution, attachClassCaution, changeCaution, removeCaution } from './edit-cautions.ts'
-import { setSections, setSource } from './edit-class.ts'
+import { setSections, setSound, setSource } from './edit-class.ts'
 import { addCue, changeCue, removeCue } from './edit-cues.ts'
 import { addSegment, removeSegment, renameSegment, setDose, setFields, setUse } from './edit-segments.ts'
 import { addCutOut, addSpan, moveEdge, removeCutOut, removeSpan, setInClip, setLoop } from './edit-spans.ts'
@@ -51,6 +51,7 @@ const APPLY: { readonly [Name in Edit['op']]: Apply<Name> } = {
   'set-music': (sheet, { music }) => setByHand(sheet, { music }),
   'set-people': (sheet, { people }) => setByHand(sheet, { people }),
   'set-source': setSource,
+  'set-sound': setSound,
   'set-mentioned': (sheet, { mentioned }) => setByHand(sheet, { mentioned }),
   restore,
 }

@@ -130,7 +130,7 @@ async function sum(desk: Desk, media: MediaFile, opened: OpenedRecording): Promi
   await studio.store.transaction(async (rooms) => {
     await rooms.media.change(mediaId, { sha256 }, PROGRAM)
     if (chooseClassMedia(recordingId, await rooms.media.list(recordingId))?.id !== mediaId) return
-    await releaseClass(rooms, recordingId, await rooms.media.read(mediaId))
+    await releaseClass(rooms, studio.actor, recordingId, await rooms.media.read(mediaId))
   })
 }
 
@@ -179,6 +179,7 @@ async function analyseSoundFile(desk: Desk, media: MediaFile): Promise<null> {
   const onBytes = (bytes: number): void => desk.step('Reading it whole', bytes / Math.max(1, probe.sizeBytes))
   const sha256 = media.sha256 ?? (await hashFile(desk.path, { signal: desk.signal, onBytes }))
   await keep(desk, { sha256, durationMs: probe.durationMs })
+  await settleParts(desk.studio, desk.recordingId)
   return null
 }
 

@@ -12,6 +12,8 @@ export const JOB_INPUTS = {
   analyse: z.object({ recordingId: Id, mediaId: Id }),
   /** mediaIds = the parts, in order. */
   join: z.object({ recordingId: Id, mediaIds: z.array(Id).min(2) }),
+  /** filmId = what the sound is compared with. */
+  'place-sound': z.object({ recordingId: Id, mediaId: Id, filmId: Id }),
   preview: z.object({ recordingId: Id, mediaId: Id }),
   draft: z.object({ recordingId: Id, transcriptVersion: z.number().int().positive() }),
   /** segmentIds null = all that are lessons. */
@@ -23,10 +25,15 @@ export type AskedKind = keyof typeof JOB_INPUTS
 export type JobInput<Kind extends AskedKind> = z.infer<(typeof JOB_INPUTS)[Kind]>
 
 /** What people wait for goes first. */
-const PRIORITY = { draft: 30, join: 25, analyse: 20, publish: 15, preview: 10, cut: 0 } as const satisfies Record<
-  AskedKind,
-  number
->
+const PRIORITY = {
+  draft: 30,
+  join: 25,
+  analyse: 20,
+  publish: 15,
+  'place-sound': 12,
+  preview: 10,
+  cut: 0,
+} as const satisfies Record<AskedKind, number>
 
 /** A studio may be stopped or killed so often before a job is given up; faults of the job itself end it much sooner. */
 const MOST_ATTEMPTS = 25

@@ -46,7 +46,7 @@ export function checkOneFile(sheet: LogSheet, segments: readonly Segment[], sums
   const elsewhere = segments.filter((segment) =>
     segment.spans.some((span) => span.inClip && span.mediaId !== undefined && !here.has(span.mediaId)),
   )
-  if (elsewhere.length === 0 || sheet.media.length === 0) return
+  if (elsewhere.length === 0 || sheet.media.every(({ role }) => role !== 'camera')) return
   throw new AppError(
     'sheet-recording',
     `${elsewhere.length} exercises lie in another file of this class than those given. Give further parts with --part; a second camera is cut with a sheet of its own.`,

@@ -31,6 +31,7 @@ export interface ClassRequest extends CutRequest {
 /**
  * One file is cut as it is. Otherwise a working film is made in the work folder and removed again: parts joined in order, then
  * the other sound laid under them; it is the very same each time, so that clips of an earlier run are kept.
+ * The one way in: nothing else calls cutRecording.
  * @throws AppError as cutRecording; sound-not-matching; usage when the sheet wants a sound that is not given
  */
 export async function cutClass(request: ClassRequest): Promise<Manifest> {

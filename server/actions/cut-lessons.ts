@@ -2,10 +2,8 @@
 import { mustBeAllowed } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
 import type { Manifest } from '../../shared/manifest.ts'
-import { cutFolder } from '../storage/media-keys.ts'
 import type { Studio } from '../studio.ts'
-import { cutRecording } from './cut-recording.ts'
-import { findClassFile } from './find-class-file.ts'
+import { cutStoredClass } from './cut-stored-class.ts'
 import type { OnProgress } from './progress.ts'
 
 export interface CutLessonsInput {
@@ -16,7 +14,7 @@ export interface CutLessonsInput {
   onProgress?: OnProgress | undefined
 }
 
-/** Clips that are right from an earlier run are kept. @throws AppError as cutRecording; row-missing, not-allowed */
+/** Clips that are right from an earlier run are kept. @throws AppError as cutStoredClass; row-missing, not-allowed */
 export async function cutLessons(
   studio: Pick<Studio, 'store' | 'storage' | 'ffmpeg' | 'actor' | 'clock'>,
   { recordingId, segmentIds, signal, onProgress }: CutLessonsInput,
@@ -24,20 +22,9 @@ export async function cutLessons(
   mustBeAllowed(studio.actor, 'job.ask', { type: 'recording', id: recordingId })
   const stored = await studio.store.sheets.readOf(recordingId)
   if (!stored) throw new AppError('row-missing', 'The class has no log sheet yet, so nothing can be cut.')
-  const { path } = await findClassFile(studio, recordingId)
   const segments = stored.sheet.segments.filter(
     ({ id, use, state, spans }) =>
       use === 'lesson' && state !== 'declined' && spans.length > 0 && (segmentIds?.includes(id) ?? true),
   )
-  return cutRecording({
-    recordingPath: path,
-    sheet: { ...stored.sheet, segments },
-    outDir: studio.storage.path(cutFolder(recordingId)),
-    jobs: 1,
-    silent: true,
-    ...(studio.ffmpeg && { found: studio.ffmpeg }),
-    now: studio.clock,
-    signal,
-    onProgress,
-  })
+  return cutStoredClass(studio, recordingId, { ...stored.sheet, segments }, { signal, onProgress })
 }

@@ -77,7 +77,7 @@ export async function cutRecording(request: CutRequest): Promise<Manifest> {
   try {
     const desk = { found, folder, recording, sha256, signal }
     const measured = await loudnessOf(desk, report)
-    const loudness = planLoudness(measured)
+    const loudness = planLoudness(measured, sheet.publishedSound?.gainDb)
     const edge = await openEdgeSource(found, folder, recording, signal)
     const pauses = request.freeInPoints && typeof edge !== 'string' ? await pausesOf(desk) : []
     const plans = segments.map((segment) =>

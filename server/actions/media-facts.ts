@@ -1,11 +1,14 @@
 /** What is known of a recording's file once it was looked into: kept with the file, filled piece by piece. */
 import { z } from 'zod'
 import type { AcceptedRecording } from '../../core/media/accept-recording.ts'
+import type { AudioStream } from '../../core/media/read-probe.ts'
 import { whyPreview } from '../../core/media/plan-analysis.ts'
 import { Ms } from '../../shared/time.ts'
 import type { MediaFile } from '../store/keep-media.ts'
 
 const Part = z.object({ startMs: Ms, endMs: Ms })
+
+const SoundFacts = z.object({ codec: z.string(), channels: z.number(), sampleRate: z.number() })
 
 export const MediaFacts = z.object({
   /** Of the analysis that made this; another version is made again. */
@@ -18,7 +21,9 @@ export const MediaFacts = z.object({
     /** Frames a second on average, for people. */
     rate: z.number().nullable(),
   }),
-  sound: z.object({ codec: z.string(), channels: z.number(), sampleRate: z.number() }).nullable(),
+  sound: SoundFacts.nullable(),
+  /** Every sound track of the file, in its order; absent = not looked at. */
+  tracks: z.array(SoundFacts).optional(),
   frames: z.number().int(),
   /** Why a browser may not show the file itself; null = it will. */
   needsPreview: z.string().nullable(),
@@ -59,7 +64,8 @@ export function firstFacts(version: number, recording: AcceptedRecording, frames
       height: turned ? video.width : video.height,
       rate: video.averageRate,
     },
-    sound: audio && { codec: audio.codec, channels: audio.channels, sampleRate: audio.sampleRate },
+    sound: audio && soundOf(audio),
+    tracks: (recording.probe.soundTracks ?? []).map(soundOf),
     frames,
     needsPreview: whyPreview(recording),
     preview: 'none',
@@ -67,4 +73,26 @@ export function firstFacts(version: number, recording: AcceptedRecording, frames
     thumbs: null,
     loudness: null,
   }
+}
+
+const soundOf = ({ codec, channels, sampleRate }: AudioStream) => ({ codec, channels, sampleRate })
+
+/** Where sound recorded apart lies under a film, as it was measured; kept with the sound's file. */
+export const SoundPlace = z.object({
+  /** The film that it was compared with. */
+  filmId: z.string(),
+  /** null = it is not heard in that film. */
+  found: z
+    .object({
+      /** 0 to 1, and how many places of the film agree. */
+      likeness: z.number(),
+      places: z.number().int(),
+    })
+    .nullable(),
+})
+export type SoundPlace = z.infer<typeof SoundPlace>
+
+/** null = not compared with a film yet. */
+export function readPlace({ facts }: Pick<MediaFile, 'facts'>): SoundPlace | null {
+  return z.object({ place: SoundPlace }).safeParse(facts).data?.place ?? null
 }

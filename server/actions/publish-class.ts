@@ -18,7 +18,7 @@ import type { FailedClip } from '../../shared/manifest.ts'
 import { writeLogSheet } from '../../shared/read-log-sheet.ts'
 import type { Transcript } from '../../shared/transcript.ts'
 import { writeTextFile } from '../files/text-files.ts'
-import { cutRecording } from './cut-recording.ts'
+import { cutClass } from './cut-class.ts'
 import { checkForLessons, packLesson } from './pack-lesson.ts'
 import type { OnProgress } from './progress.ts'
 
@@ -50,7 +50,7 @@ export async function publishClass(input: PublishInput): Promise<Published> {
   input.onChecked?.(report)
   const { ready, held } = mayPublish(sheet, report)
   const cutDir = path.join(outDir, 'cut')
-  const manifest = await cutRecording({
+  const manifest = await cutClass({
     recordingPath: input.recordingPath,
     sheet: { ...sheet, segments: ready },
     outDir: cutDir,

@@ -13,8 +13,7 @@ import { AppError } from '../../shared/errors.ts'
 import type { FailedClip } from '../../shared/manifest.ts'
 import { cutFolder } from '../storage/media-keys.ts'
 import type { Studio } from '../studio.ts'
-import { cutRecording } from './cut-recording.ts'
-import { findClassFile } from './find-class-file.ts'
+import { cutStoredClass } from './cut-stored-class.ts'
 import { packLesson } from './pack-lesson.ts'
 import type { OnProgress } from './progress.ts'
 import { isAudienceSet } from './search-library.ts'
@@ -60,14 +59,12 @@ export async function publishLessons(
   const { wanted, held } = choose(planned, segmentIds, places)
   await mustKnow(studio, wanted)
   if (wanted.length === 0) return { lessons: [], held, failed: [] }
-  const { path: recordingPath } = await findClassFile(studio, recordingId)
   const cutDir = studio.storage.path(cutFolder(recordingId))
   const { sheet } = stored
-  const manifest = await cutRecording({
-    ...{ recordingPath, outDir: cutDir, jobs: 1, silent: true, now: studio.clock, signal },
-    sheet: { ...sheet, segments: wanted.map(({ segment }) => segment) },
-    ...(studio.ffmpeg && { found: studio.ffmpeg }),
-    ...(onProgress && { onProgress: (told) => onProgress({ ...told, fraction: told.fraction * CUT_SHARE }) }),
+  const segments = wanted.map(({ segment }) => segment)
+  const manifest = await cutStoredClass(...([studio, recordingId, { ...sheet, segments }] as const), {
+    signal,
+    onProgress: onProgress && ((told) => onProgress({ ...told, fraction: told.fraction * CUT_SHARE })),
   })
   const audience = offeredAudience(sheet.audience, await isAudienceSet(studio.store, recordingId))
   const shared = { ...{ report, cues, cutDir, signal }, recordingSha256: manifest.recording.sha256 }

@@ -8,6 +8,7 @@ import type { Studio } from '../studio.ts'
 import { askJob, JOB_INPUTS } from './ask-job.ts'
 import { chooseClassMedia, keyOfParts, partsOf } from './find-class-file.ts'
 import { readFacts } from './media-facts.ts'
+import { askPlaces } from './place-sound.ts'
 
 /** May be called at any time, and twice: it asks for what is missing and for nothing else. */
 export async function settleParts(
@@ -40,10 +41,11 @@ export async function settleParts(
 }
 
 /** The class can be worked on: its length is the film's, and its log sheet stands on this film. */
-export async function releaseClass(rooms: Rooms, recordingId: string, film: MediaFile): Promise<void> {
+export async function releaseClass(rooms: Rooms, actor: Actor, recordingId: string, film: MediaFile): Promise<void> {
   const { id, sha256, durationMs } = film
   if (sha256 === null || durationMs === null) return
   await rooms.recordings.change(recordingId, null, { state: 'ready', durationMs }, PROGRAM)
+  await askPlaces(rooms, actor, recordingId, film)
   const sheet = await rooms.sheets.readOf(recordingId)
   const former = sheet?.sheet.source?.sha256 ?? null
   // a sheet that was begun on the first part goes on over all of them; one of another recording is left alone
@@ -61,7 +63,7 @@ async function settleFilm(
   film: MediaFile,
   jobs: readonly Job[],
 ): Promise<void> {
-  if (readFacts(film)?.thumbs) return releaseClass(rooms, recordingId, film)
+  if (readFacts(film)?.thumbs) return releaseClass(rooms, actor, recordingId, film)
   const isLookedInto = jobs.some(
     ({ kind, input }) => kind === 'analyse' && JOB_INPUTS.analyse.safeParse(input).data?.mediaId === film.id,
   )

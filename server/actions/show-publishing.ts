@@ -123,7 +123,13 @@ function partsOf(sheet: LogSheet, report: CheckReport, segmentId: string): strin
   const clip = { ...NO_CLIP, segmentId, name: segment.exercise.name, spans }
   const files = { clip: '', poster: null, captions: '', chapters: '', description: '' }
   const lesson = buildLesson({ sheet, segment, report, clip, clipSha256: '', recordingSha256: '', slug: '', files })
-  return JSON.stringify([lesson, segment.loop, segment.cues])
+  return JSON.stringify([lesson, segment.loop, segment.cues, segment.gainDb ?? 0, soundOf(sheet)])
+}
+
+/** The sound that is published, and where it lies. */
+function soundOf({ publishedSound, media }: LogSheet): unknown {
+  const { mediaId = null, track = null, gainDb = 0 } = publishedSound ?? {}
+  return [mediaId, mediaId === null ? null : (media.find(({ id }) => id === mediaId) ?? null), track, gainDb]
 }
 
 const NO_CLIP: Omit<ClipEntry, 'segmentId' | 'name' | 'spans'> = {

@@ -1,7 +1,7 @@
 /** Takes a file into a recording: looked into first, then moved into the storage, then queued for analysis. */
 import { z } from 'zod'
 import { acceptRecording } from '../../core/media/accept-recording.ts'
-import { probeFile } from '../../core/media/engine/probe-file.ts'
+import { probeFile, probeSound } from '../../core/media/engine/probe-file.ts'
 import { mustBeAllowed } from '../../shared/actors.ts'
 import type { Actor } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
@@ -74,11 +74,6 @@ async function setPartsAside(rooms: Rooms, recordingId: string, actor: Actor): P
 async function lookInto({ ffmpeg }: TakeNeeds, path: string, role: GivenRole): Promise<void> {
   if (!ffmpeg)
     throw new AppError('ffmpeg-missing', 'No usable ffmpeg was found, so no recording can be taken in. Run "doctor".')
-  const probe = await probeFile(ffmpeg, path)
-  if (role !== 'sound') {
-    acceptRecording(probe, { silent: true })
-    return
-  }
-  if (!probe.audio)
-    throw new AppError('recording-no-sound', 'The file has no sound. Give the file that the recorder made.')
+  if (role === 'sound') await probeSound(ffmpeg, path)
+  else acceptRecording(await probeFile(ffmpeg, path), { silent: true })
 }

@@ -1,22 +1,26 @@
 /** The shelf, "Add a class", and what is said of a recording. */
 import type { Request, Response, Router } from 'express'
 import { z } from 'zod'
+import type { LogSheet } from '../../shared/log-sheet.ts'
 import { buildAddClassPage } from '../../views/pages/add-class.ts'
 import { buildShelfPage } from '../../views/pages/shelf.ts'
 import { addRecording, removeRecording } from '../actions/add-recording.ts'
 import { draftFromSpeech } from '../actions/draft-recording.ts'
 import { arrangeFiles, GivenRole } from '../actions/arrange-files.ts'
+import { chooseSound, SoundInput } from '../actions/choose-sound.ts'
 import { chooseClassMedia, partsOf } from '../actions/find-class-file.ts'
-import { readFacts } from '../actions/media-facts.ts'
+import { readFacts, readPlace } from '../actions/media-facts.ts'
 import { saveWords } from '../actions/save-words.ts'
 import { showRecording, showShelf } from '../actions/show-shelf.ts'
 import type { ShelfEntry } from '../actions/show-shelf.ts'
 import { readForm } from '../middleware/read-body.ts'
 import { render } from '../render.ts'
+import type { MediaFile } from '../store/keep-media.ts'
 import type { Studio } from '../studio.ts'
 import { readWords } from './read-words.ts'
 
 const Params = z.object({ id: z.string() })
+const SoundForm = SoundInput.omit({ recordingId: true })
 const NewForm = z.object({ title: z.string() })
 
 export function addRecordings(app: Router, studio: Studio): void {
@@ -42,6 +46,11 @@ export function addRecordings(app: Router, studio: Studio): void {
   app.post('/recordings/:id/files', readForm(), async (req, res) => {
     const { id } = Params.parse(req.params)
     await arrangeFiles(studio, { recordingId: id, files: readOrder(req.body) })
+    res.redirect(303, `/add/${id}#film`)
+  })
+  app.post('/recordings/:id/sound', readForm(), async (req, res) => {
+    const { id } = Params.parse(req.params)
+    await chooseSound(studio, { recordingId: id, ...SoundForm.parse(req.body) })
     res.redirect(303, `/add/${id}#film`)
   })
   app.post('/recordings/:id/speech-draft', readForm(), async (req, res) => {
@@ -92,12 +101,28 @@ export function plainEntry({ recording, media, hasWords, work, jobs, failed }: S
   return {
     ...recording,
     files: media.flatMap(({ id, role, fileName, bytes }) => (role === 'joined' ? [] : [{ id, role, fileName, bytes }])),
+    sound: work && soundInput(media, film, work.sheet),
     hasFilm: partsOf(media).length > 0 && recording.state !== 'refused',
     hasWave: film ? (readFacts(film)?.wave ?? null) !== null : false,
     hasWords,
     work,
     jobs,
     failed,
+  }
+}
+
+function soundInput(media: readonly MediaFile[], film: MediaFile | null, { publishedSound }: LogSheet) {
+  const sounds = media.filter(({ role, storageKey }) => role === 'sound' && storageKey !== null)
+  return {
+    tracks: (film && readFacts(film)?.tracks) ?? [],
+    files: sounds.map((file) => {
+      const { id, fileName, startMs, driftPpm } = file
+      const place = readPlace(file)
+      const isOfFilm = film !== null && place?.filmId === film.id
+      const found = place?.found && { startMs, driftPpm, ...place.found }
+      return { id, fileName, place: isOfFilm ? (found ?? ('none' as const)) : null }
+    }),
+    chosen: publishedSound ?? null,
   }
 }
 

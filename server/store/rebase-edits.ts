@@ -113,6 +113,7 @@ const READS: Reads = {
   'set-music': () => field('music'),
   'set-people': () => field('people'),
   'set-source': () => both(field('source'), field('durationMs')),
+  'set-sound': () => both(field('publishedSound'), field('media')),
   'set-mentioned': () => field('mentioned'),
 }
 

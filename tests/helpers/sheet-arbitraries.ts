@@ -187,8 +187,11 @@ const OPS: readonly Seed['op'][] = [
   'set-music',
   'set-people',
   'set-source',
+  'set-sound',
   'set-mentioned',
 ]
+
+const COLLAR = { id: 'collar', role: 'sound' as const, label: '', sha256: 'x', durationMs: 0, driftPpm: 0 }
 
 export const seeds: fc.Arbitrary<Seed> = fc.record({
   op: fc.constantFrom(...OPS),
@@ -290,6 +293,10 @@ export function pickEdit(sheet: LogSheet, seed: Seed, fresh: string): Edit {
     'set-music': { music: on ? 'own' : null },
     'set-people': { people: on ? [] : null },
     'set-source': { source: null, durationMs: DURATION_MS + (on ? b : -b * 100) },
+    'set-sound': {
+      sound: on ? { mediaId: b % 2 === 0 ? 'collar' : null, track: null, gainDb: (b % 9) - 4 } : null,
+      ...(c % 2 === 0 && { media: { ...COLLAR, startMs: -b } }),
+    },
     'set-mentioned': { mentioned: [fresh] },
   }
   return { op: seed.op, ...edits[seed.op] } as Edit

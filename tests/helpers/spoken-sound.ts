@@ -13,7 +13,7 @@ export interface Microphone {
   seed: number
 }
 
-interface Syllable {
+export interface Syllable {
   startS: number
   endS: number
   level: number

@@ -5,40 +5,14 @@ import { describe, expect, it } from 'vitest'
 import { findFfmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import { findPlace, laySound, openSound } from '../../core/media/engine/lay-sound.ts'
 import { openRecording } from '../../core/media/engine/open-recording.ts'
+import { makeClass, SECONDS, writeSound } from '../helpers/class-with-sound.ts'
 import { readFrames, readSound, soundLag } from '../helpers/media-reading.ts'
-import { ffmpeg, picture } from '../helpers/media-samples.ts'
-import { record, speak } from '../helpers/spoken-sound.ts'
-import type { Microphone } from '../helpers/spoken-sound.ts'
+import { speak } from '../helpers/spoken-sound.ts'
 import { tempFolder } from '../helpers/temp-folder.ts'
-
-const SECONDS = 60
-
-async function writeSound(file: string, seconds: number, microphone: Microphone, speech = speak(SECONDS)) {
-  const pieces: Buffer[] = []
-  record(speech, seconds, microphone, (samples) => void pieces.push(Buffer.from(samples.slice().buffer)))
-  const raw = `${file}.raw`
-  await writeFile(raw, Buffer.concat(pieces))
-  ffmpeg(['-f', 's16le', '-ar', '16000', '-ac', '1', '-i', raw, '-ar', '48000', file])
-}
-
-/** The camera hears echo and noise, the collar the same voice clean: the very samples at other moments. */
-async function makeClass(startMs: number, driftPpm: number) {
-  const folder = await tempFolder()
-  const [own, apart, film] = ['own.wav', 'apart.flac', 'film.mp4'].map((name) => path.join(folder, name)) as [
-    string,
-    string,
-    string,
-  ]
-  await writeSound(own, SECONDS, { startMs: 0, driftPpm: 0, voice: 0.2, noise: 0.01, seed: 3 })
-  await writeSound(apart, SECONDS + 20, { startMs, driftPpm, voice: 0.8, noise: 0.002, seed: 4 })
-  const video = ['-c:v', 'libx264', '-preset', 'ultrafast', '-bf', '2', '-g', '100', '-pix_fmt', 'yuv420p']
-  ffmpeg([...picture('320x180', '25', SECONDS), '-i', own, ...video, '-c:a', 'aac', '-f', 'mp4', film])
-  return { folder, film, apart }
-}
 
 describe('sound recorded apart', () => {
   it('of another class is refused, and so is a file without sound', async () => {
-    const { folder, film } = await makeClass(0, 0)
+    const { folder, film } = await makeClass(await tempFolder(), 0, 0)
     const found = await findFfmpeg()
     const other = path.join(folder, 'other.wav')
     await writeSound(other, SECONDS, { startMs: 0, driftPpm: 0, voice: 0.8, noise: 0.002, seed: 4 }, speak(SECONDS, 77))
@@ -51,7 +25,7 @@ describe('sound recorded apart', () => {
   })
 
   it('is found, and lies in place to the end with every frame of the film copied', async () => {
-    const { folder, film, apart } = await makeClass(-7300, 0)
+    const { folder, film, apart } = await makeClass(await tempFolder(), -7300, 0)
     const found = await findFfmpeg()
     const [opened, sound] = [await openRecording(found, film), await openSound(found, apart)]
     const place = await findPlace(found, opened, sound)
@@ -71,7 +45,7 @@ describe('sound recorded apart', () => {
 
   it('runs at the clock of the film: a fast clock is slowed to the sample', async () => {
     // far faster than a recorder runs, so that a minute shows it
-    const { folder, film, apart } = await makeClass(2500, 0)
+    const { folder, film, apart } = await makeClass(await tempFolder(), 2500, 0)
     const found = await findFfmpeg()
     const [opened, sound] = [await openRecording(found, film), await openSound(found, apart)]
     const out = path.join(folder, 'out.mp4')

@@ -7,6 +7,8 @@ import { buildJobLine } from './job-words.ts'
 import type { JobLine } from './job-words.ts'
 import { buildLayout } from './layout.ts'
 import type { Layout } from './layout.ts'
+import { buildSoundPart } from './published-sound.ts'
+import type { SoundPart } from './published-sound.ts'
 import type { RecordingInput } from './shelf.ts'
 
 export interface KindInput {
@@ -34,6 +36,8 @@ export interface AddClassPage extends ClassAnswers {
   files: FileRow[]
   /** Said of several parts; '' = there is one. */
   joining: string
+  /** null = nothing is marked yet. */
+  sound: SoundPart | null
   length: string
   faults: string[]
   jobs: JobLine[]
@@ -82,6 +86,7 @@ export function buildAddClassPage(input: {
     most: formatBytes(maxBytes),
     files: buildFiles(entry?.files ?? []),
     joining: buildJoining(entry),
+    sound: buildSoundPart(entry?.sound ?? null),
     length: entry?.durationMs == null ? '' : formatClock(entry.durationMs),
     faults: (entry?.failed ?? []).flatMap(({ error }) => (error ? [error.message, ...error.details] : [])),
     jobs: (entry?.jobs ?? []).map(buildJobLine),

@@ -37,6 +37,7 @@ const EDIT_NAMES = {
   'set-music': 'music',
   'set-people': 'people',
   'set-source': 'film',
+  'set-sound': 'published sound',
   'set-mentioned': 'names mentioned',
   restore: 'drafted again',
 } as const satisfies Record<Edit['op'], string>

@@ -23,6 +23,7 @@ export interface JobLine {
 const KIND_WORDS: Readonly<Record<string, string>> = {
   analyse: 'Looking into the film',
   join: 'Joining the parts',
+  'place-sound': 'Finding the place of the sound',
   preview: 'Making a preview',
   draft: 'Drafting the log sheet',
   cut: 'Cutting lessons',

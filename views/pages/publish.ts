@@ -44,7 +44,7 @@ export interface LessonInput {
 export interface PublishInput {
   recordingId: string
   title: string
-  sheet: Pick<LogSheet, 'segments'>
+  sheet: Pick<LogSheet, 'segments' | 'media' | 'publishedSound'>
   planned: readonly PlannedInput[]
   lessons: readonly LessonInput[]
   /** Publishing of this class, the newest first. */
@@ -65,6 +65,8 @@ export interface PublishPage {
   action: string
   actionHelp: string
   count: number
+  /** Which sound they are published with; '' = the film's own, as usual. */
+  sound: string
   jobs: JobLine[]
   faults: string[]
   /** '' = nothing was published yet. */
@@ -139,6 +141,7 @@ export function buildPublishPage(input: PublishInput): PublishPage {
         ? 'What is in the library can be replaced below.'
         : 'Each lesson is cut to the frame, with captions, chapters, dose and cautions.',
     count,
+    sound: soundWords(input.sheet),
     jobs: active.map(buildJobLine),
     faults: [
       ...(newest?.state === 'failed' && newest.error ? [newest.error.message] : []),
@@ -155,6 +158,15 @@ export function buildPublishPage(input: PublishInput): PublishPage {
     lessons: input.lessons.filter(({ slug }) => planned.every(({ own }) => own?.slug !== slug)).map(buildLesson),
     isEmpty: planned.length === 0,
   }
+}
+
+function soundWords({ media, publishedSound }: PublishInput['sheet']): string {
+  const { mediaId = null, track = null, gainDb = 0 } = publishedSound ?? {}
+  const label = media.find(({ id }) => id === mediaId)?.label
+  const sound =
+    mediaId !== null ? (label ?? 'sound recorded apart') : track !== null ? `track ${track} of the film` : ''
+  const gain = gainDb === 0 ? '' : `${Math.abs(gainDb)} dB ${gainDb > 0 ? 'louder' : 'softer'} than usual`
+  return [sound === '' ? '' : `with the sound “${sound}”`, gain].filter(Boolean).join(', ')
 }
 
 /** The script of the page says the same when a choice is changed. */

@@ -9,6 +9,7 @@ import { buildLayout } from './layout.ts'
 import type { Layout } from './layout.ts'
 import { classRibbon } from './pictures/draw-class-ribbon.ts'
 import { describeClass } from './pictures/read-class.ts'
+import type { SoundInput } from './published-sound.ts'
 
 /** A recording as pages know it. */
 export interface RecordingInput {
@@ -22,6 +23,8 @@ export interface RecordingInput {
   music: Music | null
   people: readonly PersonShown[] | null
   files: readonly { id: string; role: 'part' | 'sound' | 'camera' | 'aside'; fileName: string; bytes: number | null }[]
+  /** What can be published as its sound; null = nothing is marked yet, so there is nothing to choose. */
+  sound?: SoundInput | null
   hasFilm: boolean
   /** The sound is read, so that speech can be found in it. */
   hasWave: boolean

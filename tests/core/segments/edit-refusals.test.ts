@@ -289,6 +289,21 @@ const refused: [what: string, edit: Edit, code: ErrorCode, words: RegExp][] = [
     /marks reach 5:30\.000/,
   ],
   [
+    'sound that the sheet does not know',
+    { op: 'set-sound', sound: { mediaId: 'collar', track: null } },
+    'edit-invalid',
+    /does not know/,
+  ],
+  [
+    'what is told of another file than the sound',
+    {
+      ...{ op: 'set-sound', sound: { mediaId: 'collar', track: null } },
+      media: { ...{ id: 'lens', role: 'camera', label: '', sha256: 'x' }, startMs: 0, durationMs: 1, driftPpm: 0 },
+    },
+    'edit-invalid',
+    /another file/,
+  ],
+  [
     'an undo of a segment that is gone',
     { op: 'restore', put: [], remove: ['z'], fields: {}, drop: [] },
     'edit-target',

@@ -562,6 +562,23 @@ describe('waivers and the class', () => {
     })
   })
 
+  it('the sound recorded apart is known with its place, and the film’s own leaves nothing behind', () => {
+    const media = {
+      id: 'collar',
+      role: 'sound' as const,
+      label: '',
+      sha256: 'x',
+      startMs: -5,
+      durationMs: 1,
+      driftPpm: 2,
+    }
+    const sound = { mediaId: 'collar', track: null, gainDb: -3 }
+    const chosen = edited({ op: 'set-sound', sound, media })
+    expect(chosen).toMatchObject({ publishedSound: sound, media: [media] })
+    expect(edited({ op: 'set-sound', sound, media: { ...media, startMs: 7 } }, chosen).media).toHaveLength(1)
+    expect('publishedSound' in edited({ op: 'set-sound', sound: null }, chosen)).toBe(false)
+  })
+
   it('sections stand in order of time', () => {
     const sections = [
       { title: 'two', startMs: 10, endMs: 20 },
