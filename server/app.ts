@@ -10,6 +10,7 @@ import { limitTime } from './middleware/limit-time.ts'
 import { setHeaders } from './middleware/set-headers.ts'
 import { HTMX_CONFIG } from './render.ts'
 import type { PageTools } from './render.ts'
+import { EXPORTS } from './routes/exports.ts'
 import { ROUTES } from './routes/routes.ts'
 import type { AddRoutes } from './routes/routes.ts'
 
@@ -33,7 +34,7 @@ export function buildApp(door: Door, routes: readonly AddRoutes[] = ROUTES): Exp
   app.use(setHeaders(door.ids))
   app.use(checkHost(settings.allowedHosts))
   app.use(checkOrigin())
-  app.use(limitTime({ bodyMs: BODY_MS, unlimited: [UPLOADS] }))
+  app.use(limitTime({ bodyMs: BODY_MS, unlimited: [UPLOADS, EXPORTS] }))
   app.use(checkToken(sessions))
   app.use(sessions.bounce)
   for (const add of routes) add(app, door)

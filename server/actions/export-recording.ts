@@ -3,13 +3,14 @@
  * lesson.json; beside them the log sheet, the transcript and a manifest with the sum of every file. The film stays here.
  */
 import { stat } from 'node:fs/promises'
+import type { Writable } from 'node:stream'
 import { hashBytes, hashFile } from '../../core/media/engine/hash-file.ts'
 import { LESSON_FILE_NAMES, lessonFileKey } from '../../core/library/name-lesson-files.ts'
 import { mustBeAllowed } from '../../shared/actors.ts'
 import type { ExportList } from '../../shared/backup.ts'
 import { AppError } from '../../shared/errors.ts'
 import { writeLogSheet } from '../../shared/read-log-sheet.ts'
-import { writeZip } from '../files/write-zip.ts'
+import { sendZip, writeZip } from '../files/write-zip.ts'
 import type { ZipPart } from '../files/write-zip.ts'
 import type { LessonVersion, ShownLesson } from '../store/keep-lessons.ts'
 import type { Studio } from '../studio.ts'
@@ -36,6 +37,38 @@ export async function exportRecording(
   studio: Needs,
   { recordingId, file }: { recordingId: string; file: string },
 ): Promise<Exported> {
+  const { parts, lessons } = await gatherExport(studio, recordingId)
+  const bytes = await writeZip(file, parts, studio.clock())
+  await noteExport(studio, recordingId, lessons)
+  return { file, bytes, lessons }
+}
+
+export interface SentExport {
+  title: string
+  /** Sends it, file by file; no file is made here. @throws Error when the reader goes away */
+  send: (out: Writable, onSize: (bytes: number) => void) => Promise<void>
+}
+
+/** The same into a stream. @throws AppError row-missing when nothing of it is published, not-allowed */
+export async function sendExport(studio: Needs, { recordingId }: { recordingId: string }): Promise<SentExport> {
+  const { title, parts, lessons } = await gatherExport(studio, recordingId)
+  return {
+    title,
+    send: async (out, onSize) => {
+      await sendZip(out, parts, studio.clock(), onSize)
+      await noteExport(studio, recordingId, lessons)
+    },
+  }
+}
+
+async function noteExport({ store, actor }: Needs, recordingId: string, lessons: string[]): Promise<void> {
+  await store.audit.add(actor, 'studio.export', { type: 'recording', id: recordingId }, { lessons })
+}
+
+async function gatherExport(
+  studio: Needs,
+  recordingId: string,
+): Promise<{ title: string; parts: ZipPart[]; lessons: string[] }> {
   mustBeAllowed(studio.actor, 'studio.export', { type: 'recording', id: recordingId })
   const { store } = studio
   const recording = await store.recordings.read(recordingId)
@@ -56,10 +89,7 @@ export async function exportRecording(
     files: await Promise.all(parts.map(sumPart)),
   }
   const all = [textPart(EXPORT.manifest, `${JSON.stringify(manifest, null, 2)}\n`), ...parts]
-  const bytes = await writeZip(file, all, studio.clock())
-  const lessons = shown.map(({ slug }) => slug)
-  await store.audit.add(studio.actor, 'studio.export', { type: 'recording', id: recordingId }, { lessons })
-  return { file, bytes, lessons }
+  return { title, parts: all, lessons: shown.map(({ slug }) => slug) }
 }
 
 async function lessonParts(

@@ -42,10 +42,13 @@ const MOST_ENTRIES = 4000
 const LENGTH_OFF_MS = 250
 
 /** @throws AppError archive-wrong, sheet-*, disk-full, ffmpeg-missing, not-allowed; nothing is kept then */
-export async function importExport(studio: Needs, { file }: { file: string }): Promise<Imported> {
+export async function importExport(
+  studio: Needs,
+  { file, called }: { file: string; called?: string },
+): Promise<Imported> {
   mustBeAllowed(studio.actor, 'studio.import', { type: 'studio', id: 'studio' })
   const bytes = Math.min(studio.settings.maxUploadBytes, await studio.storage.freeBytes())
-  const zip = await openZip(file, { entries: MOST_ENTRIES, bytes })
+  const zip = await openZip(file, { entries: MOST_ENTRIES, bytes }, called)
   const work = path.join(studio.dataFolder, 'work', studio.ids())
   try {
     await mkdir(work, { recursive: true, mode: 0o700 })

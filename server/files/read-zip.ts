@@ -31,12 +31,12 @@ export interface ZipLimits {
   bytes: number
 }
 
-/** @throws AppError archive-wrong when it is no archive, or has links, secrets, names twice, or more than the limits */
-export async function openZip(file: string, limits: ZipLimits): Promise<ZipReader> {
+/** @param called what a person knows it as. @throws AppError archive-wrong when it is no archive, or has links, secrets, names twice, or more than the limits */
+export async function openZip(file: string, limits: ZipLimits, called = `"${file}"`): Promise<ZipReader> {
   const zip = await yauzl
     .openPromise(file, { lazyEntries: true, autoClose: false, strictFileNames: true, validateEntrySizes: true })
     .catch((cause: unknown) => {
-      throw refuse(`"${file}" is no zip archive, or is damaged`, cause)
+      throw refuse(`${called} is no zip archive, or is damaged`, cause)
     })
   const found = new Map<string, yauzl.Entry>()
   try {

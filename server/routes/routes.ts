@@ -6,6 +6,7 @@ import { addChecks } from './checks.ts'
 import { addClass } from './class.ts'
 import { addEdits } from './edits.ts'
 import { addEvents } from './events.ts'
+import { addExports } from './exports.ts'
 import { addHealth } from './health.ts'
 import { addJobs } from './jobs.ts'
 import { addKinds } from './kinds.ts'
@@ -36,6 +37,7 @@ export const ROUTES: readonly AddRoutes[] = [
   addJobs,
   addKinds,
   addPublish,
+  addExports,
   addMedia,
   addLibrary,
   addLesson,

@@ -3,7 +3,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { startServer } from '../../server/serve.ts'
 import type { Running } from '../../server/serve.ts'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { projectAssets, testSettings } from '../helpers/http-door.ts'
@@ -152,6 +152,43 @@ it('shows work that waits so that everyone can follow', async () => {
   expect(await page.locator('.progress').count()).toBe(1)
   expect(await findViolations(page)).toEqual([])
   await store.jobs.cancel(job.id, actor)
+})
+
+it('lessons go as a zip from one studio into another, and a damaged one brings nothing', async () => {
+  const { page } = await visit(address)
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Download as a zip' }).click(),
+  ])
+  expect(download.suggestedFilename()).toBe('small-class.zip')
+  const zip = path.join(folder, 'small-class.zip')
+  await download.saveAs(zip)
+  const whole = await readFile(zip)
+  const half = path.join(folder, 'half.zip')
+  await writeFile(half, whole.subarray(0, whole.length >> 1))
+  const shown = await lessonNames()
+
+  const otherFolder = path.join(folder, 'other')
+  const other = await startServer(testSettings(otherFolder), { assets: await projectAssets() })
+  try {
+    const context = await browser.newContext({ bypassCSP: true })
+    const there = await context.newPage()
+    await there.goto(`${other.url}/add`)
+    const said = there.locator('#export-said')
+    await there.setInputFiles('#export-file', half)
+    await expect.poll(() => said.innerText(), { timeout: 30_000 }).toMatch(/no zip archive, or is damaged.*Nothing was/)
+    await there.setInputFiles('#export-file', zip)
+    const words = `${shown.length} lessons of “Small class” are in the library.`
+    await expect.poll(() => said.innerText(), { timeout: 60_000 }).toBe(words)
+    expect(await findViolations(there)).toEqual([])
+    await there.setInputFiles('#export-file', zip)
+    await expect.poll(() => said.innerText(), { timeout: 60_000 }).toBe('No lesson of “Small class” is new here.')
+    await there.goto(`${other.url}/library`)
+    expect((await there.locator('.card-name').allInnerTexts()).sort()).toEqual([...shown].sort())
+    expect(await readdir(path.join(otherFolder, 'work'))).toEqual([])
+  } finally {
+    await other.close()
+  }
 })
 
 describe('axe finds nothing and nothing sticks out', () => {

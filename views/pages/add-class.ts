@@ -33,6 +33,8 @@ export interface AddClassPage extends ClassAnswers {
   hasFfmpeg: boolean
   /** The largest file, for people. */
   most: string
+  /** The same in bytes. */
+  mostBytes: number
   files: FileRow[]
   /** Said of several parts; '' = there is one. */
   joining: string
@@ -75,7 +77,14 @@ export function buildAddClassPage(input: {
   const isNew = entry === null
   const title = isNew ? 'Add a class' : entry.title
   return {
-    layout: buildLayout({ title, kind: 'shelf', here: 'add', scripts: ['upload'], htmx: !isNew, sse: !isNew }),
+    layout: buildLayout({
+      title,
+      kind: 'shelf',
+      here: 'add',
+      scripts: isNew ? ['upload', 'take-export'] : ['upload'],
+      htmx: !isNew,
+      sse: !isNew,
+    }),
     recordingId: entry?.id ?? '',
     action: isNew ? '/recordings' : `/recordings/${entry.id}/words`,
     heading: title,
@@ -84,6 +93,7 @@ export function buildAddClassPage(input: {
     parts: (entry?.files ?? []).filter(({ role }) => role === 'part').length,
     hasFfmpeg,
     most: formatBytes(maxBytes),
+    mostBytes: maxBytes,
     files: buildFiles(entry?.files ?? []),
     joining: buildJoining(entry),
     sound: buildSoundPart(entry?.sound ?? null),

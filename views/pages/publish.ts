@@ -75,6 +75,8 @@ export interface PublishPage {
   groups: { id: string; title: string; help: string; rows: PublishRow[] }[]
   /** Made from this class, and showing something else now. */
   lessons: LessonRow[]
+  /** Some of them are shown, and can be taken along as a zip. */
+  canExport: boolean
   isEmpty: boolean
 }
 
@@ -156,6 +158,9 @@ export function buildPublishPage(input: PublishInput): PublishPage {
       return rows.length === 0 ? [] : [{ ...group, title: `${group.title} (${rows.length})`, rows }]
     }),
     lessons: input.lessons.filter(({ slug }) => planned.every(({ own }) => own?.slug !== slug)).map(buildLesson),
+    canExport: planned.some(({ own }) =>
+      input.lessons.some(({ slug, state }) => slug === own?.slug && state === 'published'),
+    ),
     isEmpty: planned.length === 0,
   }
 }
