@@ -18,6 +18,7 @@ export const ACTIONS = [
   'recording.change',
   'media.add',
   'media.change',
+  'media.remove',
   'transcript.add',
   'sheet.add',
   'sheet.edit',
@@ -75,7 +76,7 @@ export function can(actor: Actor, action: Action, object: ObjectRef): boolean {
     case 'member':
       return action === 'library.search' || (action === 'lesson.watch' && object.state === 'published')
     case 'program':
-      return action === 'job.run' || action === 'job.cancel'
+      return action === 'job.run' || action === 'job.cancel' || action === 'media.remove'
   }
 }
 

@@ -20,6 +20,7 @@ import { keyFramesKey, peaksKey, speechKey, thumbsKey } from '../storage/media-k
 import type { MediaFile } from '../store/keep-media.ts'
 import type { Studio } from '../studio.ts'
 import { askJob } from './ask-job.ts'
+import { dropJoined } from './drop-joined.ts'
 import { chooseClassMedia, partsOf } from './find-class-file.ts'
 import { firstFacts, readFacts } from './media-facts.ts'
 import type { MediaFacts } from './media-facts.ts'
@@ -76,6 +77,7 @@ export async function analyseRecording(studio: AnalyseNeeds, input: AnalyseInput
   }
   await sum(desk, media, opened)
   if (media.role === 'part') await settleParts(studio, desk.recordingId)
+  else await dropJoined(studio, desk.recordingId)
   return facts
 }
 

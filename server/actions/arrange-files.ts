@@ -22,7 +22,7 @@ const ArrangeInput = z.object({
  * @throws AppError row-missing, row-changed, sheet-recording, not-allowed
  */
 export async function arrangeFiles(
-  studio: Pick<Studio, 'store' | 'actor'>,
+  studio: Pick<Studio, 'store' | 'storage' | 'actor'>,
   input: z.input<typeof ArrangeInput>,
 ): Promise<void> {
   const { recordingId, files } = ArrangeInput.parse(input)

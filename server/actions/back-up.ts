@@ -18,7 +18,7 @@ import { BackupList } from '../../shared/backup.ts'
 import { AppError } from '../../shared/errors.ts'
 import { makeFolder } from '../files/make-folder.ts'
 import { writeTextFile } from '../files/text-files.ts'
-import { isGrowing } from '../storage/media-keys.ts'
+import { isGrowing, isJoined } from '../storage/media-keys.ts'
 import type { Studio } from '../studio.ts'
 import type { OnProgress } from './progress.ts'
 
@@ -62,21 +62,12 @@ export async function backUpStudio(
     await makeFolder(path.join(folder, BACKUP.media))
     await sweep(folder, atUtc)
     const known = await readNewest(folder)
-    // the store first: what it names is in the storage by now, and files of it are never taken away
-    const store = await studio.store.backupTo(path.join(work, BACKUP.store))
-    const keys = (await studio.storage.list('')).filter((key) => !isGrowing(key))
-    const files: BackupFile[] = []
-    let [bytes, newFiles, newBytes] = [0, 0, 0]
-    for (const [index, key] of keys.entries()) {
-      if (signal?.aborted) throw new AppError('engine-cancelled', 'The backup was stopped. Earlier ones are untouched.')
-      const kept = await keepFile(studio, folder, key, known.get(key), input.recheck === true)
-      // a file that can be made anew may have gone since the list was read
-      if (!kept) continue
-      files.push(kept.file)
-      bytes += kept.file.bytes
-      if (kept.isNew) [newFiles, newBytes] = [newFiles + 1, newBytes + kept.file.bytes]
-      onProgress?.({ label: 'Copying files', fraction: (index + 1) / keys.length, leftMs: null, done: false })
-    }
+    const told = { work, folder, known, recheck: input.recheck === true, signal, onProgress }
+    let copied = await copyAll(studio, told)
+    // the store that was copied may name a joined film that went before its bytes were copied
+    for (let again = 0; copied === null && again < MOST_TIMES; again += 1) copied = await copyAll(studio, told)
+    if (copied === null) throw new Error('films of classes changed all the while')
+    const { store, files, bytes, newFiles, newBytes } = copied
     const list: BackupList = {
       ...{ format: 'repslate-backup', version: 1, atUtc },
       store: { bytes: store.bytes, sha256: store.sha256 },
@@ -84,13 +75,57 @@ export async function backUpStudio(
     }
     await writeTextFile(path.join(work, BACKUP.list), `${JSON.stringify(list, null, 1)}\n`)
     await rename(work, target)
-    const told = { folder: target, files: files.length, bytes, newFiles, newBytes }
-    await studio.store.audit.add(studio.actor, 'studio.backup', { type: 'studio', id: 'studio' }, { ...told })
-    return told
+    const made = { folder: target, files: files.length, bytes, newFiles, newBytes }
+    await studio.store.audit.add(studio.actor, 'studio.backup', { type: 'studio', id: 'studio' }, { ...made })
+    return made
   } catch (cause) {
     await rm(work, { recursive: true, force: true }).catch(() => undefined)
     throw explain(folder, cause)
   }
+}
+
+interface Copying {
+  work: string
+  folder: string
+  known: ReadonlyMap<string, BackupFile>
+  recheck: boolean
+  signal: AbortSignal | undefined
+  onProgress: OnProgress | undefined
+}
+
+/** How often a backup begins anew at most. */
+const MOST_TIMES = 3
+
+/**
+ * The store first: what it names is in the storage by then, and but for joined films nothing is ever taken away.
+ * @returns null when a joined film went meanwhile
+ */
+async function copyAll(studio: Needs, { work, folder, known, recheck, signal, onProgress }: Copying) {
+  const { storage } = studio
+  const joined = (await storage.list('')).filter(isJoined)
+  const file = path.join(work, BACKUP.store)
+  await rm(file, { force: true })
+  const store = await studio.store.backupTo(file)
+  const keys = (await storage.list('')).filter((key) => !isGrowing(key))
+  const files: BackupFile[] = []
+  let [bytes, newFiles, newBytes] = [0, 0, 0]
+  for (const [index, key] of keys.entries()) {
+    if (signal?.aborted) throw new AppError('engine-cancelled', 'The backup was stopped. Earlier ones are untouched.')
+    const kept = await keepFile(studio, folder, key, known.get(key), recheck).catch(noneIfGone)
+    // a file that can be made anew may have gone since the list was read
+    if (!kept) continue
+    files.push(kept.file)
+    bytes += kept.file.bytes
+    if (kept.isNew) [newFiles, newBytes] = [newFiles + 1, newBytes + kept.file.bytes]
+    onProgress?.({ label: 'Copying files', fraction: (index + 1) / keys.length, leftMs: null, done: false })
+  }
+  const copied = new Set(files.map(({ key }) => key))
+  return joined.every((key) => copied.has(key)) ? { store, files, bytes, newFiles, newBytes } : null
+}
+
+function noneIfGone(error: unknown): null {
+  if (error instanceof AppError && error.code === 'row-missing') return null
+  throw error
 }
 
 /** A backup in the folder that it backs up would hold itself, and be lost with it. */

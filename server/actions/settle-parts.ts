@@ -6,13 +6,14 @@ import type { Rooms } from '../store/open-store.ts'
 import type { Job } from '../store/read-job.ts'
 import type { Studio } from '../studio.ts'
 import { askJob, JOB_INPUTS } from './ask-job.ts'
+import { dropJoined } from './drop-joined.ts'
 import { chooseClassMedia, keyOfParts, partsOf } from './find-class-file.ts'
 import { readFacts } from './media-facts.ts'
 import { askPlaces } from './place-sound.ts'
 
 /** May be called at any time, and twice: it asks for what is missing and for nothing else. */
 export async function settleParts(
-  { store, actor }: Pick<Studio, 'store' | 'actor'>,
+  { store, storage, actor }: Pick<Studio, 'store' | 'storage' | 'actor'>,
   recordingId: string,
 ): Promise<void> {
   await store.transaction(async (rooms) => {
@@ -38,6 +39,7 @@ export async function settleParts(
     // an order that was left and is wanted again
     if (asked === 'done' || asked === 'cancelled') await rooms.jobs.retry(id, actor)
   })
+  await dropJoined({ store, storage }, recordingId)
 }
 
 /** The class can be worked on: its length is the film's, and its log sheet stands on this film. */

@@ -1,4 +1,5 @@
 /** Starts what a serving studio does by itself: jobs, uploads that were cut off, the inbox folder. */
+import { sweepJoined } from '../actions/drop-joined.ts'
 import { sweepUploads } from '../actions/take-uploads.ts'
 import { mendArrivals } from '../actions/mend-arrivals.ts'
 import { openInbox } from '../actions/watch-inbox.ts'
@@ -13,8 +14,11 @@ const INBOX_MS = 3000
 export async function startWork(studio: Studio, options: Partial<RunnerOptions> = {}): Promise<() => Promise<void>> {
   const inbox = studio.settings.inboxFolder === null ? null : openInbox(studio, studio.settings.inboxFolder)
   // an upload still being taken by a page is safe: taking it twice is taking it once
-  const sweep = (): Promise<void> => sweepUploads(studio, studio.clock(), studio.onFault)
-  await sweep()
+  const sweep = async ({ isStart } = { isStart: false }): Promise<void> => {
+    await sweepUploads(studio, studio.clock(), studio.onFault)
+    await sweepJoined(studio, { isStart })
+  }
+  await sweep({ isStart: true })
   if (studio.ffmpeg) await mendArrivals(studio)
   const runner = await runJobs(studio, options)
   const endSweep = repeat(sweep, SWEEP_MS, studio.onFault)

@@ -5,9 +5,13 @@ export const filesFolder = (recordingId: string): string => `recordings/${record
 export const fileKey = (recordingId: string, fileId: string): string => `${filesFolder(recordingId)}/${fileId}`
 
 /** The film that was made of several parts; `sum` names the parts and their order. */
-export const joinedKey = (recordingId: string, sum: string): string => `recordings/${recordingId}/joined/${sum}`
+export const joinedFolder = (recordingId: string): string => `recordings/${recordingId}/joined`
+export const joinedKey = (recordingId: string, sum: string): string => `${joinedFolder(recordingId)}/${sum}`
+/** Such films go when the parts of their class change. */
+export const isJoined = (key: string): boolean => /^recordings\/[^/]+\/joined\//.test(key)
 
-const madeFolder = (recordingId: string, mediaId: string): string => `recordings/${recordingId}/made/${mediaId}`
+/** What was made of one file, such as its thumbnails. */
+export const madeFolder = (recordingId: string, mediaId: string): string => `recordings/${recordingId}/made/${mediaId}`
 
 /** One byte for each step of time, 255 = full scale. @param zoom bytes a second */
 export const peaksKey = (recordingId: string, mediaId: string, zoom: number): string =>

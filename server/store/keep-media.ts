@@ -59,6 +59,8 @@ export interface MediaFiles {
    * @throws AppError row-changed when others came or went meanwhile
    */
   arrange: (recordingId: string, files: readonly { id: string; role: MediaRole }[], actor: Actor) => Promise<void>
+  /** Forgets a film that we joined of parts; what people brought is never forgotten. @throws AppError row-missing, not-allowed */
+  remove: (id: string, actor: Actor) => Promise<void>
   /** @throws AppError row-missing */
   read: (id: string) => Promise<MediaFile>
   /** Parts first, then sound, then cameras, each in order. */
@@ -127,6 +129,16 @@ export function keepMedia(hold: Hold): MediaFiles {
         return now
       }),
     arrange: (recordingId, files, actor) => hold.write((step) => arrange(step, recordingId, files, actor)),
+    remove: (id, actor) =>
+      hold.write(async (step) => {
+        const { recordingId, role, storageKey } = await readMedia(step.db, id)
+        if (role !== 'joined') {
+          throw new AppError('not-allowed', 'Only films that were joined of parts are taken away. The file stays.')
+        }
+        await step.db.deleteFrom('mediaFiles').where('id', '=', id).execute()
+        await step.audit(actor, 'media.remove', { type: 'media', id }, { recordingId, storageKey })
+        step.emit('recordings', recordingId)
+      }),
     read: (id) => readMedia(hold.db, id),
     list: async (recordingId) => {
       const rows = await hold.db

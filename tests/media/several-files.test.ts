@@ -7,6 +7,7 @@ import { arrangeFiles } from '../../server/actions/arrange-files.ts'
 import { findClassFile, findClassFileOrNull } from '../../server/actions/find-class-file.ts'
 import { importRecording } from '../../server/actions/import-recording.ts'
 import { runJobs } from '../../server/jobs/run-jobs.ts'
+import { joinedFolder, madeFolder } from '../../server/storage/media-keys.ts'
 import { openStudio } from '../../server/studio.ts'
 import type { Studio } from '../../server/studio.ts'
 import { LogSheet } from '../../shared/log-sheet.ts'
@@ -73,6 +74,10 @@ it('two parts and a sound file become one class, in any order, until it is marke
     state: 'ready',
     durationMs: film.media.durationMs,
   })
+  // the film of the order that was left is gone, with what was made of it
+  expect(await studio.storage.list(joinedFolder(recording.id))).toEqual([film.storageKey])
+  expect((await studio.store.media.list(recording.id)).filter(({ role }) => role === 'joined')).toHaveLength(1)
+  expect(await studio.storage.list(madeFolder(recording.id, wrong.media.id))).toEqual([])
   // the files of the camera are as they were, and say where on the class's clock they begin
   const parts = (await studio.store.media.list(recording.id)).filter(({ role }) => role === 'part')
   expect(parts.map(({ startMs }) => startMs)).toEqual([0, 8334])

@@ -13,7 +13,7 @@ describe('can', () => {
     ['a member, after it was withdrawn', MEMBER, 'withdrawn', ['library.search']],
     ['a member, when nothing is said of the state', MEMBER, undefined, ['library.search']],
     ['a member, of a published lesson', MEMBER, 'published', ['lesson.watch', 'library.search']],
-    ['the program', PROGRAM, 'published', ['job.cancel', 'job.run']],
+    ['the program', PROGRAM, 'published', ['job.cancel', 'job.run', 'media.remove']],
     ['the owner', LOCAL_OWNER, 'draft', [...ACTIONS]],
   ])('grants %s exactly this', (_name, actor, state, actions) => {
     expect(granted(actor, state).sort()).toEqual([...actions].sort())

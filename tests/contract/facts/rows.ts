@@ -171,6 +171,17 @@ export function rowFacts(stores: StoreMaker): void {
       ])
     })
 
+    it('forgets a film that was joined of parts, and nothing that people brought', async () => {
+      const store = await stores.open()
+      const { id } = await store.recordings.add({ title: 'In parts' }, ANN)
+      const part = await store.media.add(id, { role: 'part', fileName: 'one' }, ANN)
+      const joined = await store.media.add(id, { role: 'joined', fileName: 'joined.mp4' }, ANN)
+      await expect(store.media.remove(part.id, ANN)).rejects.toMatchObject({ code: 'not-allowed' })
+      await store.media.remove(joined.id, ANN)
+      expect((await store.media.list(id)).map(({ role }) => role)).toEqual(['part'])
+      await expect(store.media.remove(joined.id, ANN)).rejects.toMatchObject({ code: 'row-missing' })
+    })
+
     it('holds sizes beyond 4 GiB exactly, and finds a file by its sum', async () => {
       const store = await stores.open()
       const { id } = await store.recordings.add({ title: 'Monday' }, ANN)
