@@ -2,25 +2,19 @@
  * The studio killed at random moments of the whole road: a film goes up, is looked into, drafted, cut, published. Nothing
  * that was acknowledged is lost, no half clip is ever seen, no ffmpeg lives on, and the work ends as if nothing had been.
  */
-import { spawn, spawnSync } from 'node:child_process'
-import type { ChildProcess } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { readdirSync, statSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
-import { expect, it, onTestFinished } from 'vitest'
+import { expect, it } from 'vitest'
 import { askCut } from '../../server/actions/ask-job.ts'
-import { makeIds } from '../../server/store/make-ids.ts'
-import { openStore } from '../../server/store/open-store.ts'
-import type { Store } from '../../server/store/open-store.ts'
 import { LOCAL_OWNER } from '../../shared/actors.ts'
 import { openClient } from '../helpers/http-door.ts'
 import type { Answer, Asked, Client } from '../helpers/http-door.ts'
+import { done, halfClips, openKilledStudio } from '../helpers/killed-studio.ts'
+import type { KilledStudio } from '../helpers/killed-studio.ts'
 import { processesLeft } from '../helpers/media-processes.ts'
-import { FFMPEG } from '../helpers/media-samples.ts'
 import { projectRoot } from '../helpers/source-files.ts'
-import { tempFolder } from '../helpers/temp-folder.ts'
 
 const isSoak = process.env['REPSLATE_SOAK'] === '1'
 /** Runs of the road, and kills in each. */
@@ -31,46 +25,8 @@ const MOST_MS = isSoak ? 25_000 : 12_000
 const TUS = { 'tus-resumable': '1.0.0' }
 const PIECE = 400_000
 
-interface Studio {
-  data: string
-  store: Store
-  /** Changes with each start. */
-  url: () => string
-  kill: () => Promise<void>
-  start: () => Promise<void>
-}
-
-async function openKilledStudio(): Promise<Studio> {
-  const data = await tempFolder()
-  const command = path.join(projectRoot, 'server', 'cli', 'repslate.mjs')
-  let child: ChildProcess | null = null
-  let url = ''
-  const start = async (): Promise<void> => {
-    const started = spawn(process.execPath, [command, 'serve', '--port', '0', '--data', data], {
-      stdio: ['ignore', 'pipe', 'ignore'],
-    })
-    child = started
-    url = await new Promise<string>((resolve) => {
-      started.stdout.setEncoding('utf8').on('data', (text: string) => resolve(text.trim()))
-      // killed before it was open: whoever asks will ask again
-      started.once('close', () => resolve('http://127.0.0.1:9'))
-    })
-  }
-  const kill = async (): Promise<void> => {
-    const killed = child
-    if (!killed || killed.exitCode !== null || killed.signalCode !== null) return
-    const closed = new Promise((resolve) => killed.once('close', resolve))
-    killed.kill('SIGKILL')
-    await closed
-  }
-  onTestFinished(kill)
-  const store = await openStore({ dataFolder: data }, { ids: makeIds(Date.now), clock: Date.now })
-  onTestFinished(() => store.close())
-  return { data, store, url: () => url, kill, start }
-}
-
 /** Asks until somebody answers, as a person or a browser does. */
-async function insist(studio: Studio, ask: (client: Client) => Promise<Answer>): Promise<Answer> {
+async function insist(studio: KilledStudio, ask: (client: Client) => Promise<Answer>): Promise<Answer> {
   for (;;) {
     try {
       const answer = await ask(openClient(studio.url()))
@@ -82,13 +38,13 @@ async function insist(studio: Studio, ask: (client: Client) => Promise<Answer>):
   }
 }
 
-const signedAsk = (studio: Studio, address: string, asked: Asked): Promise<Answer> =>
+const signedAsk = (studio: KilledStudio, address: string, asked: Asked): Promise<Answer> =>
   insist(studio, async (client) => {
     const headers = { ...(await client.signed()), accept: 'application/json', ...asked.headers }
     return client.ask(address, { ...asked, headers })
   })
 
-const post = (studio: Studio, address: string, fields: Record<string, string>): Promise<Answer> =>
+const post = (studio: KilledStudio, address: string, fields: Record<string, string>): Promise<Answer> =>
   signedAsk(studio, address, {
     method: 'POST',
     headers: { 'content-type': 'application/x-www-form-urlencoded' },
@@ -96,7 +52,7 @@ const post = (studio: Studio, address: string, fields: Record<string, string>): 
   })
 
 /** Sends the film; what the studio said it holds, it must hold after every kill. */
-async function upload(studio: Studio, recordingId: string, film: Buffer): Promise<void> {
+async function upload(studio: KilledStudio, recordingId: string, film: Buffer): Promise<void> {
   const words = Object.entries({ recordingId, filename: 'class.mp4' })
     .map(([name, value]) => `${name} ${Buffer.from(value).toString('base64')}`)
     .join(',')
@@ -121,7 +77,7 @@ async function upload(studio: Studio, recordingId: string, film: Buffer): Promis
 }
 
 /** From the empty studio to lessons in the library. @returns ids of what was acknowledged */
-async function walk(studio: Studio, film: Buffer, transcript: string): Promise<string> {
+async function walk(studio: KilledStudio, film: Buffer, transcript: string): Promise<string> {
   const added = await post(studio, '/recordings', { title: 'Steady and strong' })
   const { id } = JSON.parse(added.text) as { id: string }
   await upload(studio, id, film)
@@ -136,39 +92,7 @@ async function walk(studio: Studio, film: Buffer, transcript: string): Promise<s
   return id
 }
 
-async function done({ store }: Studio, recordingId: string, kind: string): Promise<void> {
-  const open = async (): Promise<string[]> =>
-    (await store.jobs.list({ recordingId }))
-      .filter((job) => job.kind === kind && job.state !== 'done')
-      .map(({ state, error }) => `${state} ${error?.code ?? ''}`)
-  await expect.poll(open, { timeout: 600_000, interval: 200 }).toEqual([])
-}
-
-/** Every film that can be seen under its own name, in the class's clips and in the library. */
-function clipsSeen(folder: string): string[] {
-  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
-    const place = path.join(folder, entry.name)
-    if (entry.name.startsWith('.')) return []
-    if (entry.isDirectory()) return clipsSeen(place)
-    return entry.name.endsWith('.mp4') ? [place] : []
-  })
-}
-
-const checked = new Set<string>()
-
-/** Decodes each once; a half one ends with an error. */
-function halfClips(data: string): string[] {
-  return clipsSeen(path.join(data, 'media')).filter((clip) => {
-    const { size, mtimeMs } = statSync(clip)
-    const key = `${clip} ${size} ${mtimeMs}`
-    if (checked.has(key)) return false
-    checked.add(key)
-    const run = spawnSync(FFMPEG, ['-nostdin', '-v', 'error', '-xerror', '-i', clip, '-f', 'null', '-'])
-    return size === 0 || run.status !== 0 || run.stderr.length > 0
-  })
-}
-
-async function killAtRandom(studio: Studio): Promise<void> {
+async function killAtRandom(studio: KilledStudio): Promise<void> {
   for (let kill = 0; kill < KILLS; kill += 1) {
     await wait(Math.random() * MOST_MS)
     await studio.kill()
