@@ -6,7 +6,8 @@ import { CHAPTER_TITLES } from './chapter-titles.ts'
 
 /**
  * Sections with the exercises inside them; exercises that lie in no section stand alone. Sorted by start, outer before
- * inner, disjoint or nested only. An exercise returned to is "… (again)". Declined and left-out segments are skipped.
+ * inner, disjoint or nested only. An exercise returned to is "… (again)", and what would bear the name of
+ * another is numbered. Declined and left-out segments are skipped.
  */
 export function buildClassChapters(sheet: LogSheet): Chapter[] {
   const exercises = makeDisjoint(sheet.segments.flatMap(exerciseStretches))
@@ -17,14 +18,39 @@ export function buildClassChapters(sheet: LogSheet): Chapter[] {
     ...sections.map((section): Chapter => ({ ...section, level: 1 })),
     ...exercises.map((exercise): Chapter => ({ ...exercise, level: isInside(exercise) ? 2 : 1 })),
   ]
-  return chapters.sort((a, b) => a.startMs - b.startMs || b.endMs - a.endMs || a.level - b.level)
+  chapters.sort((a, b) => a.startMs - b.startMs || b.endMs - a.endMs || a.level - b.level)
+  return [...numberTitles(chapters)]
+}
+
+/** Two of a level never bear one name: "Plank", "Plank (2)"; "Plank (again)", "Plank (again 2)". Names that people gave stay. */
+function* numberTitles(chapters: readonly Chapter[]): Generator<Chapter> {
+  const given = new Set(chapters.map(({ level, title }) => `${level} ${title}`))
+  const told = new Set<string>()
+  for (const chapter of chapters) {
+    const { level } = chapter
+    let { title } = chapter
+    for (
+      let number = 2;
+      told.has(`${level} ${title}`) || (title !== chapter.title && given.has(`${level} ${title}`));
+    ) {
+      title = numbered(chapter.title, number)
+      number += 1
+    }
+    told.add(`${level} ${title}`)
+    yield { ...chapter, title }
+  }
+}
+
+function numbered(title: string, number: number): string {
+  const isOurs = [CHAPTER_TITLES.again, CHAPTER_TITLES.before].some((words) => title.endsWith(words))
+  return isOurs ? `${title.slice(0, -1)} ${number})` : `${title} (${number})`
 }
 
 interface Titled extends Stretch {
   title: string
 }
 
-/** One stretch a span, in order of time; touching ones joined. Those after the main teaching are returns. */
+/** One stretch a span, in order of time; touching ones joined. Those after the main teaching are returns, those before it a look ahead. */
 function exerciseStretches(segment: Segment): Titled[] {
   if (segment.state === 'declined' || segment.use === 'leave-out') return []
   const main = segment.spans[0]
@@ -32,11 +58,22 @@ function exerciseStretches(segment: Segment): Titled[] {
   const stretches: Titled[] = []
   for (const { startMs, endMs } of sorted) {
     const last = stretches.at(-1)
-    const isReturn = main !== undefined && startMs > main.startMs
-    if (last && startMs <= last.endMs) last.endMs = Math.max(last.endMs, endMs)
-    else stretches.push({ startMs, endMs, title: segment.exercise.name + (isReturn ? CHAPTER_TITLES.again : '') })
+    const title = segment.exercise.name + placeWords(startMs - (main?.startMs ?? startMs))
+    if (!last || startMs > last.endMs) {
+      stretches.push({ startMs, endMs, title })
+      continue
+    }
+    last.endMs = Math.max(last.endMs, endMs)
+    // the main teaching names what it touches
+    if (startMs === main?.startMs) last.title = title
   }
   return stretches
+}
+
+/** @param ms after the main teaching; negative = before it */
+function placeWords(ms: number): string {
+  if (ms === 0) return ''
+  return ms > 0 ? CHAPTER_TITLES.again : CHAPTER_TITLES.before
 }
 
 /** Where two overlap, the earlier ends when the later starts; of two that start together the shorter goes first. */

@@ -4,6 +4,8 @@ import type { CueKind } from '../../shared/log-sheet.ts'
 export const CHAPTER_TITLES = {
   /** After the name of an exercise that the class returns to. */
   again: ' (again)',
+  /** After the name of an exercise that is shown before it is taught. */
+  before: ' (a look ahead)',
   /** A stretch of the clip from a later part of the class. */
   laterPart: 'Again, later in the class',
   /** A clip without cues. */

@@ -66,7 +66,20 @@ describe('buildClassChapters', () => {
           [0, 5],
         ]),
       ]),
-      ['Squat 0-5', 'Squat 20-30'],
+      ['Squat (a look ahead) 0-5', 'Squat 20-30'],
+    ],
+    [
+      'two of one name, a name that is numbered by hand, and returns to both',
+      sheet([
+        segment('Plank', [
+          [0, 10],
+          [40, 50],
+          [60, 70],
+        ]),
+        segment('Plank', [[20, 25]]),
+        segment('Plank (2)', [[30, 35]]),
+      ]),
+      ['Plank 0-10', 'Plank (3) 20-25', 'Plank (2) 30-35', 'Plank (again) 40-50', 'Plank (again 2) 60-70'],
     ],
     [
       'touching spans of one exercise',
@@ -148,10 +161,12 @@ describe('buildClassChapters', () => {
       fc.property(any, ({ segments, sections }) => {
         const chapters = buildClassChapters(
           sheet(
-            segments.map((spans, index) => segment(`E${index}`, spans)),
+            segments.map((spans, index) => segment(`E${index % 3}`, spans)),
             sections.map(([start, end], index) => [`S${index}`, start, end]),
           ),
         )
+        const names = chapters.map(({ level, title }) => `${level} ${title}`)
+        expect(new Set(names).size).toBe(names.length)
         chapters.forEach((a, index) => {
           expect(a.endMs).toBeGreaterThan(a.startMs)
           for (const b of chapters.slice(index + 1)) {
