@@ -2,12 +2,13 @@
 import type { AsyncLocalStorage } from 'node:async_hooks'
 import { mkdirSync } from 'node:fs'
 import path from 'node:path'
-import { setTimeout as wait } from 'node:timers/promises'
 import { SqliteDialect, SqliteDriver } from 'kysely'
 import type { DatabaseConnection, Dialect, Driver, SqliteDialectConfig } from 'kysely'
 import Database from 'libsql'
 import { AppError } from '../../shared/errors.ts'
 import { guardConnection, refuseSecondDoor } from './guard-connection.ts'
+import { openTurns } from './take-turns.ts'
+import type { Turns } from './take-turns.ts'
 
 /** Name of the store's file in the data folder. */
 export const STORE_FILE = 'studio.sqlite'
@@ -25,7 +26,7 @@ export function openSqlite(dataFolder: string, inside: AsyncLocalStorage<boolean
     database.exec('pragma journal_mode=WAL')
     database.exec('pragma synchronous=FULL')
     database.exec('pragma foreign_keys=on')
-    return new StoreDialect({ database }, database, inside)
+    return new StoreDialect({ database }, database, inside, openTurns(dataFolder, Date.now))
   } catch (cause) {
     throw new AppError(
       'store-open',
@@ -39,25 +40,39 @@ class StoreDialect extends SqliteDialect {
   readonly #config: SqliteDialectConfig
   readonly #database: Database.Database
   readonly #inside: AsyncLocalStorage<boolean>
+  readonly #turns: Turns
 
-  constructor(config: SqliteDialectConfig, database: Database.Database, inside: AsyncLocalStorage<boolean>) {
+  constructor(
+    config: SqliteDialectConfig,
+    database: Database.Database,
+    inside: AsyncLocalStorage<boolean>,
+    turns: Turns,
+  ) {
     super(config)
+    this.#turns = turns
     this.#config = config
     this.#database = database
     this.#inside = inside
   }
 
   override createDriver(): Driver {
-    return new StoreDriver(this.#config, this.#database, this.#inside)
+    return new StoreDriver(this.#config, this.#database, this.#inside, this.#turns)
   }
 }
 
 class StoreDriver extends SqliteDriver {
   readonly #database: Database.Database
   readonly #inside: AsyncLocalStorage<boolean>
+  readonly #turns: Turns
 
-  constructor(config: SqliteDialectConfig, database: Database.Database, inside: AsyncLocalStorage<boolean>) {
+  constructor(
+    config: SqliteDialectConfig,
+    database: Database.Database,
+    inside: AsyncLocalStorage<boolean>,
+    turns: Turns,
+  ) {
     super(config)
+    this.#turns = turns
     this.#database = database
     this.#inside = inside
   }
@@ -73,17 +88,11 @@ class StoreDriver extends SqliteDriver {
    * call and hold up every page of the server meanwhile, so this waits outside.
    */
   override async beginTransaction(): Promise<void> {
-    let waitedMs = 0
-    for (let pauseMs = 1; !this.#tryBegin(); pauseMs = Math.min(pauseMs * 2, 20)) {
-      if (waitedMs >= BUSY_MS) {
-        throw new AppError(
-          'store-busy',
-          `Another process kept the store locked for ${BUSY_MS / 1000} seconds. Try again; if it stays so, end the other process.`,
-        )
-      }
-      await wait(pauseMs)
-      waitedMs += pauseMs
-    }
+    if (await this.#turns.take(() => this.#tryBegin(), BUSY_MS)) return
+    throw new AppError(
+      'store-busy',
+      `Another process kept the store locked for ${BUSY_MS / 1000} seconds. Try again; if it stays so, end the other process.`,
+    )
   }
 
   #tryBegin(): boolean {

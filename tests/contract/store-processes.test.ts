@@ -36,6 +36,29 @@ describe.each(ENGINES)('two processes on one store on %s', (engine) => {
     )
   })
 
+  it('take turns: one that writes all the time lets the other in after a few of its own', async () => {
+    const place = await stores.newPlace()
+    const store = await stores.open(place)
+    const { id: recordingId } = await store.recordings.add({ title: 'Monday' }, ANN)
+    const sheet = buildSheet({ segments: [buildSegment('a', 0, 60)] })
+    const { id: sheetId } = await store.sheets.add({ recordingId, sheet, actor: ANN })
+    const worker = startWorker({ place, work: 'edits', name: 'p', sheetId, batches: 100_000 })
+    await worker.ready
+    const versionOf = async (): Promise<number> => (await store.sheets.read(sheetId)).version
+    const passed: number[] = []
+    while (passed.length < 15) {
+      const before = await versionOf()
+      await store.recordings.change(recordingId, null, { title: `Monday ${passed.length}` }, ANN)
+      passed.push((await versionOf()) - before)
+    }
+    worker.kill()
+    await worker.ended
+    // a batch is four edits at most; without turns some seventy batches went by
+    const [middle] = passed.sort((a, b) => a - b).slice(7)
+    expect(middle).toBeLessThanOrEqual(24)
+    expect(await versionOf()).toBeGreaterThan(0)
+  })
+
   it('share jobs: each is done once', async () => {
     const place = await stores.newPlace()
     const store = await stores.open(place)
