@@ -33,6 +33,8 @@ export interface PlannedSegment {
   state: PublishState
   /** What each stop says; empty unless held. */
   reasons: string[]
+  /** The rule behind each of them, in the same order. */
+  rules: string[]
   /** The lesson that shows this very segment, or did last. */
   own: LibraryEntry | null
   /** Shown lessons of the same exercise, from elsewhere. */
@@ -54,20 +56,23 @@ export function planPublishing(input: {
   isSame: (segment: Segment, own: LibraryEntry) => boolean
 }): PlannedSegment[] {
   const { sheet, report, recordingId, library, isSame } = input
-  const held = new Map(mayPublish(sheet, report).held.map(({ segment, reasons }) => [segment.id, reasons]))
+  const held = new Map(mayPublish(sheet, report).held.map((one) => [one.segment.id, one]))
   return sheet.segments
     .filter(({ state }) => state !== 'declined')
     .map((segment) => {
       const own = library.find((one) => one.recordingId === recordingId && one.segmentId === segment.id) ?? null
       const others = library.filter((one) => one !== own)
       const known = others.filter((one) => one.state === 'published' && isSameExercise(segment, one.facts))
-      const reasons = held.get(segment.id) ?? (segment.spans.length === 0 ? [NO_PLACE] : [])
+      const noPlace =
+        segment.spans.length === 0 ? { reasons: [NO_PLACE], rules: ['no-place'] } : { reasons: [], rules: [] }
+      const { reasons, rules } = held.get(segment.id) ?? noPlace
       const state = stateOf(segment, reasons, own, known, isSame)
       const place = state === 'new' || state === 'changed' ? OWN : SKIP
       return {
         segment,
         state,
         reasons: state === 'held' ? reasons : [],
+        rules: state === 'held' ? rules : [],
         own,
         known,
         near: findNear(segment, others),

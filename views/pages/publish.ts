@@ -25,6 +25,8 @@ export interface PlannedInput {
   lengthMs: number
   state: PlanState
   reasons: readonly string[]
+  /** The rule behind each reason. */
+  rules: readonly string[]
   own: PlaceInput | null
   known: readonly PlaceInput[]
   near: readonly PlaceInput[]
@@ -90,7 +92,8 @@ export interface PublishRow {
   /** Shape of the state's mark. */
   look: 'done' | 'half' | 'off' | 'open'
   note: string
-  reasons: string[]
+  /** Why it is held back, each with where that is closed. */
+  reasons: { text: string; href: string; label: string }[]
   places: Option[]
   uses: Option[]
   /** The words of the fold that holds the choices; '' = they are open to be seen. */
@@ -221,7 +224,10 @@ function buildRow(recordingId: string, planned: PlannedInput, lessons: readonly 
     state: words,
     look,
     note: noteOf(planned, isShown),
-    reasons: planned.reasons.map((reason) => withoutName(reason, segment.exercise.name)),
+    reasons: planned.reasons.map((reason, index) => ({
+      text: withoutName(reason, segment.exercise.name),
+      ...closedAt(recordingId, planned.rules[index] ?? '', at),
+    })),
     places: state === 'held' || state === 'keep' || state === 'leave-out' ? [] : placesOf(planned),
     uses: USES.map(([value, label]) => ({ value, label, chosen: value === segment.use })),
     fold: FOLDS[state],
@@ -230,6 +236,14 @@ function buildRow(recordingId: string, planned: PlannedInput, lessons: readonly 
     end: picture('end.jpg'),
     lesson: lesson ? buildLesson(lesson) : null,
   }
+}
+
+/** Where a person closes what a rule found: captions come from the words of the class, the rest is on the checks page. */
+function closedAt(recordingId: string, rule: string, at: string): { href: string; label: string } {
+  const id = encodeURIComponent(recordingId)
+  if (rule.startsWith('captions-')) return { href: `/add/${id}#words`, label: 'Give its captions' }
+  if (rule === 'no-place') return { href: `/recordings/${id}${at}`, label: 'Place it' }
+  return { href: `/recordings/${id}/checks`, label: 'Close it' }
 }
 
 /** What asks for a decision is open; the rest is out of the way. */

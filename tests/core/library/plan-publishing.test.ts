@@ -41,7 +41,7 @@ describe('is held back', () => {
   it('what has a stop, also when it is in the library', () => {
     const report = { findings: [{ ...STOP, segmentId: 's1' }], cautions: [] }
     expect(plan({}, [entry(OWN_LESSON)], { report })).toMatchObject({
-      ...{ state: 'held', reasons: ['No dose is said.'], place: SKIP },
+      ...{ state: 'held', reasons: ['No dose is said.'], rules: [STOP.ruleId], place: SKIP },
     })
   })
 
@@ -51,7 +51,9 @@ describe('is held back', () => {
   })
 
   it('what has no place in the film', () => {
-    expect(plan({ spans: [] })?.reasons[0]).toMatch(/no place in the film/)
+    const planned = plan({ spans: [] })
+    expect(planned?.reasons[0]).toMatch(/no place in the film/)
+    expect(planned?.rules).toEqual(['no-place'])
   })
 
   it('never counts a stop of what is no lesson', () => {
