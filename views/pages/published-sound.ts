@@ -22,6 +22,8 @@ export interface SoundPart {
 
 /** Our own choice, after trials: less alike, or heard in few places, and a person should listen. */
 const SURE = { likeness: 0.5, places: 2 }
+/** Millionths; a millionth is 3.6 ms an hour, and nobody hears ten. */
+const NO_DRIFT = 3
 const MOST_DB = 12
 
 /** null = there is nothing to choose: no log sheet yet. */
@@ -77,8 +79,7 @@ function placeWords(place: SoundInput['files'][number]['place']): string {
   const seconds = `${(Math.abs(startMs) / 1000).toFixed(2)} s`
   const begins =
     startMs === 0 ? 'Begins with the film' : `Begins ${seconds} ${startMs < 0 ? 'before' : 'after'} the film`
-  // a millionth is 3.6 ms an hour
-  const clock = Math.abs(driftPpm) < 0.05 ? 'keeps its time' : `its clock runs ${driftWords(driftPpm)}`
+  const clock = Math.abs(driftPpm) < NO_DRIFT ? 'keeps its time' : `its clock runs ${driftWords(driftPpm)}`
   const isSure = likeness >= SURE.likeness && places >= SURE.places
   const heard = `${formatCount(places, 'place')} of the film ${places === 1 ? 'agrees' : 'agree'}, alike by ${Math.round(likeness * 100)} %`
   return `${begins}; ${clock}. ${isSure ? 'Sure' : 'Not quite sure, so listen to a lesson first'}: ${heard}.`
