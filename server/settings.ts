@@ -2,6 +2,8 @@
 import path from 'node:path'
 import { z } from 'zod'
 import { AppError } from '../shared/errors.ts'
+import { readSecondReader } from '../shared/second-reader.ts'
+import type { SecondReaderSettings } from '../shared/second-reader.ts'
 
 /** RFC 9110 (2022), section 7.2, and RFC 3986 (2005), section 3.2: a name or address, in brackets when IPv6, and a port. */
 const HOST_NAME = /^(\[[0-9a-f:.]+\]|[0-9a-z]([0-9a-z.-]*[0-9a-z])?)(:\d{1,5})?$/
@@ -33,6 +35,8 @@ export const Settings = z.object({
     .default(null),
   /** A folder whose recordings are taken in by themselves. Absolute path, null = none. */
   inboxFolder: z.string().min(1).nullable().default(null),
+  /** Asked about the words of every class once they are drafted; null = nothing leaves the studio. */
+  reader: z.custom<SecondReaderSettings>().nullable().default(null),
   /** For people who work on the templates: they are read again at every page. */
   freshTemplates: z.boolean().default(false),
 })
@@ -47,6 +51,7 @@ export const SETTING_NAMES = {
   maxUploadBytes: 'REPSLATE_MAX_UPLOAD_BYTES',
   databaseUrl: 'DATABASE_URL',
   inboxFolder: 'REPSLATE_INBOX',
+  reader: 'REPSLATE_READER_IN_STUDIO',
   freshTemplates: 'REPSLATE_FRESH_TEMPLATES',
 } as const satisfies Record<keyof Settings, string>
 
@@ -73,9 +78,19 @@ export function readSettings(
     maxUploadBytes: said('maxUploadBytes'),
     databaseUrl: said('databaseUrl'),
     inboxFolder: inbox === undefined ? undefined : path.resolve(projectFolder, inbox),
+    reader: said('reader') === '1' ? readReader(env) : null,
     freshTemplates: said('freshTemplates') === '1',
   })
   if (read.success) return read.data
   const lines = read.error.issues.map((issue) => `${SETTING_NAMES[issue.path[0] as keyof Settings]}: ${issue.message}`)
   throw new AppError('setting-wrong', 'A setting cannot be used. Correct it or take it away.', { details: lines })
+}
+
+/** The reader of the command "draft" is the studio's only when a person says so: the words of all classes go to it then. */
+function readReader(env: Environment): SecondReaderSettings {
+  const reader = readSecondReader(env)
+  if (reader) return reader
+  throw new AppError('setting-wrong', 'A second reader is wanted in the studio and has no address.', {
+    details: ['REPSLATE_READER_URL: give its address, or take REPSLATE_READER_IN_STUDIO away'],
+  })
 }

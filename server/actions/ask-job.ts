@@ -16,6 +16,7 @@ export const JOB_INPUTS = {
   'place-sound': z.object({ recordingId: Id, mediaId: Id, filmId: Id }),
   preview: z.object({ recordingId: Id, mediaId: Id }),
   draft: z.object({ recordingId: Id, transcriptVersion: z.number().int().positive() }),
+  'read-again': z.object({ recordingId: Id, transcriptVersion: z.number().int().positive() }),
   /** segmentIds null = all that are lessons. */
   cut: z.object({ recordingId: Id, segmentIds: z.array(Id).min(1).nullable() }),
   /** segmentIds null = all that are new or changed; places by segment id, as in publish-lessons.ts. */
@@ -31,6 +32,7 @@ const PRIORITY = {
   analyse: 20,
   publish: 15,
   'place-sound': 12,
+  'read-again': 11,
   preview: 10,
   cut: 0,
 } as const satisfies Record<AskedKind, number>
@@ -81,6 +83,16 @@ export async function askPublish(studio: Needs, input: z.input<(typeof JOB_INPUT
     throw new AppError('row-missing', 'The class has no log sheet yet, so nothing can be published.')
   }
   return askJob(studio.store, studio.actor, 'publish', read, null)
+}
+
+/** Has the second reader look through words that are drafted, once for each transcript; without one in the settings nothing is asked. */
+export async function askReading(
+  { store, actor, settings }: Needs & Pick<Studio, 'settings'>,
+  input: JobInput<'read-again'>,
+): Promise<Job | null> {
+  const { recordingId, transcriptVersion } = input
+  if (settings.reader === null) return null
+  return askJob(store, actor, 'read-again', input, `read-again-${recordingId}-${transcriptVersion}`)
 }
 
 /** A waiting job ends at once, a running one stops soon. @throws AppError row-missing, not-allowed */

@@ -12,6 +12,7 @@ import { speechKey } from '../storage/media-keys.ts'
 import type { StoredSheet } from '../store/keep-sheets.ts'
 import type { Rooms } from '../store/open-store.ts'
 import type { Studio } from '../studio.ts'
+import { askSecondReader } from './ask-second-reader.ts'
 import { findClassFile, findClassFileOrNull } from './find-class-file.ts'
 
 type Needs = Pick<Studio, 'store' | 'storage' | 'actor'>
@@ -26,6 +27,33 @@ export async function draftRecording(
   input: { recordingId: string; transcriptVersion: number; opId: string },
 ): Promise<{ sheetId: string; version: number; segments: number }> {
   const { recordingId, transcriptVersion, opId } = input
+  const { fresh } = await draftFrom(studio, recordingId, transcriptVersion)
+  return putDraft(studio, recordingId, fresh, opId)
+}
+
+/**
+ * Asks the second reader of the settings about a class that is drafted, and adds what it proposes. Running it twice for one
+ * job is running it once.
+ * @returns null = newer words are here, or it is a plan, so nobody was asked
+ * @throws AppError second-reader, row-missing, transcript-*, not-allowed
+ */
+export async function readAgain(
+  studio: Needs & Pick<Studio, 'settings'>,
+  input: { recordingId: string; transcriptVersion: number; opId: string },
+  signal?: AbortSignal,
+): Promise<{ added: number; refused: number } | null> {
+  const { recordingId, transcriptVersion, opId } = input
+  const { reader } = studio.settings
+  const newest = await studio.store.transcripts.read(recordingId)
+  if (!reader || newest?.version !== transcriptVersion) return null
+  const { transcript, fresh } = await draftFrom(studio, recordingId, transcriptVersion)
+  if (transcript.kind !== 'timed') return null
+  const { sheet, added, refused } = await askSecondReader(reader, transcript.lines, fresh, signal)
+  await putDraft(studio, recordingId, sheet, opId)
+  return { added, refused }
+}
+
+async function draftFrom(studio: Needs, recordingId: string, transcriptVersion: number) {
   const stored = await studio.store.transcripts.read(recordingId, transcriptVersion)
   if (!stored) throw new AppError('row-missing', 'The transcript is not in the store. Add it again.')
   const head = await readHead(studio, recordingId)
@@ -37,8 +65,7 @@ export async function draftRecording(
     durationMs: head.durationMs || null,
     source: head.source,
   })
-  const fresh = LogSheet.parse({ ...drafted, music: head.music, people: head.people })
-  return putDraft(studio, recordingId, fresh, opId)
+  return { transcript, fresh: LogSheet.parse({ ...drafted, music: head.music, people: head.people }) }
 }
 
 /**

@@ -7,5 +7,15 @@ import type { JobKind } from './job-kind.ts'
 import { placeSoundKind } from './place-sound.ts'
 import { preview } from './preview.ts'
 import { publish } from './publish.ts'
+import { readAgainKind } from './read-again.ts'
 
-export const JOB_KINDS: readonly JobKind[] = [analyse, cut, draft, join, placeSoundKind, preview, publish]
+export const JOB_KINDS: readonly JobKind[] = [
+  analyse,
+  cut,
+  draft,
+  join,
+  placeSoundKind,
+  preview,
+  publish,
+  readAgainKind,
+]

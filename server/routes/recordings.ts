@@ -91,6 +91,7 @@ async function sendAddPage(studio: Studio, res: Response, entry: ShelfEntry | nu
     kinds,
     maxBytes: studio.settings.maxUploadBytes,
     hasFfmpeg: studio.ffmpeg !== null,
+    secondReader: studio.settings.reader === null ? '' : new URL(studio.settings.reader.url).host,
   })
   render(res, 'add-class', page)
 }

@@ -45,6 +45,8 @@ export interface AddClassPage extends ClassAnswers {
   jobs: JobLine[]
   kinds: { value: string; label: string; chosen: boolean; answers: string }[]
   hasWords: boolean
+  /** Who else reads the words, such as `reader.example`; '' = nobody. */
+  secondReader: string
   /** Speech can be turned into proposals. */
   canUseSpeech: boolean
 }
@@ -72,6 +74,7 @@ export function buildAddClassPage(input: {
   kinds: readonly KindInput[]
   maxBytes: number
   hasFfmpeg: boolean
+  secondReader?: string
 }): AddClassPage {
   const { entry, kinds, maxBytes, hasFfmpeg } = input
   const isNew = entry === null
@@ -108,6 +111,7 @@ export function buildAddClassPage(input: {
     })),
     ...buildAnswers(entry ?? { audience: null, equipment: [], music: null, people: null }),
     hasWords: entry?.hasWords ?? false,
+    secondReader: input.secondReader ?? '',
     canUseSpeech: entry !== null && entry.hasWave && !entry.hasWords && entry.work === null,
   }
 }

@@ -26,6 +26,7 @@ const KIND_WORDS: Readonly<Record<string, string>> = {
   'place-sound': 'Finding the place of the sound',
   preview: 'Making a preview',
   draft: 'Drafting the log sheet',
+  'read-again': 'The second reader reads',
   cut: 'Cutting lessons',
   publish: 'Publishing lessons',
 }

@@ -7,7 +7,8 @@ import { afterEach, describe, expect, it } from 'vitest'
 import { draftSheet } from '../../../core/draft/draft-sheet.ts'
 import { mergeDraft } from '../../../core/segments/merge-draft.ts'
 import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
-import { askSecondReader, readSecondReader } from '../../../server/actions/ask-second-reader.ts'
+import { askSecondReader } from '../../../server/actions/ask-second-reader.ts'
+import { readSecondReader } from '../../../shared/second-reader.ts'
 import type { Transcript } from '../../../shared/transcript.ts'
 
 const TEXT = `[0:00] First exercise is the goblet squat. Hold the bell at your chest. Sit down between your heels and stand up.
@@ -136,6 +137,8 @@ describe('readSecondReader', () => {
 
   it('reads address, model and key', () => {
     const env = { REPSLATE_READER_URL: 'http://127.0.0.1:1/v1', REPSLATE_READER_MODEL: 'm', REPSLATE_READER_KEY: 'k' }
-    expect(readSecondReader(env)).toEqual({ url: 'http://127.0.0.1:1/v1', model: 'm', key: 'k', timeoutMs: 120_000 })
+    const read = readSecondReader(env)
+    expect(read).toMatchObject({ url: 'http://127.0.0.1:1/v1', model: 'm', timeoutMs: 120_000 })
+    expect(read?.key).toBe('k')
   })
 })

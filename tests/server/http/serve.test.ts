@@ -4,6 +4,7 @@ import { mkdir, stat, writeFile } from 'node:fs/promises'
 import type { AddressInfo, Server } from 'node:net'
 import { createServer as createPlainServer } from 'node:net'
 import path from 'node:path'
+import { inspect } from 'node:util'
 import { describe, expect, it, onTestFinished } from 'vitest'
 import { startServer } from '../../../server/serve.ts'
 import type { Running } from '../../../server/serve.ts'
@@ -40,8 +41,22 @@ describe('settings', () => {
       maxUploadBytes: 64 * 1024 ** 3,
       databaseUrl: null,
       inboxFolder: null,
+      reader: null,
       freshTemplates: false,
     })
+  })
+
+  it('have a second reader only when one is wanted in the studio, and never show its key', () => {
+    const env = {
+      REPSLATE_READER_URL: 'https://reader.example/v1',
+      REPSLATE_READER_MODEL: 'any',
+      REPSLATE_READER_KEY: 'very-secret',
+    }
+    expect(readSettings(env, root).reader).toBeNull()
+    const settings = readSettings({ ...env, REPSLATE_READER_IN_STUDIO: '1' }, root)
+    expect(settings.reader?.key).toBe('very-secret')
+    expect(JSON.stringify(settings)).not.toContain('very-secret')
+    expect(inspect(settings, { depth: null })).not.toContain('very-secret')
   })
 
   it('come from the environment, and from the command line before it', () => {
@@ -74,6 +89,11 @@ describe('settings', () => {
     [{ REPSLATE_ALLOWED_HOSTS: 'http://studio.example.org' }, 'REPSLATE_ALLOWED_HOSTS'],
     [{ REPSLATE_ALLOWED_HOSTS: '*' }, 'REPSLATE_ALLOWED_HOSTS'],
     [{ DATABASE_URL: 'mysql://localhost' }, 'DATABASE_URL'],
+    [{ REPSLATE_READER_IN_STUDIO: '1' }, 'REPSLATE_READER_URL'],
+    [
+      { REPSLATE_READER_IN_STUDIO: '1', REPSLATE_READER_URL: 'file:///x', REPSLATE_READER_MODEL: 'm' },
+      'REPSLATE_READER_URL',
+    ],
   ])('%j are refused by name', (env, name) => {
     expect(() => readSettings(env, root)).toThrow(
       expect.objectContaining({ code: 'setting-wrong', details: [expect.stringContaining(`${name}: `)] }) as Error,
