@@ -22,6 +22,8 @@ export interface SoundMeasures {
 
 export interface SoundMeter {
   feed: (samples: Int16Array) => void
+  /** The largest samples of all whole pieces so far; more may be fed. */
+  peek: () => Uint8Array
   /** All so far; a last piece shorter than 10 ms is counted as one. */
   read: () => SoundMeasures
 }
@@ -53,6 +55,7 @@ export function openSoundMeter(): SoundMeter {
         if (count === FRAME_SAMPLES) close()
       }
     },
+    peek: () => peaks.read(),
     read: () => {
       if (count > 0) close()
       return { peaks: peaks.read(), levels: levels.read() }

@@ -10,6 +10,8 @@ export const ANALYSIS_VERSION = 2
 
 /** Peaks a second at each zoom, the finest first; one byte each. */
 export const PEAK_ZOOMS = [1000 / FRAME_MS, 20, 4, 1] as const
+/** The zoom at which the wave of a whole class is drawn. */
+export const WAVE_ZOOM = 4 satisfies (typeof PEAK_ZOOMS)[number]
 export type PeakZoom = (typeof PEAK_ZOOMS)[number]
 
 /** The sound as one channel, 16 kHz, 16 bits. Late sound gets silence before it, so that the first sample is the recording's first moment. */

@@ -12,11 +12,11 @@ import { lookThrough } from '../../core/media/engine/run-analysis.ts'
 import { findSpeech } from '../../core/media/find-speech.ts'
 import { coarsenPeaks } from '../../core/media/measure-sound.ts'
 import type { SoundMeasures } from '../../core/media/measure-sound.ts'
-import { ANALYSIS_VERSION, PEAK_ZOOMS, planThumbs } from '../../core/media/plan-analysis.ts'
+import { ANALYSIS_VERSION, PEAK_ZOOMS, planThumbs, WAVE_ZOOM } from '../../core/media/plan-analysis.ts'
 import { mustBeAllowed, PROGRAM } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
 import type { Ms } from '../../shared/time.ts'
-import { keyFramesKey, peaksKey, speechKey, thumbsKey } from '../storage/media-keys.ts'
+import { growingWaveKey, keyFramesKey, peaksKey, speechKey, thumbsKey } from '../storage/media-keys.ts'
 import type { MediaFile } from '../store/keep-media.ts'
 import type { Studio } from '../studio.ts'
 import { askJob } from './ask-job.ts'
@@ -151,15 +151,40 @@ async function addPass(desk: Desk, opened: OpenedRecording, facts: MediaFacts): 
   const folder = await mkdtemp(path.join(work, 'thumbs-'))
   try {
     const onShare = (share: number): void => desk.step('Looking through it: sound, pictures, loudness', share)
-    const looked = await lookThrough(desk.ffmpeg, opened, thumbs, folder, { signal, onShare })
+    const wave = openGrowingWave(desk)
+    const options = { signal, onShare, onWave: wave.grow }
+    const looked = await lookThrough(desk.ffmpeg, opened, thumbs, folder, options).finally(wave.end)
     for (const [index, file] of looked.sheets.entries()) {
       await studio.storage.putFile(thumbsKey(recordingId, mediaId, index), file, 'move')
     }
-    const wave = looked.sound && (await putWave(desk, looked.sound, opened.durationMs))
-    return { ...facts, wave, thumbs, loudness: looked.loudness, dull: looked.dull }
+    const put = looked.sound && (await putWave(desk, looked.sound, opened.durationMs))
+    await studio.storage.delete(growingWaveKey(recordingId, mediaId))
+    return { ...facts, wave: put, thumbs, loudness: looked.loudness, dull: looked.dull }
   } finally {
     await rm(folder, { recursive: true, force: true })
   }
+}
+
+/** ms between two looks at a wave that grows. */
+const GROW_MS = 1000
+
+/** The wave as far as it is known, at the zoom that a page draws. What cannot be written is of no matter: all of it comes at the end. */
+function openGrowingWave({ studio, recordingId, mediaId }: Desk) {
+  let atMs = studio.clock()
+  let writing: Promise<unknown> | null = null
+  const grow = (peek: () => Uint8Array): void => {
+    if (writing !== null || studio.clock() - atMs < GROW_MS) return
+    atMs = studio.clock()
+    const [finest] = PEAK_ZOOMS
+    writing = studio.storage
+      .putBytes(growingWaveKey(recordingId, mediaId), coarsenPeaks(peek(), finest / WAVE_ZOOM))
+      .catch(() => undefined)
+      .finally(() => (writing = null))
+  }
+  const end = async (): Promise<void> => {
+    await writing
+  }
+  return { grow, end }
 }
 
 async function putWave(desk: Desk, measures: SoundMeasures, durationMs: Ms): Promise<MediaFacts['wave']> {

@@ -19,6 +19,8 @@ export interface ShownClass {
     frameMs: number
     /** Where someone speaks is known. */
     hasSpeech: boolean
+    /** Its wave is here, or grows. */
+    hasWave: boolean
   } | null
   /** null = without a transcript, or with a class plan only. */
   transcript: Transcript | null
@@ -52,6 +54,7 @@ export async function showFilm(studio: Needs, recordingId: string): Promise<Pick
       preview: (facts?.needsPreview ?? null) === null ? null : (facts?.preview ?? 'none'),
       frameMs: 1000 / (rate > 0 ? rate : USUAL_FRAMES),
       hasSpeech: (facts?.wave ?? null) !== null,
+      hasWave: facts !== null && (facts.wave !== null || (facts.sound !== null && facts.thumbs === null)),
     },
   }
 }

@@ -1,12 +1,12 @@
-/** `/recordings/:id/preview`, `/peaks/:zoom`, `/speech`, `/thumbs/:sheet`: what is made of a film, each as soon as it is there. */
+/** `/recordings/:id/preview`, `/peaks/:zoom`, `/speech`, `/thumbs/:sheet`, `/wave`: what is made of a film, each as soon as it is there. */
 import type { Router } from 'express'
 import { z } from 'zod'
-import { PEAK_ZOOMS } from '../../core/media/plan-analysis.ts'
+import { PEAK_ZOOMS, WAVE_ZOOM } from '../../core/media/plan-analysis.ts'
 import { mustBeAllowed } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
 import { findClassFile } from '../actions/find-class-file.ts'
 import { sendMedia } from '../middleware/send-media.ts'
-import { peaksKey, previewKey, speechKey, thumbsKey } from '../storage/media-keys.ts'
+import { growingWaveKey, peaksKey, previewKey, speechKey, thumbsKey } from '../storage/media-keys.ts'
 import type { Studio } from '../studio.ts'
 
 const Zoom = z.coerce.number().refine((zoom) => PEAK_ZOOMS.some((one) => one === zoom))
@@ -28,6 +28,21 @@ export function addRecordingPieces(app: Router, studio: Studio): void {
   send('peaks/:piece', 'application/octet-stream', (id, mediaId, zoom) => peaksKey(id, mediaId, Zoom.parse(zoom)))
   send('speech', 'application/json; charset=utf-8', speechKey)
   send('thumbs/:piece', 'image/jpeg', (id, mediaId, sheet) => thumbsKey(id, mediaId, Number(Sheet.parse(sheet))))
+  app.get('/recordings/:id/wave', async (req, res) => {
+    const { id } = req.params
+    mustBeAllowed(studio.actor, 'studio.read', { type: 'recording', id })
+    const { media } = await findClassFile(studio, id)
+    const keys = [peaksKey(id, media.id, WAVE_ZOOM), growingWaveKey(id, media.id)]
+    for (const key of keys) {
+      const stored = await studio.storage.head(key)
+      if (!stored) continue
+      // while it grows, each length is a file of its own
+      const etagSha = `${media.id}-wave-${stored.bytes}-${stored.changedUtc}`
+      return sendMedia(req, res, { path: studio.storage.path(key), etagSha, type: 'application/octet-stream' })
+    }
+    res.setHeader('Cache-Control', 'no-store')
+    res.status(204).end()
+  })
   app.get('/recordings/:id/preview', async (req, res) => {
     const { id } = req.params
     mustBeAllowed(studio.actor, 'studio.read', { type: 'recording', id })

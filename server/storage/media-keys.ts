@@ -16,6 +16,9 @@ export const madeFolder = (recordingId: string, mediaId: string): string => `rec
 /** One byte for each step of time, 255 = full scale. @param zoom bytes a second */
 export const peaksKey = (recordingId: string, mediaId: string, zoom: number): string =>
   `${madeFolder(recordingId, mediaId)}/peaks-${zoom}.bin`
+/** The same at one zoom, as far as the film is looked through; gone once all of it is. */
+export const growingWaveKey = (recordingId: string, mediaId: string): string =>
+  `${madeFolder(recordingId, mediaId)}/wave-growing.bin`
 /** JSON of FoundSpeech. */
 export const speechKey = (recordingId: string, mediaId: string): string =>
   `${madeFolder(recordingId, mediaId)}/speech.json`
@@ -28,5 +31,5 @@ export const previewKey = (recordingId: string, mediaId: string, isWhole: boolea
   `${madeFolder(recordingId, mediaId)}/preview-${isWhole ? 'whole' : 'growing'}.mp4`
 /** The folder of clips that were cut to be looked at; not published. */
 export const cutFolder = (recordingId: string): string => `recordings/${recordingId}/cut`
-/** A preview that is being written; it is made anew where it is missing. */
-export const isGrowing = (key: string): boolean => key.endsWith('/preview-growing.mp4')
+/** A preview or a wave that is being written; it is made anew where it is missing. */
+export const isGrowing = (key: string): boolean => /\/(preview|wave)-growing\.\w+$/.test(key)

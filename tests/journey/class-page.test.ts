@@ -1,6 +1,8 @@
 // The class page and the checks page in a real browser: a draft is looked through, corrected, checked; two tabs on one class.
 import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { WAVE_ZOOM } from '../../core/media/plan-analysis.ts'
+import { growingWaveKey, peaksKey } from '../../server/storage/media-keys.ts'
 import type { LogSheet, Segment } from '../../shared/log-sheet.ts'
 import { addDemoClass } from '../helpers/drafted-class.ts'
 import { startTestDoor } from '../helpers/http-door.ts'
@@ -457,4 +459,32 @@ describe('axe finds nothing and nothing sticks out', () => {
       await page.context().close()
     }
   })
+})
+
+it('draws the wave piece by piece while the film is looked through; a press on it goes there', async () => {
+  const [media] = await door.door.store.media.list(id)
+  const grow = (key: string, steps: number) => door.door.storage.putBytes(key, new Uint8Array(steps).fill(128))
+  const { page, errors } = await visit(`/recordings/${id}`, { bypassCSP: true })
+  const wave = page.locator('#wave')
+  const known = () => wave.getAttribute('data-known')
+  /** Columns of the middle row above the line that are drawn, as a share of all. */
+  const drawn = () =>
+    wave.evaluate((canvas: HTMLCanvasElement) => {
+      const { data } = canvas.getContext('2d')?.getImageData(0, Math.round(canvas.height * 0.35), canvas.width, 1) ?? {
+        data: [],
+      }
+      return [...data].filter((value, at) => at % 4 === 3 && value > 0).length / canvas.width
+    })
+  await expect.poll(known).toBe('0')
+  await grow(growingWaveKey(id, media?.id ?? ''), 468)
+  await expect.poll(known, { timeout: 8000 }).toBe('468')
+  expect(await drawn()).toBeCloseTo(0.25, 1)
+  expect(await wave.getAttribute('aria-label')).toMatch(/known up to 1:57$/)
+  await grow(peaksKey(id, media?.id ?? '', WAVE_ZOOM), 1872)
+  await expect.poll(known, { timeout: 8000 }).toBe('whole')
+  expect(await drawn()).toBeGreaterThan(0.98)
+  await wave.click({ position: { x: ((await wave.boundingBox())?.width ?? 0) / 2, y: 20 } })
+  await expect.poll(() => filmTime(page)).toBeCloseTo(234, -1)
+  expect(await findViolations(page)).toEqual([])
+  expect(errors).toEqual([])
 })

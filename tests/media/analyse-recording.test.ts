@@ -3,13 +3,22 @@ import { spawnSync } from 'node:child_process'
 import { readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
+import { WAVE_ZOOM } from '../../core/media/plan-analysis.ts'
+import { analyseRecording } from '../../server/actions/analyse-recording.ts'
 import { askCut } from '../../server/actions/ask-job.ts'
 import { attachTranscript } from '../../server/actions/attach-transcript.ts'
 import { importRecording } from '../../server/actions/import-recording.ts'
 import { readFacts } from '../../server/actions/media-facts.ts'
 import { openInbox } from '../../server/actions/watch-inbox.ts'
 import { startWork } from '../../server/jobs/start-work.ts'
-import { keyFramesKey, peaksKey, previewKey, speechKey, thumbsKey } from '../../server/storage/media-keys.ts'
+import {
+  growingWaveKey,
+  keyFramesKey,
+  peaksKey,
+  previewKey,
+  speechKey,
+  thumbsKey,
+} from '../../server/storage/media-keys.ts'
 import { openStudio } from '../../server/studio.ts'
 import type { Studio } from '../../server/studio.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
@@ -273,4 +282,29 @@ it('finds where the picture is black and where it stands still', async () => {
   expect(Math.abs((black?.endMs ?? NaN) - 11_000)).toBeLessThanOrEqual(1000)
   expect(Math.abs((still?.startMs ?? NaN) - 11_000)).toBeLessThanOrEqual(1000)
   expect(still?.endMs).toBeGreaterThan(24_000)
+})
+
+it('the wave grows while the film is looked through, each piece the beginning of the next, and is whole at the end', async () => {
+  let nowMs = Date.now()
+  // each look at the clock is a second, so that every chance to write is taken
+  const studio = await openStudio(testSettings(await tempFolder()), { clock: () => (nowMs += 1000) })
+  onTestFinished(() => studio.close())
+  const { recording, media } = await importRecording(studio, { path: sample('steady-and-strong.mp4'), mode: 'copy' })
+  const grown: Uint8Array[] = []
+  const putBytes: Studio['storage']['putBytes'] = async (key, bytes) => {
+    if (key === growingWaveKey(recording.id, media.id) && typeof bytes !== 'string') grown.push(bytes)
+    return studio.storage.putBytes(key, bytes)
+  }
+  const input = { recordingId: recording.id, mediaId: media.id }
+  await analyseRecording({ ...studio, storage: { ...studio.storage, putBytes } }, input)
+  const whole = await readFile(studio.storage.path(peaksKey(recording.id, media.id, WAVE_ZOOM)))
+  expect(grown.length).toBeGreaterThan(2)
+  grown.forEach((piece, index) => {
+    expect(piece.length).toBeGreaterThanOrEqual(grown[index - 1]?.length ?? 1)
+    // the last step may not be known whole yet
+    const known = piece.length - 1
+    expect(Buffer.from(piece.subarray(0, known)).equals(whole.subarray(0, known))).toBe(true)
+  })
+  expect(grown[0]?.length).toBeLessThan(whole.length)
+  expect(await studio.storage.head(growingWaveKey(recording.id, media.id))).toBeNull()
 })

@@ -4,6 +4,7 @@ import { followWords, openFilm } from './class-film.ts'
 import type { Film } from './class-film.ts'
 import { openPlan } from './class-plan.ts'
 import { openTyping } from './class-typing.ts'
+import { openWave } from './class-wave.ts'
 import { openSheetPage, tell } from './sheet-page.ts'
 import type { SheetPage } from './sheet-page.ts'
 import { onKeys } from './single-keys.ts'
@@ -25,6 +26,8 @@ function openClassPage(place: HTMLElement): void {
   readDoses(page)
   openExercises(page, film)
   const plan = film && openPlan(page, film)
+  const wave = place.querySelector<HTMLCanvasElement>('#wave')
+  if (wave) openWave(wave, film)
   if (film) {
     const words = place.querySelector<HTMLElement>('#words')
     if (words) followWords(film, words, place.querySelector<HTMLInputElement>('#follow'))

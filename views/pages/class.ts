@@ -22,7 +22,13 @@ export interface ClassInput {
   recordingId: string
   title: string
   durationMs: Ms | null
-  film: { mediaId: string; preview: 'none' | 'growing' | 'whole' | null; frameMs: number; hasSpeech: boolean } | null
+  film: {
+    mediaId: string
+    preview: 'none' | 'growing' | 'whole' | null
+    frameMs: number
+    hasSpeech: boolean
+    hasWave?: boolean
+  } | null
   lines: readonly TranscriptLine[]
   /** The lines were typed here. */
   isTyped: boolean
@@ -37,6 +43,8 @@ export interface ClassPage {
   title: string
   address: string
   film: { src: string; captions: string; frameMs: number } | null
+  /** Its wave is drawn, as far as it is known; null = there is none. */
+  wave: { src: string; durationMs: Ms } | null
   filmNote: string
   lines: { id: string; clock: string; href: string; words: string; startMs: Ms; endMs: Ms }[]
   /** Typing what is said; off = the words came another way, or there is no film. */
@@ -130,6 +138,10 @@ export function buildClassPage(input: ClassInput): ClassPage {
       film === null || film.preview === 'none'
         ? null
         : { src, captions: lines.length === 0 ? '' : `${address}/captions.vtt`, frameMs: film.frameMs },
+    wave:
+      film?.hasWave === true && input.durationMs !== null
+        ? { src: `${address}/wave`, durationMs: input.durationMs }
+        : null,
     filmNote: film === null ? 'The film of this class is not here yet.' : 'The film is being made ready to be shown.',
     lines: lines.map(({ startMs, endMs, text }, index) => ({
       id: `line-${String(index)}`,

@@ -23,6 +23,11 @@ export interface PassOptions {
   onShare?: ((share: number) => void) | undefined
 }
 
+export interface LookOptions extends PassOptions {
+  /** Told again and again while it goes on; gives the peaks that are known by then. */
+  onWave?: ((peek: () => Uint8Array) => void) | undefined
+}
+
 export interface Looked {
   /** null = the recording has no sound; so with the next. */
   sound: SoundMeasures | null
@@ -44,7 +49,7 @@ export async function lookThrough(
   recording: OpenedRecording,
   thumbs: ThumbPlan,
   folder: string,
-  { signal, onShare }: PassOptions = {},
+  { signal, onShare, onWave }: LookOptions = {},
 ): Promise<Looked> {
   const { audio, durationMs } = recording
   // in this name alone a per cent sign is read as a pattern
@@ -55,7 +60,10 @@ export async function lookThrough(
   await readOutput(found, {
     ...{ doing: 'Looking through the recording', path: recording.path, ...pass, messages: 'info', signal },
     timeoutMs: passLimits(durationMs).timeoutMs,
-    onBytes: sampler.onBytes,
+    onBytes: (chunk) => {
+      sampler.onBytes(chunk)
+      if (audio) onWave?.(sampler.peek)
+    },
     onLine: (line) => {
       dull.take(line)
       if (summary.length > 0 || /ebur128.*Summary:/.test(line)) summary.push(line)
@@ -104,6 +112,7 @@ function openSampler(durationMs: Ms, onShare: PassOptions['onShare']) {
       bytes += chunk.length
       onShare?.(whole > 0 ? Math.min(1, bytes / whole) : 1)
     },
+    peek: () => meter.peek(),
     read: () => meter.read(),
   }
 }
