@@ -8,10 +8,11 @@ import { AppError } from '../../../shared/errors.ts'
 import { Audience, type LogSheet } from '../../../shared/log-sheet.ts'
 import { writeLogSheet } from '../../../shared/read-log-sheet.ts'
 import { readSecondReader } from '../../../shared/second-reader.ts'
+import type { SecondReaderSettings } from '../../../shared/second-reader.ts'
 import { formatClock, parseClock, type Ms } from '../../../shared/time.ts'
 import type { ClassPlan, Transcript } from '../../../shared/transcript.ts'
 import { askSecondReader } from '../../actions/ask-second-reader.ts'
-import { draftRecording } from '../../actions/draft-recording.ts'
+import { draftRecording, readAgain as readAgainRecording } from '../../actions/draft-recording.ts'
 import { readTextFile } from '../../files/text-files.ts'
 import type { Studio } from '../../studio.ts'
 import type { Io } from '../io.ts'
@@ -44,7 +45,7 @@ export function addDraft(program: Command, io: Io): void {
     .action(async (file: string | undefined, options: Options) => {
       const id = fileOrClass([file], options.class)
       if (id !== null) {
-        const sheet = await withStudio(io, options, (studio) => draftOf(studio, id))
+        const sheet = await withStudio(io, options, (studio) => draftOf(studio, id, options, io))
         io.out(writeLogSheet(sheet))
         if (!options.json) io.say(options.why ? explain(sheet) : summarise(sheet))
         return
@@ -61,23 +62,38 @@ export function addDraft(program: Command, io: Io): void {
 }
 
 /** Drafts a class of the studio from its newest transcript; what a person set or declined stays. */
-async function draftOf(studio: Studio, recordingId: string): Promise<LogSheet> {
+async function draftOf(studio: Studio, recordingId: string, { secondReader }: Options, io: Io): Promise<LogSheet> {
   const [newest] = (await studio.store.transcripts.list(recordingId)).sort((a, b) => b.version - a.version)
   if (!newest) throw new AppError('row-missing', `No class "${recordingId}" with a transcript is in this studio.`)
-  await draftRecording(studio, { recordingId, transcriptVersion: newest.version, opId: studio.ids() })
+  const reader = secondReader ? wantedReader() : null
+  const input = { recordingId, transcriptVersion: newest.version }
+  await draftRecording(studio, { ...input, opId: studio.ids() })
+  if (reader) {
+    const asking = { ...studio, settings: { ...studio.settings, reader } }
+    const reading = await readAgainRecording(asking, { ...input, opId: studio.ids() }, io.signal)
+    if (reading) tellReading(io, reading)
+  }
   const stored = await studio.store.sheets.readOf(recordingId)
   if (!stored) throw new AppError('row-missing', `The log sheet of "${recordingId}" is gone.`)
   return stored.sheet
 }
 
 async function readAgain(transcript: Transcript | ClassPlan, sheet: LogSheet, io: Io): Promise<LogSheet> {
-  const settings = readSecondReader(process.env)
-  if (settings === null)
-    throw new AppError('usage', 'No second reader is set. Give its address in REPSLATE_READER_URL.')
+  const settings = wantedReader()
   if (transcript.kind === 'plan') return sheet
   const reading = await askSecondReader(settings, transcript.lines, sheet, io.signal)
-  io.say(`The second reader added ${reading.added} proposals; ${reading.refused} were left out.\n`)
+  tellReading(io, reading)
   return reading.sheet
+}
+
+function wantedReader(): SecondReaderSettings {
+  const settings = readSecondReader(process.env)
+  if (settings) return settings
+  throw new AppError('usage', 'No second reader is set. Give its address in REPSLATE_READER_URL.')
+}
+
+function tellReading(io: Io, { added, refused }: { added: number; refused: number }): void {
+  io.say(`The second reader added ${added} proposals; ${refused} were left out.\n`)
 }
 
 function readAudience(words: readonly string[]): Audience[] {

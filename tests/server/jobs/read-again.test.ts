@@ -3,13 +3,15 @@ import { readFile, readdir } from 'node:fs/promises'
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import path from 'node:path'
-import { expect, it, onTestFinished } from 'vitest'
+import { expect, it, onTestFinished, vi } from 'vitest'
 import { addRecording } from '../../../server/actions/add-recording.ts'
 import { attachTranscript } from '../../../server/actions/attach-transcript.ts'
+import { main } from '../../../server/cli/main.ts'
 import { runJobs } from '../../../server/jobs/run-jobs.ts'
 import { openStudio } from '../../../server/studio.ts'
 import type { Studio } from '../../../server/studio.ts'
 import { hideKey } from '../../../shared/second-reader.ts'
+import { fakeIo } from '../../helpers/fake-io.ts'
 import { testSettings } from '../../helpers/http-door.ts'
 import { tempFolder } from '../../helpers/temp-folder.ts'
 
@@ -84,4 +86,21 @@ it('what it adds is proposed, once, and its key is written nowhere', async () =>
     const bytes = await readFile(path.join(studio.dataFolder, name)).catch(() => Buffer.alloc(0))
     expect(bytes.includes(KEY), name).toBe(false)
   }
+})
+
+it('the command "draft" asks it about a class of the studio when it is told to', async () => {
+  const reader = await openReader()
+  const { studio, id } = await draftClass(null)
+  vi.stubEnv('REPSLATE_READER_URL', reader.url)
+  vi.stubEnv('REPSLATE_READER_MODEL', 'stand-in')
+  onTestFinished(() => void vi.unstubAllEnvs())
+  const run = async (...more: string[]) => {
+    const io = fakeIo()
+    return { code: await main(['draft', '--class', id, '--data', studio.dataFolder, ...more], io), ...io.printed }
+  }
+  expect((await run()).code).toBe(0)
+  expect(reader.keys).toEqual([])
+  const { code, said } = await run('--second-reader')
+  expect([code, said]).toEqual([0, expect.stringContaining('The second reader added 1 proposals; 0 were left out.')])
+  expect(await proposedBy(studio, id)).toEqual([`proposed: ${CUE.text}`])
 })
