@@ -129,9 +129,11 @@ function isAllowed({ only }: Saying, { kept }: Match): boolean {
     case 'tens':
       return amounts.every((piece) => piece.tag === 'T' || (single(piece) >= 10 && single(piece) % 5 === 0))
     case 'same on both sides':
-      return single(kept['reps'] ?? kept['work']) === single(kept['sides'])
+      return single(kept['reps'] ?? kept['work'] ?? kept['dist']) === single(kept['sides'])
     case 'more than one':
       return amounts.every((piece) => (piece.max ?? piece.min ?? 0) > 1 || piece.isFigure === true)
+    case 'a range':
+      return amounts.every((piece) => (piece.min ?? 0) >= 2 && (piece.max ?? 0) > (piece.min ?? Infinity))
     case 'two or more':
       return amounts.every((piece) => (piece.max ?? piece.min ?? 0) >= 2)
     case 'up to ten':
@@ -155,6 +157,8 @@ function isAllowed({ only }: Saying, { kept }: Match): boolean {
     }
     case 'falling':
       return single(kept['from']) > single(kept['to'])
+    case 'falling to one':
+      return single(kept['from']) > 2 && single(kept['to']) === 1
     case 'name of an interval':
       return single(kept['work']) === single(kept['rest']) && single(kept['work']) >= LEAST_INTERVAL
     case 'open below':

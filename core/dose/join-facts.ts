@@ -52,7 +52,10 @@ function joinLadder(main: Draft, thens: Draft[]): void {
   const steps = [main, ...thens].map(({ slots }) =>
     typeof slots.reps === 'object' && slots.reps.min === slots.reps.max ? slots.reps.min : null,
   )
-  if (main.slots.scheme !== 'ladder' || thens.length < 2 || steps.includes(null)) return
+  const rises = steps.slice(1).map((step, index) => Math.sign((step ?? 0) - (steps[index] ?? 0)))
+  const isSaid = main.slots.scheme === 'ladder' || rises.every((rise) => rise !== 0 && rise === rises[0])
+  if (!isSaid || thens.length < 2 || steps.includes(null)) return
+  main.slots.scheme = 'ladder'
   main.slots.repScheme = steps.map((step) => step ?? 0)
   delete main.slots.reps
   thens.length = 0
@@ -76,6 +79,9 @@ function levelDraft(levels: Map<string, Draft>, level: string): Draft {
 /** "then" and a second amount of work opens a new part; all else belongs to the whole. */
 function mainOrThen(fact: Fact, link: Link, main: Draft, thens: Draft[]): Draft {
   const latest = thens.at(-1) ?? main
+  const { many, ...others } = latest.slots
+  // "four of them, then six": what is counted first are repetitions as well
+  if (link.isThen && many && fact.slots.reps && !hasWork(others)) latest.slots = { ...others, reps: many }
   if (!link.isThen || !hasWork(fact.slots) || !hasWork(latest.slots)) return main
   const draft = emptyDraft()
   thens.push(draft)

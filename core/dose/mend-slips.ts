@@ -8,6 +8,7 @@ export type MendedToken = Token & { heard?: string }
 
 const NUMBER_WORDS = new Set(Object.keys({ ...ONES, ...TEENS, ...TENS, hundred: 0, dozen: 0 }))
 const COUNTED = /^(?:reps?|sets?|rounds?|breaths?|seconds?|secs?)$/
+const COUNTED_SETS = { one: /^(?:set|rep|round)$/, more: /^(?:sets|reps|rounds)$/ } as const
 const BY_FIRST_WORD = groupedByFirstWord(SLIPS)
 
 /** The tokens with slips replaced; places stay those of the text. */
@@ -53,7 +54,8 @@ function fits(slip: Slip, tokens: readonly Token[], at: number, length: number, 
       return next?.kind === 'number' || (isNumber(next) && isNumber(tokens[at + length + 1]))
     case 'before sets':
       // "from two to sets of …" stays: a number on both sides makes a range.
-      return /^(?:sets?|reps?|rounds?)$/.test(next?.text ?? '') && !isNumber(previous)
+      // "Your back starts to round", "to set up" are no amounts: more than one is said in the plural.
+      return COUNTED_SETS[slip.meant === 'one' ? 'one' : 'more'].test(next?.text ?? '') && !isNumber(previous)
     case 'after sets of':
       return previous?.text === 'of' && /^(?:sets?|rounds?|lots)$/.test(before.at(-2)?.text ?? '') && !isNumber(next)
     case 'after each':

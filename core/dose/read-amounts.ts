@@ -157,7 +157,7 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('a? quarter of a|an {unit:minute|hour}', (kept) => part(kept, 0.25)),
   rewrite('{n:N} quarters of a|an {unit:minute|hour}', (kept) => (kept['n']?.min === 3 ? part(kept, 0.75) : null)),
   // "a minute's rest"
-  rewrite('a|one {unit:minutes|hours} =rest|break|off|recovery|work', (kept) => part(kept, 1)),
+  rewrite('a|one {unit:minutes|hours} =rest|break|off|recovery|work|sit|breather|pause|walk', (kept) => part(kept, 1)),
   rewrite('~strokes|beats|breaths|times|reps|metres a|an|one full|whole|good|long? {unit:minute|hour}', (kept) =>
     part(kept, 1),
   ),

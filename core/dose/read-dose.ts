@@ -171,7 +171,7 @@ function linkBetween(before: Fact, fact: Fact, pieces: readonly Piece[]): Link {
   const words = between.map((piece) => ` ${piece.tag}`).join('')
   return {
     isFix: FIX.test(words),
-    isThen: THEN.test(words),
+    isThen: THEN.test(words) || pieces[fact.from]?.tag === 'then',
     isClose: between.length <= MOST_WORDS_CLOSE && between.every((piece) => /^\p{L}/u.test(piece.tag)),
   }
 }

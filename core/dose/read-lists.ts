@@ -8,8 +8,10 @@ const COUNTED = /^(?:sets|reps|rounds|times|breaths|seconds|minutes|lengths|stro
 export function listPieces(pieces: readonly Piece[]): Piece[] {
   const result: Piece[] = []
   for (let at = 0; at < pieces.length;) {
+    // "between five and eight, and two goes" is a range and another number
+    const isRange = pieces[at - 1]?.tag === 'between' || pieces[at - 2]?.tag === 'between'
     const isNamed = pieces[at - 2]?.tag === 'by' && pieces[at - 1]?.tag === 'sets'
-    const run = runAt(pieces, at, isNamed ? /^-$/ : SEPARATOR)
+    const run = isRange ? null : runAt(pieces, at, isNamed ? /^-$/ : SEPARATOR)
     const joined = run && joinedRun(run.numbers, pieces[at + run.length], run.isBare, isNamed)
     const piece = pieces[at]
     if (!piece) break
@@ -71,9 +73,14 @@ function joinedRun(
   if (numbers.length === 2) {
     // "two, three sets": an unsaid "or".
     const isRange = steps[0] === 1 && !first.isFigure && COUNTED.test(next?.tag ?? '')
+    // "six, seven, and change legs" is counting
+    const isCounting = steps[0] === 1 && !isBare && !first.isFigure && !COUNTED.test(next?.tag ?? '')
+    if (isCounting) return { tag: 'C', values, ...place }
     return isRange ? { tag: 'N', min: values[0] ?? null, max: values[1] ?? null, ...place } : null
   }
   if (steps.every((step) => step === 1) || steps.every((step) => step === -1)) return { tag: 'C', values, ...place }
+  // "nine, ten and twelve" is counting on, with some left unsaid
+  if (steps.every((step) => step > 0) && steps.includes(1) && !first.isFigure) return { tag: 'C', values, ...place }
   // "two zero two zero" is a spoken tempo, not a list: its numbers stay apart.
   return isBare ? null : { tag: 'L', values, ...place }
 }

@@ -47,6 +47,13 @@ export function defaultsOf(
   teachings: readonly Teaching[],
 ): DoseHit[] {
   const start = spans[0]?.offset ?? 0
+  // what is said for all while an exercise is taught, or right behind it, is for it as well
+  const behind = (spans[0]?.end ?? 0) + BEHIND_CHARACTERS
+  const isBetween = (at: number): boolean =>
+    teachings.some((other) => {
+      const from = other.spans[0]?.offset ?? 0
+      return from > start && from <= at
+    })
   const isMember = (hit: DoseHit): boolean => group?.scheme === 'circuit' && group.offset === hit.offset
   const hasEnded = (from: number): boolean =>
     groups.some(({ members }) =>
@@ -56,14 +63,17 @@ export function defaultsOf(
       }),
     )
   return defaults
-    .filter(({ hit, circuit, part }) => {
-      if (hit.offset >= start) return false
+    .filter(({ hit, circuit, part, until }) => {
+      if (hit.offset >= start && !(hit.offset < behind && !isBetween(hit.offset))) return false
+      if (until !== null && start > until) return false
       if (circuit) return isMember(hit)
       return group === undefined && !(part && hasEnded(hit.offset))
     })
     .toReversed()
     .map(({ hit }) => hit)
 }
+
+const BEHIND_CHARACTERS = 40
 
 /** Fills a dose from what was said for all: the whole of it where nothing of its own is said, else sets, rest and tempo. */
 export function withDefaults(told: readonly DoseHit[], forAll: readonly DoseHit[]): DoseHit[] {

@@ -1,7 +1,8 @@
 /** Gives each exercise the dose said for it: in its teaching, in a programme before it, in a correction after it, or for its group. */
+import { buildPrescription } from '../../shared/log-sheet.ts'
 import type { Prescription } from '../../shared/log-sheet.ts'
-import { foldName } from '../catalogue/fold-words.ts'
 import { copyDose } from './copy-dose.ts'
+import { findCountedNames } from './find-counted-names.ts'
 import { findBareDoses, findRepeats } from './find-bare-doses.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { findDoseHits } from './find-dose-hits.ts'
@@ -9,11 +10,14 @@ import { defaultsOf, unlistedStations, withDefaults } from './apply-defaults.ts'
 import { findDefaults } from './find-defaults.ts'
 import { findGroups } from './find-groups.ts'
 import type { Group } from './find-groups.ts'
-import { indexSpans } from './index-spans.ts'
+import { findLoops } from './find-loops.ts'
+import { findOwners, readyOwning } from './find-owners.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { Naming } from './naming.ts'
-import { asHold, hasWork, mergeDoses } from './merge-doses.ts'
+import { hasWork, mergeDoses } from './merge-doses.ts'
 import type { Speech } from './read-speech.ts'
+import { asHeld, asRest, inBreaths, isStill, withSecondSet, withSides } from './refine-dose.ts'
+import { settleHits } from './settle-hits.ts'
 
 /** The dose of one exercise and the indexes of the exercises done with it. */
 export interface AttachedDose {
@@ -27,27 +31,16 @@ export function attachDoses(
   teachings: readonly Teaching[],
   namings: readonly Naming[],
 ): AttachedDose[] {
-  const full = findDoseHits(speech, namings)
-  const bare = findBareDoses(speech, namings).filter(
-    ({ offset, end }) => !full.some((hit) => hit.offset < end && offset < hit.end),
-  )
-  const hits = [...full, ...bare, ...findRepeats(speech, [...full, ...bare])].sort((a, b) => a.offset - b.offset)
-  const teachingOf = matchTeachings(teachings)
-  const groups = findGroups(speech, namings, hits, teachingOf)
-  const spans = teachings.flatMap((teaching, owner) => teaching.spans.map((span) => ({ ...span, owner })))
-  const bySentence = new Map<number, Naming[]>()
-  for (const naming of namings) {
-    const list = bySentence.get(naming.sentence)
-    if (list) list.push(naming)
-    else bySentence.set(naming.sentence, [naming])
-  }
-  const owning: Owning = { teachingOf, teachingAt: indexSpans(spans), bySentence }
+  const hits = findHits(speech, namings)
+  const owning = readyOwning(teachings, namings)
+  const groups = findGroups(speech, namings, hits, owning.teachingOf)
+  groups.push(...findLoops(speech, hits, teachings, groups))
   const own = teachings.map((): DoseHit[] => [])
   const shared: DoseHit[] = []
   for (const hit of hits) {
-    const owner = isForRound(speech, hit, groups) ? null : ownerOf(speech, hit, owning)
-    if (owner === null) shared.push(hit)
-    else own[owner]?.push(hit)
+    const owners = isForRound(speech, hit, groups) ? [] : findOwners(speech, hit, owning)
+    if (owners.length === 0) shared.push(hit)
+    for (const one of owners) own[one.owner]?.push(one.hit)
   }
   const defaults = findDefaults(speech, (offset) => owning.teachingAt(offset) !== null)
   groups.push(...unlistedStations(teachings, own, groups, defaults))
@@ -55,15 +48,17 @@ export function attachDoses(
   teachings.forEach((teaching, index) => {
     const group = groups.find(({ members }) => members.includes(index))
     const members = group?.members.filter((member) => member !== index) ?? []
-    const common = group ? shared.filter((hit) => isGroupHit(hit, group)) : []
+    const common = group
+      ? shared.filter((hit) => isGroupHit(hit, group) && hit.offset < endOf(group, groups, teachings))
+      : []
     const told = withoutIdleBare([...(own[index] ?? [])].sort((a, b) => a.offset - b.offset)).map((hit) =>
-      asHeld(speech, hit),
+      asHeld(speech, asRest(speech, hit)),
     )
     const forAll = defaultsOf(teaching, group, defaults, groups, teachings)
-    const isStill =
-      isHeld(teaching) || (teaching.entry === null && forAll.some(({ dose }) => dose.holdSeconds !== null))
+    const still =
+      isStill(speech, teaching) || (teaching.entry === null && forAll.some(({ dose }) => dose.holdSeconds !== null))
     const merged = widened(
-      mergeDoses(withDefaults([...told, ...common.slice(0, 2), ...restsOf(common)], forAll), isStill),
+      mergeDoses(withDefaults([...told, ...common.slice(0, 2), ...restsOf(common)], forAll), still),
       common,
       told,
     )
@@ -77,32 +72,31 @@ export function attachDoses(
     result.push(
       dose && group
         ? { dose: { ...dose, scheme: group.scheme }, groupWith: members }
-        : { dose: dose && withSides(speech, teaching, dose), groupWith: [] },
+        : { dose: dose && withSecondSet(speech, teaching, withSides(speech, teaching, dose)), groupWith: [] },
     )
   })
   return withSharedRounds(result)
 }
 
-/** "And just hold. Twenty seconds": a time behind a word of holding is held. */
-function asHeld(speech: Speech, hit: DoseHit): DoseHit {
-  const before = speech.text.slice(Math.max(0, hit.offset - HOLD_CHARACTERS), hit.offset)
-  const isHeld = /\b(?:hold|holding|stay|balance)\b(?: \w+){0,3}[.,:;!\s\v]*$/i.test(before)
-  return isHeld ? { ...hit, dose: asHold(hit.dose) } : hit
+/** Every dose of the class in order, settled by its neighbours. */
+function findHits(speech: Speech, namings: readonly Naming[]): DoseHit[] {
+  const counted = findCountedNames(speech, namings)
+  const full = [...findDoseHits(speech, namings).flatMap((hit) => withoutCounted(hit, counted)), ...counted]
+  const bare = findBareDoses(speech, namings).filter(
+    ({ offset, end }) => !full.some((hit) => hit.offset < end && offset < hit.end),
+  )
+  const said = [...full, ...bare, ...findRepeats(speech, [...full, ...bare])].sort((a, b) => a.offset - b.offset)
+  return settleHits(speech, said)
 }
 
-const HOLD_CHARACTERS = 40
-
-/** Held rather than moved: as the catalogue says, else by the name's last word. */
-function isHeld({ entry, name }: Teaching): boolean {
-  return entry?.still ?? /\b(?:stretch|hold|pose|plank|sit|hang|fold|balance)(?:e?s)?$/i.test(name)
-}
-
-/** "Six rounds of that" of a breathing exercise counts its cycles. */
-function inBreaths({ entry, name }: Teaching, dose: Prescription): Prescription {
-  const isBreathing = entry?.movements.includes('breathing') === true || /\bbreath(?:s|ing)?\b/i.test(name)
-  const isByCount = dose.said.some(({ text }) => /\b(?:in|inhale) for\b.*\b(?:out|exhale) for\b/i.test(text))
-  if (dose.reps === null || dose.repUnit !== 'rep' || (!isBreathing && !isByCount)) return dose
-  return { ...dose, repUnit: 'cycle' }
+/** What a phrase says besides the names with their numbers in it: the rounds of them all and the rest behind. */
+function withoutCounted(hit: DoseHit, counted: readonly DoseHit[]): DoseHit[] {
+  const inside = counted.filter(({ offset, end }) => offset < hit.end && hit.offset < end)
+  if (inside.length === 0) return [hit]
+  const { sets, restSeconds, restBetween } = hit.dose
+  if (sets === null && restSeconds === null) return []
+  const of = inside.flatMap((one) => one.row ?? [])
+  return [{ ...hit, dose: buildPrescription({ sets, restSeconds, restBetween }), of }]
 }
 
 /** The rounds of a superset and the rest behind them are said once, for all of it. */
@@ -143,72 +137,10 @@ function isForRound(speech: Speech, hit: DoseHit, groups: readonly Group[]): boo
   )
 }
 
-/** One-sided work that goes on to the other side is dosed per side. */
-function withSides(speech: Speech, teaching: Teaching, dose: Prescription): Prescription {
-  const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
-  const both =
-    /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the|swap over|(?:and )?(?:the )?other (?:leg|arm|foot|hand)(?=[.,!?]|$))\b/i.test(
-      said,
-    )
-  return dose.perSide || !both || teaching.entry?.sided === false ? dose : { ...dose, perSide: true }
-}
-
-/** Says which teaching a naming belongs to: by name, by entry, or by the end of the name. */
-function matchTeachings(teachings: readonly Teaching[]): (naming: Naming) => number | null {
-  const byName = new Map<string, number>()
-  const byEntry = new Map<string, number>()
-  const byEnding = new Map<string, number>()
-  teachings.forEach(({ entry, name, alsoCalled }, index) => {
-    if (entry && !byEntry.has(entry.id)) byEntry.set(entry.id, index)
-    for (const known of [name, ...alsoCalled].map(foldName)) if (!byName.has(known)) byName.set(known, index)
-    const words = foldName(name).split(' ')
-    words.slice(1).forEach((_, from) => {
-      const ending = words.slice(from + 1).join(' ')
-      if (!byEnding.has(ending)) byEnding.set(ending, index)
-    })
-  })
-  return (naming) => {
-    const folded = foldName(naming.name)
-    return (
-      byName.get(folded) ?? (naming.entry ? byEntry.get(naming.entry.id) : undefined) ?? byEnding.get(folded) ?? null
-    )
-  }
-}
-
-/** What is needed to tell whose dose a hit is. */
-interface Owning {
-  teachingOf: (naming: Naming) => number | null
-  /** The teaching whose span holds a character. */
-  teachingAt: (offset: number) => number | null
-  bySentence: ReadonlyMap<number, readonly Naming[]>
-}
-
-/** Whose dose it is: the exercise named before it in its sentence, else the one being taught; null outside all. */
-function ownerOf(speech: Speech, hit: DoseHit, owning: Owning): number | null {
-  const inside = owning.teachingAt(hit.offset)
-  const inSentence = owning.bySentence.get(hit.sentence) ?? []
-  const before = inSentence.filter((naming) => naming.end <= hit.offset + 1).at(-1)
-  const after = inSentence.find((naming) => naming.offset < hit.end && naming.offset >= hit.offset)
-  for (const naming of [before, after]) {
-    const named = naming && mayTakeDose(naming, before, hit, inside) ? owning.teachingOf(naming) : null
-    if (named !== null) return named
-  }
-  if (inside !== null) return inside
-  const previous = previousSentenceName(speech, hit, owning)
-  return previous && owning.teachingOf(previous)
-}
-
-/** Inside a teaching, a name in passing takes the dose only where it is set against another or puts something right. */
-function mayTakeDose(naming: Naming, before: Naming | undefined, hit: DoseHit, inside: number | null): boolean {
-  if (inside === null || naming.listed) return true
-  return hit.corrects || (naming === before && naming.strength >= 2) || hit.offset - naming.end < 14
-}
-
-/** In a programme the dose may follow its name in a sentence of its own: "Then the swing. Ten of those." */
-function previousSentenceName(speech: Speech, hit: DoseHit, owning: Owning): Naming | null {
-  const near = [...(owning.bySentence.get(hit.sentence - 1) ?? []), ...(owning.bySentence.get(hit.sentence) ?? [])]
-  const last = near.filter((naming) => naming.listed && naming.end <= hit.offset).at(-1)
-  return last && speech.wordsBefore(hit.offset) - speech.wordsBefore(last.end) <= 8 ? last : null
+/** What is said for a group ends where the next is announced, once the group is being taught. */
+function endOf({ members }: Group, groups: readonly Group[], teachings: readonly Teaching[]): number {
+  const start = Math.min(...members.map((member) => teachings[member]?.spans[0]?.offset ?? Infinity))
+  return Math.min(...groups.filter(({ offset }) => offset > start).map(({ offset }) => offset))
 }
 
 function isGroupHit(hit: DoseHit, group: Group): boolean {

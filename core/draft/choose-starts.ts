@@ -1,4 +1,6 @@
 /** Chooses the namings that start the teaching of something, and says which exercise each one is about. */
+import { entryById } from '../catalogue/catalogue.ts'
+import type { CatalogueEntry } from '../catalogue/entry.ts'
 import { foldName } from '../catalogue/fold-words.ts'
 import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
@@ -73,14 +75,21 @@ const DESCRIBED_REACH = 4
 class Keys {
   private readonly used = new Set<string>()
   private readonly byEnding = new Map<string, string>()
+  /** Listed, and not what the longer name means: "leg swings" and "swings". */
+  private readonly apart = new Set<string>()
 
   constructor(namings: readonly Naming[]) {
-    for (const naming of namings) if (naming.listed) this.learn(keyOf(naming), naming.name)
+    const listed = namings.filter((naming) => naming.listed)
+    for (const naming of listed) this.learn(keyOf(naming), naming.name)
+    for (const { entry, name } of listed) {
+      const longer = entryById(this.byEnding.get(foldName(name)) ?? '')
+      if (entry && longer && !isAkin(entry, longer)) this.apart.add(entry.id)
+    }
   }
 
   of(naming: Naming): string {
     const own = keyOf(naming)
-    if (this.used.has(own)) return own
+    if (this.used.has(own) || this.apart.has(own)) return own
     return this.byEnding.get(foldName(naming.name)) ?? own
   }
 
@@ -98,6 +107,13 @@ class Keys {
     const words = foldName(name).split(' ')
     for (let from = 1; from < words.length; from++) this.byEnding.set(words.slice(from).join(' '), key)
   }
+}
+
+/** Squats and goblet squats are; swings of a leg and of a weight are not. */
+function isAkin(a: CatalogueEntry, b: CatalogueEntry): boolean {
+  return a.movements.some(
+    (movement) => movement !== 'ballistic' && movement !== 'balance' && b.movements.includes(movement),
+  )
 }
 
 function keyOf(naming: Naming): string {
@@ -120,12 +136,23 @@ function isShapeOf(start: Start): boolean {
 function isSecondName(speech: Speech, last: Naming, naming: Naming): boolean {
   const between = speech.text.slice(last.end, naming.offset)
   const words = between.match(/[\p{L}\d]+/gu)?.length ?? 0
-  if (words > 2) return false
+  if (words > 2) return words <= CALLED_WORDS && isCalledSo(speech, naming)
   const sentence = speech.sentences[naming.sentence]
   const said = sentence ? speech.text.slice(sentence.offset, sentence.end) : ''
   const isSo = isCalled(said) || CALLED_BEHIND.test(speech.text.slice(naming.end, naming.end + 40))
   return words === 0 ? last.sentence === naming.sentence || isSo : isSo
 }
+
+/** "Everybody else calls it a half-kneeling press", somewhat behind the name that the class knows. */
+function isCalledSo(speech: Speech, naming: Naming): boolean {
+  const before = speech.text.slice(Math.max(0, naming.offset - CALLED_CHARACTERS), naming.offset)
+  return OTHERS_CALL.test(before)
+}
+
+const CALLED_WORDS = 60
+const CALLED_CHARACTERS = 45
+const OTHERS_CALL =
+  /(?:^|[\s,.;\v\n])or (?:an? |the )$|\b(?:every(?:body|one) else|others|(?:proper |most |some |normal |other )?(?:people|folks?|coaches|gyms)|the (?:book|textbook|poster)) (?:calls?|says?)(?: (?:it|this|them|these))?(?: the| a| an)? $/i
 
 /** "... some people call it" right behind a name. */
 const CALLED_BEHIND =

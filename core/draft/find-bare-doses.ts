@@ -7,7 +7,16 @@ import { quotePiece } from './quote-piece.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords, splitClauses } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
-import { BARE_DOSE, BARE_ON_SIDE, BARE_TIMES, COUNTS_DOWN, REPEATED, TIMES_OVER } from './words/en/bare-doses.ts'
+import {
+  BARE_DOSE,
+  BARE_ON_SIDE,
+  BARE_TIMES,
+  COUNTS_DOWN,
+  MINUTE_ALONE,
+  OWN_COUNTED,
+  REPEATED,
+  TIMES_OVER,
+} from './words/en/bare-doses.ts'
 
 /** Fewer than this alone is rather counting or a list; more is no count of a class. */
 const LEAST = 3
@@ -32,11 +41,19 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
     const onSide = BARE_ON_SIDE.exec(words)?.[1]
     const each = onSide === undefined || isOption(speech, sentence) ? null : readDose(`${onSide} reps each side`)
     if (each) return [hitAt(speech, piece, sentence, buildPrescription({ ...each, unsure: false, why: [] }), true)]
+    const minutes = MINUTE_ALONE.test(words) ? readDose(`${words} of work`) : null
+    if (minutes)
+      return [hitAt(speech, piece, sentence, buildPrescription({ ...minutes, unsure: false, why: [] }), true)]
+    const own = OWN_COUNTED.exec(words)
+    const counted = own && !isOption(speech, sentence) ? readDose(`${own[1] ?? own[2] ?? ''} reps`) : null
+    if (counted)
+      return [hitAt(speech, piece, sentence, buildPrescription({ ...counted, unsure: false, why: [] }), true)]
     if (!BARE_DOSE.test(words) || isOption(speech, sentence)) return []
     // "Three. Plank jacks." counts the exercises.
     if (named.has(sentence) || (words.split(' ').length === 1 && named.has(sentence + 1))) return []
     const around = [clauses[index - 1]?.words ?? '', clauses[index + 1]?.words ?? '']
     if (around.some((other) => BARE_DOSE.test(other) || COUNTS_DOWN.test(other))) return []
+    if (isCounted(clauses, index)) return []
     const dose = readDose(numberIn(words))
     const reps = dose?.reps
     if (
@@ -47,26 +64,49 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
       (reps.max ?? 0) > MOST
     )
       return []
-    return [hitAt(speech, piece, sentence, buildPrescription({ ...dose, unsure: false, why: [] }), true)]
+    const isMeant = CHANGED_MIND.test(
+      plainWords(speech.text.slice(Math.max(0, piece.offset - MIND_CHARACTERS), piece.offset)),
+    )
+    const hit = hitAt(speech, piece, sentence, buildPrescription({ ...dose, unsure: false, why: [] }), !isMeant)
+    return [{ ...hit, corrects: isMeant }]
   })
 }
+
+/** "Three. Keep your knees apart. Four.": a number whose neighbour is said a little before or behind is counting. */
+function isCounted(clauses: readonly { words: string }[], index: number): boolean {
+  const value = ALONE.indexOf(clauses[index]?.words.replace(/^and /, '') ?? '')
+  if (value < 0) return false
+  return clauses
+    .slice(Math.max(0, index - COUNTING_CLAUSES), index + COUNTING_CLAUSES + 1)
+    .some(({ words }) => [value - 1, value + 1].some((near) => near >= 0 && words.replace(/^and /, '') === ALONE[near]))
+}
+
+const COUNTING_CLAUSES = 6
+const ALONE = 'one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen'.split(
+  ' ',
+)
+
+/** "Ten of these. Hmm, no, it's early, eight." */
+const CHANGED_MIND = /\b(?:no|actually|sorry|make (?:it|that)|call it|rather)\b/
+const MIND_CHARACTERS = 30
 
 /** A number in a sentence with a condition is somebody's option. */
 function isOption(speech: Speech, sentence: number): boolean {
   return /\b(?:if|or|unless|instead)\b/.test(speech.sentences[sentence]?.words ?? '')
 }
 
-/** The second set of "eight, take a breather, then eight more". */
+/** The second set of "eight, take a breather, then eight more" or "hold thirty seconds, then another thirty". */
 export function findRepeats(speech: Speech, hits: readonly DoseHit[]): DoseHit[] {
   return hits.flatMap((hit): DoseHit[] => {
     const { reps, sets } = hit.dose
-    if (reps === null || reps === 'max' || sets !== null || reps.min !== reps.max) return []
+    const amount = reps ?? hit.dose.holdSeconds ?? hit.dose.workSeconds
+    if (amount === null || amount === 'max' || sets !== null || amount.min !== amount.max) return []
     const behind = speech.text.slice(hit.end, hit.end + REPEAT_CHARACTERS)
     const found = REPEATED.exec(behind)
     const number = found?.[1] ?? found?.[2]
     if (!found || number === undefined) return []
     const again = readDose(`${number} reps`)?.reps
-    if (again == null || again === 'max' || again.min !== reps.min) return []
+    if (again == null || again === 'max' || again.min !== amount.min) return []
     const offset = hit.end + found.index
     const piece = { offset, end: offset + found[0].length }
     const twice = buildPrescription({ sets: { min: 2, max: 2 } })

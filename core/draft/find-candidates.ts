@@ -18,12 +18,14 @@ import {
   HELPS_NAME,
   IMPERATIVE,
   IN_TURN,
+  KIT_ALONE,
   NAME_IN_CLAUSE,
   NEVER_LAST,
   NEVER_WITHIN,
   OPENS_OTHER,
   PART_OF_ONE_SIDE,
   POINTED_AT,
+  SPEAKS,
   WITHIN_NAME,
 } from './words/en/name-shapes.ts'
 import { groupOf } from './words/en/word-groups.ts'
@@ -225,11 +227,12 @@ function isPossibleName(name: string): boolean {
     /\d/.test(name) ||
     !/\p{L}{2}/u.test(name) ||
     IMPERATIVE.test(words.join(' ')) ||
+    SPEAKS.test(words.join(' ')) ||
     PART_OF_ONE_SIDE.test(words.join(' '))
   )
     return false
   if (OPENS_OTHER.test(first) || WITHIN_NAME.has(first) || NEVER_LAST.has(last)) return false
-  if (words.some((word) => NEVER_WITHIN.has(word))) return false
+  if (words.some((word) => NEVER_WITHIN.has(word)) || KIT_ALONE.test(words.join(' '))) return false
   const mayClose = words.length > 1 && (CLOSES_NAME.has(last) || HELPS_NAME.has(last))
   if (NEVER_IN_NAME.has(last) && !mayClose) return false
   return !words.slice(0, -1).some((word) => NEVER_IN_NAME.has(word) && !HELPS_NAME.has(word) && !WITHIN_NAME.has(word))

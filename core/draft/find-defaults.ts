@@ -6,7 +6,7 @@ import type { DoseHit } from './find-dose-hits.ts'
 import { asHold } from './merge-doses.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Sentence, Speech } from './read-speech.ts'
-import { FOR_ALL, FOR_PART, FOR_SOME, IN_TURNS, SAID_SO, TURN_NAMES } from './words/en/default-words.ts'
+import { FOR_ALL, FOR_PART, FOR_SOME, IN_TURNS, NEXT_PART, SAID_SO, TURN_NAMES } from './words/en/default-words.ts'
 
 /** A dose for all exercises that start behind it and say nothing else. */
 export interface DefaultDose {
@@ -15,6 +15,8 @@ export interface DefaultDose {
   circuit: boolean
   /** For a part of the class only. */
   part: boolean
+  /** Where the next part of the class is announced. */
+  until: number | null
 }
 
 /** The defaults of a class in order. Inside a teaching only words for all make one. @param isTaughtAt whether an exercise is being taught at a character */
@@ -36,9 +38,11 @@ export function findDefaults(speech: Speech, isTaughtAt: (offset: number) => boo
     const dose = rounds ? { ...own, sets: rounds } : own
     if (!isForAll && !circuit) return []
     if (!saysSomething(dose)) return []
-    return [
-      { hit: hitAt(speech, sentence, STILL.test(said) ? asHold(dose) : dose), circuit, part: FOR_PART.test(said) },
-    ]
+    const part = FOR_PART.test(said)
+    const until = part
+      ? (speech.sentences.slice(index + 1).find(({ words }) => NEXT_PART.test(words))?.offset ?? null)
+      : null
+    return [{ hit: hitAt(speech, sentence, STILL.test(said) ? asHold(dose) : dose), circuit, part, until }]
   })
 }
 

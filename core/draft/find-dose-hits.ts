@@ -5,7 +5,7 @@ import { quoteAt } from '../transcript/place-quote.ts'
 import { classOf } from './break-features.ts'
 import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
-import { plainWords, splitSentences } from './split-speech.ts'
+import { plainWords, splitClauses, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
 import { AMOUNT_WORDS, CORRECTIONS, NO_DOSE_BEHIND, NO_DOSE_HERE, NO_DOSE_PHRASES } from './words/en/dose-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
@@ -21,6 +21,10 @@ export interface DoseHit {
   corrects: boolean
   /** Only a number: it counts where nothing fuller is said. */
   bare: boolean
+  /** The exercises it names itself. */
+  of?: readonly Naming[]
+  /** The row of names it stands in. */
+  row?: readonly Naming[]
 }
 
 /** All doses of a class in order; numbers in stories, options and chat are left out. */
@@ -37,7 +41,8 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
         const sentence = speech.sentences[index]
         const said = line.text.slice(offset, offset + length)
         const around = sentence ? plainWords(speech.text.slice(sentence.offset, sentence.end)) : plainWords(said)
-        if (!saysAmount(dose) || isDecoy(dose, plainWords(said), around, speech, index)) return []
+        const clauses = sentence ? clausesAround(speech, sentence, at, at + length) : around
+        if (!saysAmount(dose) || isDecoy(dose, plainWords(said), { around, clauses }, speech, index)) return []
         if (speech.unpunctuated && isLabel(dose, at, namings)) return []
         if (BEHIND.test(plainWords(speech.text.slice(at, at + length + 30)))) return []
         const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
@@ -111,12 +116,38 @@ const BEHIND = anyPhrase(NO_DOSE_BEHIND)
 const NEVER = anyPhrase(NO_DOSE_PHRASES)
 const CORRECTS = anyPhrase(CORRECTIONS)
 
-function isDecoy(dose: Prescription, said: string, around: string, speech: Speech, index: number): boolean {
+/** The clauses that hold a phrase, with the one in front and the one behind. */
+function clausesAround(speech: Speech, sentence: Piece, offset: number, end: number): string {
+  const clauses = splitClauses(speech.text, sentence)
+  const first = clauses.findIndex((clause) => clause.end > offset)
+  const last = clauses.findLastIndex((clause) => clause.offset < end)
+  const [from, to] = [clauses[Math.max(0, first - 1)], clauses[Math.min(clauses.length - 1, last + 1)]]
+  return plainWords(speech.text.slice(from?.offset ?? sentence.offset, to?.end ?? sentence.end))
+}
+
+interface Around {
+  /** The whole sentence. */
+  around: string
+  clauses: string
+}
+
+/** The sentence tells of other people, other days or the class itself. */
+export function isElsewhere(words: string): boolean {
+  return DECOY.test(words)
+}
+
+function isDecoy(
+  dose: Prescription,
+  said: string,
+  { around, clauses }: Around,
+  speech: Speech,
+  index: number,
+): boolean {
   if (NEVER.test(said) || DECOY.test(around) || isBeyondBelief(dose)) return true
   if (dose.byLevel.length > 0) return false
   const sentence = speech.sentences[index]
   const kinds = sentence?.cues.map((cue) => cue.kind) ?? []
-  const isOption = /\b(?:if|option|easier|harder|more|less|or|want|new|instead)\b/.test(around)
+  const isOption = /\b(?:if|option|easier|harder|more|less|or|want|new|instead)\b/.test(clauses)
   return isOption && kinds.length > 0 && kinds.every((kind) => kind === 'easier' || kind === 'harder')
 }
 

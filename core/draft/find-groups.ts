@@ -39,7 +39,13 @@ export function findGroups(
     if (!GROUP_WORDS.superset.test(said)) continue
     // Where sentences are guessed, the pair is named a little before.
     const reach = speech.unpunctuated ? NEAR_PAIR : 0
-    const near = namings.filter(({ offset, end }) => offset >= sentence.offset - reach && end <= sentence.end)
+    const inside = namings.filter(({ offset, end }) => offset >= sentence.offset - reach && end <= sentence.end)
+    // "It's a pair. Lunges and raises, one after the other."
+    const next = speech.sentences[sentence.index + 1]
+    const near =
+      inside.length > 0 || !next
+        ? inside
+        : namings.filter(({ offset, end }) => offset >= next.offset && end <= next.end)
     const at = sentence.offset + (GROUP_WORDS.superset.exec(said)?.index ?? 0)
     const named = speech.unpunctuated ? near.slice(-2) : near.length <= MOST_PAIRED ? near : besides(near, at)
     const members = [...new Set(named.flatMap((naming) => teachingOf(naming) ?? []))]
@@ -62,9 +68,10 @@ function withRounds(
     if (!rounds) return []
     const at = sentence.offset + rounds.index
     const counted = namings.filter(
-      ({ offset, end }) =>
-        end <= at &&
-        at - offset <= ROUND_CHARACTERS &&
+      ({ offset }) =>
+        Math.abs(at - offset) <= ROUND_CHARACTERS &&
+        offset >= sentence.offset - ROUND_CHARACTERS &&
+        offset <= sentence.end &&
         GROUP_WORDS.amount.test(speech.text.slice(Math.max(0, offset - 20), offset)),
     )
     const members = [...new Set(counted.flatMap((naming) => teachingOf(naming) ?? []))]

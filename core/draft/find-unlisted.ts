@@ -7,7 +7,7 @@ import { isPassing } from './rate-naming.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { NAME_ENDINGS, NEVER_IN_NAME, UNKNOWN_BY_ENDING, UNKNOWN_NAME } from './words/en/announcing.ts'
 import { DESCRIPTIONS } from './words/en/descriptions.ts'
-import { OPENS_INSTRUCTION } from './words/en/name-shapes.ts'
+import { OPENS_INSTRUCTION, SPEAKS } from './words/en/name-shapes.ts'
 
 /** Names that nobody listed: right behind an announcing phrase, or a short sentence that ends like a name before its set-up. */
 export function findUnlisted(speech: Speech, taken: ReadonlySet<number>): Naming[] {
@@ -116,6 +116,7 @@ function isPossibleName(name: string): boolean {
     !/\d/.test(name) &&
     /\p{L}{3}/u.test(name) &&
     !words.some((word) => NEVER_IN_NAME.has(word)) &&
-    !OPENS_INSTRUCTION.test(first)
+    !OPENS_INSTRUCTION.test(first) &&
+    !SPEAKS.test(words.join(' ').replaceAll("'", ''))
   )
 }

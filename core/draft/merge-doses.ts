@@ -21,7 +21,7 @@ const OTHERS = [
 export function mergeDoses(hits: readonly DoseHit[], still: boolean): Prescription | null {
   let merged: Prescription | null = null
   const used: DoseHit[] = []
-  for (const hit of hits) {
+  for (const hit of withoutEarlier(asRounds(hits))) {
     const next: Prescription = merged ? addHit(merged, hit) : hit.dose
     if (!merged || JSON.stringify(next) !== JSON.stringify(merged)) used.push(hit)
     merged = next
@@ -33,6 +33,43 @@ export function mergeDoses(hits: readonly DoseHit[], still: boolean): Prescripti
   const dose = asLadder(still ? asHold(open) : open)
   const sure = dose.unsure ? 0.5 : 0.8
   return buildPrescription({ ...dose, said, origin: 'draft', state: 'proposed', confidence: sure, ruleId: 'dose-said' })
+}
+
+/** "Two goes at it, eight a side": how often, said in front of how much. */
+function asRounds(hits: readonly DoseHit[]): DoseHit[] {
+  return hits.map((hit, index) => {
+    const { reps, sets } = hit.dose
+    const isOften = /\b(?:twice|thrice|times|goes|rounds)\b/i.test(hit.quote.text) && isOnly(hit.dose, 'reps')
+    if (!isOften || reps === null || reps === 'max' || sets !== null || (reps.max ?? Infinity) > MOST_ROUNDS) return hit
+    const isBefore = hits.slice(index + 1).some(({ dose, bare }) => !bare && hasWork(dose) && dose.sets === null)
+    return isBefore ? { ...hit, dose: buildPrescription({ sets: reps, perSide: hit.dose.perSide }) } : hit
+  })
+}
+
+const MOST_ROUNDS = 6
+
+/** "Thirty seconds. That's optimistic: twenty seconds, three goes": what is said with its sets replaces the amount alone. */
+function withoutEarlier(hits: readonly DoseHit[]): DoseHit[] {
+  const full = hits.find(({ dose }) => dose.sets !== null && SINGLE.some((field) => dose[field] !== null))
+  const field = full && SINGLE.find((one) => full.dose[one] !== null)
+  if (!full || !field) return [...hits]
+  return hits.filter((hit) => {
+    const isEarlier = hit.offset < full.offset && full.offset - hit.offset <= NEAR_CHARACTERS
+    return !(
+      isEarlier &&
+      isOnly(hit.dose, field) &&
+      JSON.stringify(hit.dose[field]) !== JSON.stringify(full.dose[field])
+    )
+  })
+}
+
+const SINGLE = ['reps', 'workSeconds', 'holdSeconds', 'distanceM'] as const
+const NEAR_CHARACTERS = 200
+
+/** The dose says this and nothing else of how much, how often or how long between. */
+function isOnly(dose: Prescription, field: (typeof SINGLE)[number]): boolean {
+  const others = [...AMOUNTS, 'sets', 'restSeconds', 'tempo'] as const
+  return dose[field] !== null && others.every((one) => one === field || dose[one] === null)
 }
 
 /** True when the dose says how much: sets alone or a rest alone is none. */
@@ -48,6 +85,7 @@ export function hasWork(dose: Prescription): boolean {
 function addHit(dose: Prescription, hit: DoseHit): Prescription {
   const next: Prescription = { ...dose, byLevel: [...dose.byLevel], then: [...dose.then] }
   const fresh = asTimes(dose, hit)
+  if (isHalf(dose, fresh)) return { ...next, reps: fresh.reps, perSide: true }
   const replaces = hit.corrects && AMOUNTS.some((field) => fresh[field] !== null && dose[field] !== null)
   if (replaces) for (const field of AMOUNTS) if (fresh[field] !== null) Object.assign(next, { [field]: fresh[field] })
   const hadWork = AMOUNTS.some((field) => dose[field] !== null)
@@ -71,18 +109,31 @@ function addHit(dose: Prescription, hit: DoseHit): Prescription {
   return next
 }
 
+/** "Twelve in total, so six a side": the half of what was said, on each side. */
+function isHalf(dose: Prescription, fresh: Prescription): boolean {
+  if (dose.reps === null || dose.reps === 'max' || fresh.reps === null || fresh.reps === 'max') return false
+  return !dose.perSide && fresh.perSide && fresh.reps.max !== null && dose.reps.max === fresh.reps.max * 2
+}
+
 /** A hold of a few seconds done many times is held in each rep; a long one a few times is held in each set. */
 const SHORT_HOLD_SECONDS = 12
 const MANY_TIMES = 4
 
+/** Timed or measured pieces are done up to so often. */
+const MOST_PIECES = 12
+
 /** "Twice" or "three times" behind a hold or a timed piece counts its sets. */
 function asTimes(dose: Prescription, hit: DoseHit): Prescription {
   const { reps, sets } = hit.dose
-  const isTimes = /\b(?:once|twice|thrice|times|goes|rounds?)\b/i.test(hit.quote.text)
+  const isFew = dose.holdPer === 'set' && /\bof (?:them|those|these)\b/i.test(hit.quote.text)
+  const isTimes = isFew || /\b(?:once|twice|thrice|times|goes|rounds?)\b/i.test(hit.quote.text)
   // "Ten seconds each, ... we'll do six": a count behind timed or measured work counts the pieces.
   const isPieces =
     (dose.workSeconds !== null || dose.distanceM !== null) &&
     dose.reps === null &&
+    reps !== null &&
+    reps !== 'max' &&
+    (reps.max ?? Infinity) <= MOST_PIECES &&
     hit.dose.workSeconds === null &&
     hit.dose.distanceM === null
   const counted =

@@ -3,7 +3,9 @@ import { findCandidates } from './find-candidates.ts'
 import type { Candidate, Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { startFeatures } from './start-features.ts'
+import { MUSCLE } from './words/en/name-shapes.ts'
 import { START_WEIGHTS } from './words/en/start-weights.ts'
+import { groupOf } from './words/en/word-groups.ts'
 
 /**
  * The namings of a class with their strength by weight: 3 = surely a start, 2 = likely, below = none. Of candidates that
@@ -16,7 +18,7 @@ export function weighNamings(speech: Speech, kit: readonly string[]): Naming[] {
     candidate,
     odds: oddsOf(features[index] ?? [], speech.unpunctuated) - doubtOf(speech, candidate),
   }))
-  return weighed.flatMap(({ candidate, odds }, index): Naming[] => {
+  const stand = weighed.flatMap(({ candidate, odds }, index): { candidate: Candidate; strength: 0 | 2 | 3 }[] => {
     const isBeaten = (other: (typeof weighed)[number] | undefined, isEarlier: boolean): boolean =>
       other !== undefined &&
       other.candidate.offset < candidate.end &&
@@ -27,8 +29,13 @@ export function weighNamings(speech: Speech, kit: readonly string[]): Naming[] {
       if (isBeaten(weighed[index - step], true) || isBeaten(weighed[index + step], false)) return []
     }
     const strength = odds > SURELY ? 3 : odds > 0 ? 2 : 0
-    // what is no start and in no list tells nothing of it
-    if (candidate.entry === null && strength < 2) return []
+    return [{ candidate, strength }]
+  })
+  const started = new Set(stand.filter(({ strength }) => strength >= 2).map(({ candidate }) => candidate.key))
+  return stand.flatMap(({ candidate, strength }): Naming[] => {
+    // a name of the coach's own that is no start tells something only where a programme announces what starts later
+    const isAnnounced = candidate.listed && started.has(candidate.key)
+    if (candidate.entry === null && strength < 2 && !isAnnounced) return []
     return [{ ...candidate, strength, listed: strength < 2 && candidate.listed }]
   })
 }
@@ -37,11 +44,20 @@ const SURELY = 1.2
 const NEAR = 4
 
 /** Where marks are missing, words that nobody listed look like a name by chance, one word alone the most. */
-function doubtOf(speech: Speech, { entry, name, source }: Candidate): number {
+function doubtOf(speech: Speech, { entry, name, source, offset }: Candidate): number {
+  const isYours = /\b(?:your|their|our) $/i.test(speech.text.slice(Math.max(0, offset - 8), offset))
+  if (/^balance$/i.test(name) && isYours) return NO_NAME
+  const isHad = /\bhave (?:a|your|another) (?:little |quick |good |wee )?$/i.test(
+    speech.text.slice(Math.max(0, offset - 22), offset),
+  )
+  if (entry === null && isHad) return NO_NAME
+  if (entry === null && groupOf(name.toLowerCase()) === 'part' && !MUSCLE.test(name.toLowerCase())) return NO_NAME
   if (!speech.unpunctuated || entry !== null) return 0
   return /\s/.test(name) || source === 'brought' || source === 'closed' ? UNSURE : MOST_UNSURE
 }
 const UNSURE = 0.5
+/** "It's for your balance", and "Toes." */
+const NO_NAME = 9
 const MOST_UNSURE = 1.5
 
 /** The log of the odds that a candidate with such features is a start. */

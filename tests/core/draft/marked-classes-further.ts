@@ -132,8 +132,8 @@ export const MARKED_CLASSES_FURTHER: readonly MarkedClass[] = [
 [2:50] Keep the lower back down.</6> I'll add the renegade row when you lot stop moaning. Ta-ra.`,
     taught: [
       { name: /goblet squat/i, dose: { sets: 3, reps: 12, rest: 45 } },
-      { name: /row/i, dose: { sets: 3, reps: 12 } },
-      { name: /floor press/i, dose: { reps: 10 } },
+      { name: /row/i, dose: { sets: 3, reps: 12, rest: 45 } },
+      { name: /floor press/i, dose: { sets: 3, reps: 10, rest: 45 } },
       { name: /lunge/i, dose: { sets: 2, reps: 6, sides: true, rest: 60 }, scheme: 'superset' },
       { name: /lateral raise/i, dose: { sets: 2, reps: 10, rest: 60 }, scheme: 'superset' },
       { name: /dead ?bug/i, dose: { reps: 6, sides: true } },

@@ -30,7 +30,8 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'time call', says: 'next T' },
   { why: 'time call', says: 'halfway|nearly|almost|only N|T to_go|left|in' },
   { why: 'time call', says: 'thats N|T $' },
-  { why: 'time for something else', says: 'T to find|get|grab|set|put|sort|fetch|breathe|think|yourself' },
+  { why: 'time for something else', says: 'T to find|grab|set|put|sort|fetch|breathe|think|yourself' },
+  { why: 'time for something else', says: 'T to get !from|to|round|into|onto|a|your' },
   { why: 'past', says: 'i|he|she|they|people could|can .. N|T|D', clause: true },
   { why: 'age', says: 'when .. was|were N' },
   { why: 'counting aloud', says: 'count to|from|down|backwards .. N' },
@@ -106,6 +107,9 @@ export const NO_DOSES: readonly NoDose[] = [
     says: 'N .. things|thing|points|point|fingers|finger|toes|mistakes|parts|options|levels|versions|variations|types|kinds|reasons|corners|books|blocks|cushions|mats|bands|chairs|dumbbells|bells|kettlebells|plates|cues|rules|ideas|muscles|joints|bones|ribs|phases|classes|sessions|positions|shapes|questions|choices|ways|modifications|topics|videos|pillows|towels|holes|notches|weeks|people|persons|women|men|clients|students|members|participants|friends|kids|folk',
   },
   { why: 'people', says: 'N of you|us|you' },
+  { why: 'a game', says: 'playing|play|played|plays ,? .. N' },
+  { why: 'a game', says: 'N a side football|pitch|league|team|match|game' },
+  { why: 'things', says: 'N .. worth' },
   { why: 'kit', says: 'pick_up|grab|hold|take|use|choose|find|lift a|the|your|an pair? of? N kg|lb' },
   // past, other people, best marks
   {

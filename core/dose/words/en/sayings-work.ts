@@ -23,6 +23,8 @@ export const HOLD_SAYINGS: readonly Saying[] = [
   // in each repetition
   { says: '<pause> .. {hold:T} !down|up', means: { holdPer: 'rep' } },
   { says: '<pause> .. for {hold:N} !reps|breaths', means: { holdPer: 'rep' } },
+  { says: '<pause> .. for {hold:T}', means: { holdPer: 'rep' } },
+  { says: 'wait .. for {hold:N} !reps|breaths|sets|more|of|<moves>', means: { holdPer: 'rep' }, only: 'up to ten' },
   { says: '<pause> .. for a second', means: { hold: { min: 1, max: 1 }, holdPer: 'rep' } },
   { says: '<hold> .. for a second at|in the <end>', means: { hold: { min: 1, max: 1 }, holdPer: 'rep' } },
   { says: '<pause> {hold:N} $', means: { holdPer: 'rep' } },
@@ -52,6 +54,7 @@ export const HOLD_SAYINGS: readonly Saying[] = [
   { says: '<hold> .. for {hold:N} !reps|breaths|sets|<moves>', means: { holdPer: 'set' } },
   { says: '<hold> .. {hold:T}', means: { holdPer: 'set' } },
   { says: '<hold> {hold:N} $', means: { holdPer: 'set' } },
+  { says: '<hold> {hold:N} not #', means: { holdPer: 'set' } },
   { says: '{hold:T} hold|holds|isometric|iso|stretch|static', means: { holdPer: 'set' } },
   { says: 'stretch|stretches|plank|isometric|iso ,|:|for? .. for? {hold:T}', means: { holdPer: 'set' } },
   { says: '{hold:T} in|of the? plank|stretch|isometric', means: { holdPer: 'set' } },
@@ -88,6 +91,16 @@ export const SIDE_SAYINGS: readonly Saying[] = [
     means: { perSide: true },
   },
   {
+    says: '{reps:N} .. on|with the|your|one right|left|operated|first|other|bad|good|sore|stiff|weak|weaker|strong|stronger|front side|leg|arm|foot|hand ,|and|then? and|then? then? , ... , {sides:N} on|with the|your other|left|right|good|strong side|leg|arm|foot|hand|one?',
+    only: 'same on both sides',
+    means: { perSide: true },
+  },
+  {
+    says: '{dist:D} one|this|that|out way ,|and|then? and|then? {sides:D} back|the_other|other way?',
+    only: 'same on both sides',
+    means: { perSide: true },
+  },
+  {
     says: 'right|left .. {reps:N} ,|then|and? then|and? left|right .. {sides:N}',
     only: 'same on both sides',
     means: { perSide: true },
@@ -100,6 +113,8 @@ export const SIDE_SAYINGS: readonly Saying[] = [
 ]
 
 export const COUNT_SAYINGS: readonly Saying[] = [
+  // "that's one round, and there's three of those"
+  { says: 'N sets|rounds ,|and|then? and? theres|we_do|well_do|we_want|there_are|youve_got|you_get {sets:N} <ofThem>' },
   // lists of sets and what is done in each
   { says: `{sets:N} <kind>? ${SETS} of|x|at|with|for|,|:? {work:T}` },
   { says: `{sets:N} <kind>? ${SETS} of|x|at|with|for|,|:? {dist:D}` },
@@ -133,6 +148,7 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   {
     says: '{sets:N} <kind>? sets|rounds|series|bouts|circuits|trips|times_through|times_round|times_around|runs_through|laps',
   },
+  { says: '{sets:N} lots of' },
   { says: 'go|come round|around|through .. {sets:N} times' },
   { says: 'through|round|around {sets:N} times' },
   { says: '{sets:N} in_total|altogether sets|rounds' },
@@ -160,6 +176,10 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: 'x|times {times:N} $' },
   { says: 'again for {sets:N} $' },
   { says: '{times:N} goes|tries|attempts' },
+  {
+    says: '{times:N} times on|with this|that|each|the|one first|same? side|leg|arm|foot|hand',
+    means: { perSide: true },
+  },
   { says: 'do|doing|through it|that|this|these|those|them|both {times:N} times', only: 'fewer than a hundred' },
   { says: '{times:N} times', only: 'fewer than a hundred', weak: true },
   { says: 'do|and|we .. that again', weak: true },

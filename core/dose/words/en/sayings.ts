@@ -15,6 +15,7 @@ export interface Saying {
   only?:
     | 'more than one'
     | 'two or more'
+    | 'a range'
     | 'up to ten'
     | 'fewer than a hundred'
     | 'no whole class'
@@ -22,6 +23,7 @@ export interface Saying {
     | 'same on both sides'
     | 'out of ten'
     | 'falling'
+    | 'falling to one'
     | 'steps'
     | 'the same twice'
     | 'name of an interval'

@@ -75,6 +75,8 @@ export const NOT_TODAY = [
 export const ALSO_CALLED = [
   /(?:^|[.,;]\s*|\s)([\p{L}\d' -]{3,32}?),? (?:as )?(?:some|other|lots of|most|a lot of|many)? ?(?:people|clubs|folks?|coaches|gyms|books|instructors|teachers|places) (?:say|call (?:it|this|them|these)|know (?:it|this|them) as)(?=[.,;]|$)/giu,
   /(?:some|other|lots of|most|many|a lot)(?: of you)? ?(?:people|clubs|folks?|coaches|gyms)? ?(?:say|call (?:it|this|them|these)|(?:may|might)? ?know (?:it|this|them) as) (?:the |a |an )?([\p{L}\d' -]{3,32}?)(?=[.,;!?]|$)/giu,
+  /(?:every(?:body|one) else|others?|the (?:book|textbook|poster|internet|physios?)|proper people|(?:most |some |normal |other )?(?:people|folks?|coaches|gyms)) calls? (?:it|this|them|these) (?:the |a |an )?([\p{L}\d' -]{3,32}?)(?: too| as well)?(?=[.,;!?\v\n]|$)/giu,
+  /(?:proper people|the (?:book|textbook|poster)) says? (?:the |a |an )?([\p{L}\d' -]{3,32}?)(?=[.,;!?\v\n]|$)/giu,
   /(?:also known as|also called|otherwise known as|sometimes called|or, as (?:some|we) (?:say|call it)|we call it|we call this|its other name is) (?:the |a |an )?([\p{L}\d' -]{3,32}?)(?=[.,;!?]|$)/giu,
 ]
 

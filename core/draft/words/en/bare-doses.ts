@@ -5,17 +5,25 @@ const NUMBER =
 
 /** What a number may count that is no work done: "twelve crosses" are, "five stations" are not. */
 const COUNTED_ELSE =
-  '(?:second|minute|hour|metre|meter|mile|kilo|week|month|year|day|degree|people|person|inch|feet|foot|kilogram|pound|percent|set|round|breath|station|exercise|move|thing|drill|leg|arm|side|hand|knee|finger|toe|way|time|lap|length|stroke|class|session|part|block|level|option|other|kid|dog|cat|chair|band|bell|weight|one)'
+  '(?:second|minute|hour|centimetre|centimeter|yard|litre|penc|bit|metre|meter|mile|kilo|week|month|year|day|degree|people|person|inch|feet|foot|kilogram|pound|percent|set|round|breath|station|exercise|move|thing|drill|leg|arm|side|hand|knee|finger|toe|way|time|lap|length|stroke|class|session|part|block|level|option|other|mistake|point|reason|question|idea|muscle|bone|joint|kid|dog|cat|chair|band|bell|weight|one)'
 
 /** One side of work that goes over to the other: "twelve on this side, twelve on the next". Group 1 is the number. */
 export const BARE_ON_SIDE = new RegExp(
-  `^(?:(?:and|so|just|then|do|lets|about) )*(${NUMBER}) (?:on|with|to) (?:this|the first|the right|the left|your right|your left|one) (?:side|leg|arm|hand|foot|one|way)(?: first)?$`,
+  `^(?:(?:and|so|just|then|do|lets|about|thats|that is|now|its) )*(${NUMBER}) (?:on|with|to) (?:(?:this|the first|one) (?:side|leg|arm|hand|foot|one|way)|(?:the|your) (?:right|left)(?: (?:side|leg|arm|hand|foot|one))?)(?: first)?$`,
 )
 
 /** A clause in plain words that holds only the number. Group 1 is the number or range. */
 export const BARE_DOSE = new RegExp(
-  `^(?:(?:and|so|just|okay|then|only|about|do|here|lets|let us|its|it is|we want|ill take|i want|i need|make it|easy|steady|nice) )*(${NUMBER}(?: (?:to|or) ${NUMBER})?)(?: (?!${COUNTED_ELSE})[a-z]{3,}s)?(?: (?:tiny|little|small|slow|good|nice|steady|big|easy|clean|careful|ones|one|please|today|here|only|altogether|overall|for me|again|will do|should do|and relax|smooth))*$`,
+  `^(?:(?:and|so|just|okay|then|only|about|do|here|lets|let us|its|it is|we want|ill take|i want|i need|id like|we(?:ll)? have|we(?:ll)? do|we(?:ll)? take|ill have|give me|lets have|lets do|go for|thats|make it|easy|steady|nice) )*(${NUMBER}(?: (?:to|or) ${NUMBER})?)(?: (?!${COUNTED_ELSE})[a-z]{3,}s)?(?: (?:tiny|little|small|slow|good|nice|steady|big|easy|clean|careful|ones|one|please|today|here|only|altogether|overall|for me|again|will do|should do|and relax|smooth))*$`,
 )
+
+/** The same with a name of the coach's own behind it, asked for or in total: "we want ten coat hangers", "ten drags total". Group 1 or 2. */
+export const OWN_COUNTED = new RegExp(
+  `^(?:(?:and|so|just|okay|then) )*(?:(?:we want|i want|i need|id like|we(?:ll)? have|we(?:ll)? do|we(?:ll)? take|give me|lets have|lets do|go for|do|make it|its|thats) (?:about |only )?(${NUMBER})(?: (?!${COUNTED_ELSE})[a-z]{3,})? (?!${COUNTED_ELSE})[a-z]{3,}s|(${NUMBER}) (?!${COUNTED_ELSE})[a-z]{3,}s (?:in )?total)(?: please| altogether| in total| total| for me)*$`,
+)
+
+/** A clause that is only a minute. */
+export const MINUTE_ALONE = /^(?:(?:a|one)(?: whole| full)? minute|half a minute)$/
 
 /** A clause that only says how often: "Twice.", "Three times through." */
 export const BARE_TIMES =

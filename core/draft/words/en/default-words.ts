@@ -2,21 +2,25 @@
 
 /** Said for all of the class, or for all of what comes: everything, all of them, each one, unless I say otherwise. */
 export const FOR_ALL =
-  /\b(?:everything|every (?:one|exercise|single one|drill|stretch|move|movement|station|pose)|all of (?:them|these|those|it)|all (?:the|these|those|our|your) (?:\w+ )?(?:ones|exercises|drills|stretches|moves|movements|stations|poses|shapes|holds|strength|standing|seated|floor|bands?|work)|each (?:one|exercise|station|stretch|move|drill|thing|pose|of (?:them|these|those))|(?:of|on|for) each(?: one)?|unless (?:i|we) (?:say|tell|shout|mention)|unless told|throughout|same for all|all the way through|whatever we do|(?:two|three|four|five|six|seven|eight|nine|ten|\d+) (?:exercises|stations|moves|movements|things|drills))\b/i
+  /\b(?:everything|every (?:one|exercise|single one|drill|stretch|move|movement|station|pose)|all of (?:them|these|those|it)|all (?:the|these|those|our|your) (?:\w+ )?(?:ones|exercises|drills|stretches|moves|movements|stations|poses|shapes|holds|strength|standing|seated|floor|bands?|work)|each (?:one|exercise|station|stretch|move|drill|thing|pose|of (?:them|these|those))|(?:of|on|for) each(?: one)?(?! (?:side|leg|arm|hand|foot|knee|way|direction|breath|rep|set|round|other|of (?:your|the)))|unless (?:i|we) (?:say|tell|shout|mention)|unless told|throughout|same for all|all the way through|whatever we do|(?:two|three|four|five|six|seven|eight|nine|ten|\d+) (?:exercises|stations|moves|movements|things|drills))\b/i
 
 /** Only some of them: a part that a person names, which is no default for the rest. */
 export const FOR_SOME = /\b(?:last|first) (?:one|two|three)\b|\bexcept\b/i
 
 /** Stations in turns, or rounds of all of it. */
 export const IN_TURNS =
-  /\b(?:stations?|circuit|(?:go|going|get) (?:a)?round|rounds?|laps?|times (?:through|round|around)|the (?:whole )?lot|(?:two|three|four|five|six|seven|eight|nine|ten|\d+) (?:exercises|moves|movements|things))\b/i
+  /\b(?:stations?|stops|loop|circuit|(?:go|going|get) (?:a)?round|rounds?|laps?|times (?:through|round|around)|the (?:whole )?lot|(?:two|three|four|five|six|seven|eight|nine|ten|\d+) (?:exercises|moves|movements|things))\b/i
 
 /** A part of the class: what is said for all of it holds until exercises done in turns come. */
 export const FOR_PART = /\b(?:this|the|our) (?:\w+ )?(?:part|section|block|half|bit|set)\b/i
 
+/** The class goes on to another part. Plain words. */
+export const NEXT_PART =
+  /\b(?:part (?:two|three|four|\d)|(?:second|third|next|last|other|final) (?:part|half|block|section))\b/
+
 /** What goes in turns, by name: the rounds of one thing are none. */
 export const TURN_NAMES =
-  /\b(?:stations?|circuit|exercises|moves|movements|things|drills|each|all of (?:it|them|these|those)|the (?:whole )?lot)\b/i
+  /\b(?:stations?|stops|loop|circuit|exercises|moves|movements|things|drills|each|all of (?:it|them|these|those)|the (?:whole )?lot)\b/i
 
 /** How a rest or the rounds are told there, and the words the dose reader knows for it. */
 export const SAID_SO: readonly (readonly [RegExp, string])[] = [

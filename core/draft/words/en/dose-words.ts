@@ -2,12 +2,12 @@
 
 /** What was said before no longer holds. */
 export const CORRECTIONS = [
-  'make (?:that|it|them|those)|no sorry|sorry|actually|i said|i meant|i mean|instead of|lets say|change that|change of mind|rather|ill be kind|today only|we(?:ll| will) (?:only|just) do|only do|lied|this round',
+  '(?:make|call) (?:that|it|them|those)|no sorry|sorry|actually|i said|i meant|i mean|instead of|lets say|change that|change of mind|(?:is|are|was|thats|\\w+s) too (?:long|many|much)|rather|ill be kind|today only|we(?:ll| will) (?:only|just) do|only do|lied|this round',
 ]
 
 /** A sentence with these tells of other people, other days or the class itself. */
 export const NO_DOSE_HERE = [
-  '(?:i|he|she|they|my \\w+|somebody|someone|some people|people) (?:\\w+ )?(?:does|did|do|used to|managed|once|started|rowed|had|has|ran|could|can do|sleep|slept)(?: |$)',
+  '(?:he|she|my \\w+|somebody|someone) (?:\\w+ )?(?:does|did|do|managed|started|rowed|had|has|ran|could)|(?:i|he|she|they|people) (?:used to|managed|once|slept|can do)',
   '(?:last|next) (?:week|time|year|month)|yesterday|years? ago|years? old|weeks? pregnant|my (?:best|record|first)|the record|personal best|tomorrow|before bed',
   '(?:whole|this) (?:thing|class|session|workout)|(?:about|got|just|only|take|takes|in) (?:\\w+ ){0,2}minutes (?:together|today|left|long|of (?:\\w+ )?(?:technique|strength|work|fun|stretching|mobility))|minutes together|minutes (?:gone|left|to go)|(?:we have|weve got) (?:\\w+ ){0,2}minutes|squeezed into|thats (?:it )?(?:your |our |the )?(?:\\w+ ){0,2}minutes|a minute of me|for the next (?:\\w+ ){1,2}minutes',
   '(?:fine|ok|okay|plenty|enough) if (?:youre|you are|its|thats)|if youre new|if you can only|if (?:thats|that is|its) too',

@@ -81,6 +81,14 @@ export const PART_OF_ONE_SIDE = new RegExp(
   `^(?:(?:left|right|other|both|first|second|top|bottom|front|back|upper|lower|inside|outside|near|far|standing|lifted|raised) )+(?:${WORD_GROUPS.part})$`,
 )
 
+/** Kit alone is fetched, no exercise: "Bells, please." */
+export const KIT_ALONE =
+  /^(?:bells?|kettlebells?|dumbbells?|weights?|barbells?|bands?|mats?|chairs?|bench|box|blocks?|straps?|towels?|cushions?)$/
+
+/** Somebody speaking, no name. Apostrophes left out. */
+export const SPEAKS =
+  /^(?:i|im|id|ill|ive|we|were|weve|wed|you|youre|youll|youve|youd|they|theyre|he|hes|she|shes|it|its|thats|theres|heres|whats|who|lets|dont|cant|wont|if|because|maybe|okay|yes|no|not|hmm+|oh|ooh|ah|aha|um|er|hey|wow|yeah|yep|nope|oops)\b/
+
 /** "Wiggle the ankles": told to do, no name. */
 export const IMPERATIVE = new RegExp(
   `^(?:${WORD_GROUPS.move}|${WORD_GROUPS.take}|wiggle|land|pop|hug|sip|keep|mind|watch) (?:the|your|it|them|that|those|this|a|an|both|one|each|my|me|in|out|up|down|back|into|on|onto|over|through)\\b`,

@@ -1,0 +1,85 @@
+/** Refines a dose by what is known of its exercise: held or moved, counted in breaths, on both sides, done once more. */
+import { buildPrescription } from '../../shared/log-sheet.ts'
+import type { Prescription } from '../../shared/log-sheet.ts'
+import { readDose } from '../dose/read-dose.ts'
+import type { DoseHit } from './find-dose-hits.ts'
+import type { Teaching } from './find-exercises.ts'
+import { asHold } from './merge-doses.ts'
+import type { Speech } from './read-speech.ts'
+import { ANOTHER, ONE_MORE_SET } from './words/en/same-again.ts'
+
+/** Whether an exercise is held still, as its name or its first words say. */
+export function isStill(speech: Speech, teaching: Teaching): boolean {
+  return isHeld(teaching) || isToldHeld(speech, teaching)
+}
+
+/** "Have a rest, shake the ankles. Twenty seconds": a time behind a rest is that rest. */
+export function asRest(speech: Speech, hit: DoseHit): DoseHit {
+  const { workSeconds, reps, sets, distanceM, restSeconds } = hit.dose
+  const isTime = workSeconds !== null && [reps, sets, distanceM, restSeconds].every((value) => value === null)
+  const before = speech.text.slice(Math.max(0, hit.offset - REST_CHARACTERS), hit.offset)
+  if (!isTime || !/\b(?:have|take|get|and|a|your) (?:a )?(?:rest|breather|break)\b[^.!?]*[.!?\s]*$/i.test(before))
+    return hit
+  return { ...hit, dose: buildPrescription({ restSeconds: workSeconds }) }
+}
+
+const REST_CHARACTERS = 50
+
+/** "And just hold. Twenty seconds": a time behind a word of holding is held. */
+export function asHeld(speech: Speech, hit: DoseHit): DoseHit {
+  const before = speech.text.slice(Math.max(0, hit.offset - HOLD_CHARACTERS), hit.offset)
+  const isHeld = /\b(?:hold|holding|stay|balance)\b(?: \w+){0,3}[.,:;!\s\v]*$/i.test(before)
+  return isHeld ? { ...hit, dose: asHold(hit.dose) } : hit
+}
+
+const HOLD_CHARACTERS = 40
+
+/** Held rather than moved: as the catalogue says, else by the name's last word. */
+function isHeld({ entry, name }: Teaching): boolean {
+  return entry?.still ?? /\b(?:stretch|hold|pose|plank|sit|hang|fold|balanc)(?:e?s|e|ing)?$/i.test(name)
+}
+
+/** "So it's a wall sit": what it is called besides, around where it starts. */
+function isToldHeld(speech: Speech, { entry, spans }: Teaching): boolean {
+  const from = spans[0]?.offset ?? 0
+  return (
+    entry === null && HELD_NAME.test(speech.text.slice(Math.max(0, from - HELD_CHARACTERS), from + HELD_CHARACTERS))
+  )
+}
+
+const HELD_CHARACTERS = 160
+const HELD_NAME =
+  /\b(?:it's|that's|which is|or|called|this is) an? (?:[\w-]+ ){0,2}(?:hold|plank|wall sit|stretch|balance)\b/i
+
+/** "Six rounds of that" of a breathing exercise counts its cycles. */
+export function inBreaths({ entry, name }: Teaching, dose: Prescription): Prescription {
+  const isBreathing = entry?.movements.includes('breathing') === true || /\bbreath(?:s|ing)?\b/i.test(name)
+  const isByCount = dose.said.some(({ text }) => /\b(?:in|inhale) for\b.*\b(?:out|exhale) for\b/i.test(text))
+  if (dose.reps === null || dose.repUnit !== 'rep' || (!isBreathing && !isByCount)) return dose
+  return { ...dose, repUnit: 'cycle' }
+}
+
+/** One-sided work that goes on to the other side is dosed per side. */
+export function withSides(speech: Speech, teaching: Teaching, dose: Prescription): Prescription {
+  const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end + SIDE_CHARACTERS)).join(' ')
+  const both =
+    /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the|swap over|both (?:legs|sides|arms)(?=[.,!]|$)|(?:and )?(?:the )?other (?:leg|arm|foot|hand)(?=[.,!?]|$))\b/i.test(
+      said,
+    )
+  return dose.perSide || !both || teaching.entry?.sided === false ? dose : { ...dose, perSide: true }
+}
+
+/** "One more set of those", "another fifteen" where the class comes back to it: two sets, where none are said. */
+export function withSecondSet(speech: Speech, { spans }: Teaching, dose: Prescription): Prescription {
+  const said = spans.slice(1).map((span) => speech.text.slice(span.offset, span.end))
+  const once = dose.reps !== null && dose.reps !== 'max' ? dose.reps.min : null
+  const again = said.some((text) => {
+    const number = ANOTHER.exec(text)?.[1]
+    const reps = number === undefined ? null : (readDose(`${number} reps`)?.reps ?? null)
+    return ONE_MORE_SET.test(text) || (reps !== null && reps !== 'max' && reps.min === once)
+  })
+  return dose.sets === null && once !== null && again ? { ...dose, sets: { min: 2, max: 2 } } : dose
+}
+
+/** "Swap legs." often stands right behind the teaching. */
+const SIDE_CHARACTERS = 16
