@@ -51,9 +51,8 @@ export function attachDoses(
     const common = group
       ? shared.filter((hit) => isGroupHit(hit, group) && hit.offset < endOf(group, groups, teachings))
       : []
-    const told = withoutIdleBare([...(own[index] ?? [])].sort((a, b) => a.offset - b.offset)).map((hit) =>
-      asHeld(speech, asRest(speech, hit)),
-    )
+    const ordered = [...(own[index] ?? [])].sort((a, b) => a.offset - b.offset)
+    const told = withoutIdleBare(withoutAnnounced(ordered, teaching)).map((hit) => asHeld(speech, asRest(speech, hit)))
     const forAll = defaultsOf(teaching, group, defaults, groups, teachings)
     const still =
       isStill(speech, teaching) || (teaching.entry === null && forAll.some(({ dose }) => dose.holdSeconds !== null))
@@ -113,6 +112,13 @@ function withSharedRounds(doses: readonly AttachedDose[]): AttachedDose[] {
       groupWith,
     }
   })
+}
+
+/** "The board says four sets of five. So three sets of five": the full dose told while it is taught replaces the announced one. */
+function withoutAnnounced(hits: readonly DoseHit[], { spans }: Teaching): DoseHit[] {
+  const start = spans[0]?.offset ?? 0
+  const isFull = ({ dose, offset }: DoseHit): boolean => offset >= start && dose.sets !== null && hasWork(dose)
+  return hits.some(isFull) ? hits.filter(({ offset, dose }) => offset >= start || !hasWork(dose)) : [...hits]
 }
 
 /** A bare number counts only where no amount of work is said, and only the first one. */

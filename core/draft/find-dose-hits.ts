@@ -143,12 +143,26 @@ function isDecoy(
   speech: Speech,
   index: number,
 ): boolean {
-  if (NEVER.test(said) || DECOY.test(around) || isBeyondBelief(dose)) return true
+  if (NEVER.test(said) || DECOY.test(around) || isBeyondBelief(dose) || isOne(dose, said)) return true
   if (dose.byLevel.length > 0) return false
   const sentence = speech.sentences[index]
   const kinds = sentence?.cues.map((cue) => cue.kind) ?? []
   const isOption = /\b(?:if|option|easier|harder|more|less|or|want|new|instead)\b/.test(clauses)
   return isOption && kinds.length > 0 && kinds.every((kind) => kind === 'easier' || kind === 'harder')
+}
+
+/** "That's a nice one": no repetition is asked for. */
+function isOne(dose: Prescription, said: string): boolean {
+  const { reps, sets, workSeconds, holdSeconds, distanceM, restSeconds, tempo, perSide } = dose
+  const isAlone = [sets, workSeconds, holdSeconds, distanceM, restSeconds, tempo].every((value) => value === null)
+  return (
+    reps !== null &&
+    reps !== 'max' &&
+    reps.max === 1 &&
+    isAlone &&
+    !perSide &&
+    !/\b(?:reps?|each|per|once)\b/.test(said)
+  )
 }
 
 /** "Two speed skaters leap side to side": where marks are missing, a small number in front of a name that starts counts the stations. */

@@ -95,8 +95,12 @@ function besides(near: readonly Naming[], at: number): Naming[] {
   const after = near.filter(({ offset }) => offset >= at)
   const last = before.at(-1)
   const [next] = after
-  return last && next && next.offset - at <= NEXT_CHARACTERS ? [last, next] : before.slice(-2)
+  if (last && next && next.offset - at <= NEXT_CHARACTERS) return [last, next]
+  return last && at - last.end <= BEFORE_CHARACTERS ? before.slice(-2) : []
 }
+
+/** So near in front of "as a pair" the second of the two ends. */
+const BEFORE_CHARACTERS = 60
 
 /** "Paired with the" stands at most between the word and the second name. */
 const NEXT_CHARACTERS = 30

@@ -73,6 +73,7 @@ function ownerOf(speech: Speech, hit: DoseHit, owning: Owning): number | null {
         /^\s*(?:on|of|for|with) (?:the |your |those |these )?$/i.test(speech.text.slice(hit.end, naming.offset))),
   )
   for (const naming of [before, after]) {
+    if (naming && inside !== null && isPassedBy(speech, naming)) continue
     const named = naming && mayTakeDose(naming, before, hit, inside) ? owning.teachingOf(naming) : null
     if (named !== null) return named
   }
@@ -81,6 +82,17 @@ function ownerOf(speech: Speech, hit: DoseHit, owning: Owning): number | null {
   const named = previous && owning.teachingOf(previous)
   return named ?? (inSentence.length > 0 ? null : justTaught(speech, hit, owning))
 }
+
+/** "After those squats, eight each leg": named in passing. */
+function isPassedBy(speech: Speech, { offset, listed }: Naming): boolean {
+  const before = speech.text.slice(Math.max(0, offset - PASSING_CHARACTERS), offset)
+  return (
+    !listed &&
+    /\b(?:after|before|than|like|unlike|from|as in)(?: (?:those|these|the|your|that|all|our))*\s+$/i.test(before)
+  )
+}
+
+const PASSING_CHARACTERS = 24
 
 /** "Two sets of that, a minute between" behind a teaching, before anything else starts, belongs to it. */
 function justTaught(speech: Speech, hit: DoseHit, { teachingAt }: Owning): number | null {

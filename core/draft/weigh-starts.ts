@@ -3,7 +3,7 @@ import { findCandidates } from './find-candidates.ts'
 import type { Candidate, Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { startFeatures } from './start-features.ts'
-import { MUSCLE } from './words/en/name-shapes.ts'
+import { LAIN_ON, MUSCLE } from './words/en/name-shapes.ts'
 import { START_WEIGHTS } from './words/en/start-weights.ts'
 import { groupOf } from './words/en/word-groups.ts'
 
@@ -47,9 +47,13 @@ const NEAR = 4
 function doubtOf(speech: Speech, { entry, name, source, offset }: Candidate): number {
   const isYours = /\b(?:your|their|our) $/i.test(speech.text.slice(Math.max(0, offset - 8), offset))
   if (/^balance$/i.test(name) && isYours) return NO_NAME
-  const isHad = /\bhave (?:a|your|another) (?:little |quick |good |wee )?$/i.test(
-    speech.text.slice(Math.max(0, offset - 22), offset),
-  )
+  const before = speech.text.slice(Math.max(0, offset - 22), offset)
+  if (LAIN_ON.test(name.toLowerCase()) && /\b(?:on|onto|on to|over|to) (?:your|the|our|all) $/i.test(before))
+    return NO_NAME
+  // "it's called Huw": in the middle of a sentence a capital letter makes a person of a single word
+  if (entry === null && /^\p{Lu}\p{Ll}+$/u.test(name) && /[\p{Ll},] $/u.test(before) && !speech.unpunctuated)
+    return NO_NAME
+  const isHad = /\bhave (?:a|your|another) (?:little |quick |good |wee )?$/i.test(before)
   if (entry === null && isHad) return NO_NAME
   if (entry === null && groupOf(name.toLowerCase()) === 'part' && !MUSCLE.test(name.toLowerCase())) return NO_NAME
   if (!speech.unpunctuated || entry !== null) return 0

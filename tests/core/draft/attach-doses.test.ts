@@ -115,6 +115,28 @@ describe('what is said for one exercise', () => {
   })
 })
 
+describe('what is told while it is taught', () => {
+  it('is its own where another is named in passing', () => {
+    const doses = dosesOf(`${SQUAT} Ten reps.`, `${PRESS} After those squats, eight reps, two sets.`)
+    expect(doses).toEqual([{ reps: 10 }, { sets: 2, reps: 8 }])
+  })
+})
+
+describe('no exercise', () => {
+  it.each([
+    'A cat came in. It is called Huw. Ribs down. Keep your chest tall.',
+    'Lovely, Maureen, that is gorgeous. Walk in a step. Stand up more.',
+    "For everybody's sake. Keep your feet wide. Push the floor away.",
+    'Onto your backs. Arms to the ceiling. Knees over your hips.',
+    "Don't lean back and make it a bench press. Breathe in at the bottom. Push up tall.",
+    'Bells, please. Push your hips back. Stand up tall.',
+    'Hold the chair, it is for your balance. Push up onto your toes. Lower your heels.',
+  ])('is %s', (said) => {
+    const { segments } = draftSheet({ transcript: parseTranscript(`[0:00] ${SQUAT} Ten reps.\n[1:00] ${said}`) })
+    expect(segments.map(({ exercise }) => exercise.name.toLowerCase())).toEqual(['goblet squats'])
+  })
+})
+
 describe('what is said for several', () => {
   it('reaches both that are named in front', () => {
     const doses = dosesOf(

@@ -59,6 +59,7 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'class clock', says: 'T in you|we|the|this|and' },
   { why: 'soon', says: 'see|back|meet|start|starts|begin|ready|arrive|again .. in|at|within T' },
   { why: 'soon', says: '^ in T' },
+  { why: 'soon', says: 'come|get|do|show|explain|talk .. in T' },
   { why: 'soon', says: 'wait|hang_on|hold_on|bear_with_me|give_me|give_us for? T' },
   { why: 'soon', says: 'in T .. we|well|ill|i|you|youll|lie|sit|stand' },
   // clock, calendar, age, money

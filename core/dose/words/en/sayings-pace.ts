@@ -80,6 +80,7 @@ export const REST_SAYINGS: readonly Saying[] = [
   { says: '{rest:T} .. sit|sat|sitting down in_between|between|after' },
   { says: 'take|have|get|youve_got {rest:T} after the|those|them|these|that' },
   { says: '^ off for {rest:N|T} $' },
+  { says: '{rest:T} of standing|walking|resting|nothing|sitting|breathing' },
   { says: '{rest:T} between|in_between' },
   { says: 'water|drink|sip ,? for? {rest:T}' },
   { says: 'between|in_between ,? {rest:T}' },

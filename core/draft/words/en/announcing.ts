@@ -52,6 +52,7 @@ export const PASSING_BEFORE = [
 
 /** Never more than a mention, even where teaching follows: in front of a name. */
 export const ONLY_PASSING = [
+  '(?:make|makes|making|turn|turns|turning|turned) (?:it|this|that|them)(?: into)?(?: a| an)?$',
   '(?:not|no|never|dont|wont|isnt|arent|without|instead of|than|like|as in|in|during|after|before|from|think|thinking|imagine|remember|about|did|had|was|were|every|each|any|call that|call it|its|thats|half|yet|add|into|to)(?: the| a| an| your| our| that| any| those| all| last| moving| standing| big| little)*$',
 ]
 

@@ -53,7 +53,7 @@ export const CLOSES_NAME: ReadonlySet<string> = new Set(
 
 /** Never the last word of a name. */
 export const NEVER_LAST: ReadonlySet<string> = new Set(
-  'station stations length lengths clock number numbers name names stroke strokes ceiling ceilings metre metres meter meters lap laps tempo pace speed breath breaths pain place spot partner group team line corner window door music video camera teacher friend day days week weeks morning evening night person people reason idea question questions trick secret point deal problem rule rules shape level levels option options choice version versions position weight effort energy count percent power range size height width distance body muscle muscles joint joints doctor physio midwife quiet tall soft heavy light strong loose long short slow fast quick straight flat wide narrow relaxed easy hard forwards backwards sideways upwards downwards inwards outwards forward backward together apart class lift middle a the your my'.split(
+  'menu list board programme lineup agenda order gossip sake accessories finisher station stations length lengths clock number numbers name names stroke strokes ceiling ceilings metre metres meter meters lap laps tempo pace speed breath breaths pain place spot partner group team line corner window door music video camera teacher friend day days week weeks morning evening night person people reason idea question questions trick secret point deal problem rule rules shape level levels option options choice version versions position weight effort energy count percent power range size height width distance body muscle muscles joint joints doctor physio midwife quiet tall soft heavy light strong loose long short slow fast quick straight flat wide narrow relaxed easy hard forwards backwards sideways upwards downwards inwards outwards forward backward together apart class lift middle a the your my'.split(
     ' ',
   ),
 )
@@ -87,12 +87,16 @@ export const KIT_ALONE =
 
 /** Somebody speaking, no name. Apostrophes left out. */
 export const SPEAKS =
-  /^(?:i|im|id|ill|ive|we|were|weve|wed|you|youre|youll|youve|youd|they|theyre|he|hes|she|shes|it|its|thats|theres|heres|whats|who|lets|dont|cant|wont|if|because|maybe|okay|yes|no|not|hmm+|oh|ooh|ah|aha|um|er|hey|wow|yeah|yep|nope|oops)\b/
+  /^(?:i|im|id|ill|ive|we|were|weve|wed|you|youre|youll|youve|youd|they|theyre|he|hes|she|shes|it|its|thats|theres|heres|whats|who|lets|dont|cant|wont|if|because|maybe|okay|yes|no|not|hmm+|oh|ooh|ah|aha|um|er|hey|wow|yeah|yep|nope|oops|everybodys|somebodys|nobodys|anybodys|everyones|someones|gorgeous|beautiful|marvellous|fabulous|fantastic|excellent|brilliant|perfect|wonderful|grand|superb)\b/
 
 /** "Wiggle the ankles": told to do, no name. */
 export const IMPERATIVE = new RegExp(
   `^(?:${WORD_GROUPS.move}|${WORD_GROUPS.take}|wiggle|land|pop|hug|sip|keep|mind|watch) (?:the|your|it|them|that|those|this|a|an|both|one|each|my|me|in|out|up|down|back|into|on|onto|over|through)\\b`,
 )
+
+/** Where the class lies or kneels, behind "onto your". */
+export const LAIN_ON =
+  /^(?:backs?|fronts?|sides?|bell(?:y|ies)|tumm(?:y|ies)|stomachs?|knees|fours|feet|bums?|bottoms?|elbows|hands)$/
 
 /** Muscles and parts that name a stretch. */
 export const MUSCLE =
