@@ -124,5 +124,5 @@ const HEAD_PRESET = 'ultrafast'
  * @param frames for each whole picture
  */
 function headCrf(frames: number): string {
-  return frames < 2 ? '28' : frames < 5 ? '26' : '24'
+  return frames < 4 ? '28' : frames < 6 ? '26' : '24'
 }

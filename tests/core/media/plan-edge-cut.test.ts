@@ -140,8 +140,9 @@ describe('the plan of a range', () => {
 
   it.each([
     { frames: 1, startMs: 1160, crf: '28' },
-    { frames: 3, startMs: 1080, crf: '26' },
-    { frames: 5, startMs: 1000, crf: '24' },
+    { frames: 3, startMs: 1080, crf: '28' },
+    { frames: 5, startMs: 1000, crf: '26' },
+    { frames: 6, startMs: 960, crf: '24' },
   ])('encodes a head of $frames, whose first picture is whole, at $crf', ({ frames, startMs, crf }) => {
     const { plan: found } = plan(startMs, 5800)
     if (!found) throw new Error('no edge cut')
