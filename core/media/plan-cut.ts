@@ -21,7 +21,7 @@ import type { FrameIndex } from './read-packets.ts'
 /** Goes up when the same plan would give another clip; clips of an older version are then cut anew. */
 export const METHOD_VERSION = 4
 /** The same for edge cuts. */
-export const EDGE_VERSION = 5
+export const EDGE_VERSION = 6
 
 /** One run of ffmpeg without its paths: options before each input, one filter graph, options before the output. */
 export interface CutCommand {

@@ -139,7 +139,7 @@ describe('the plan of a range', () => {
   })
 
   it.each([
-    { frames: 1, startMs: 1160, crf: '28' },
+    { frames: 1, startMs: 1160, crf: '30' },
     { frames: 3, startMs: 1080, crf: '28' },
     { frames: 5, startMs: 1000, crf: '26' },
     { frames: 6, startMs: 960, crf: '24' },
