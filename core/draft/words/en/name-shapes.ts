@@ -85,9 +85,9 @@ export const PART_OF_ONE_SIDE = new RegExp(
 export const KIT_ALONE =
   /^(?:bells?|kettlebells?|dumbbells?|weights?|barbells?|bands?|mats?|chairs?|bench|box|blocks?|straps?|towels?|cushions?)$/
 
-/** Somebody speaking, no name. Apostrophes left out. */
+/** Somebody speaking, no name; "er, figures of eight" is one. Apostrophes left out. */
 export const SPEAKS =
-  /^(?:i|im|id|ill|ive|we|were|weve|wed|you|youre|youll|youve|youd|they|theyre|he|hes|she|shes|it|its|thats|theres|heres|whats|who|lets|dont|cant|wont|if|because|maybe|okay|yes|no|not|hmm+|oh|ooh|ah|aha|um|er|hey|wow|yeah|yep|nope|oops|everybodys|somebodys|nobodys|anybodys|everyones|someones|gorgeous|beautiful|marvellous|fabulous|fantastic|excellent|brilliant|perfect|wonderful|grand|superb)\b/
+  /^(?:i|im|id|ill|ive|we|were|weve|wed|you|youre|youll|youve|youd|they|theyre|he|hes|she|shes|it|its|thats|theres|heres|whats|who|lets|dont|cant|wont|if|because|maybe|okay|yes|no|not|yeah|yep|nope|oops|everybodys|somebodys|nobodys|anybodys|everyones|someones|gorgeous|beautiful|marvellous|fabulous|fantastic|excellent|brilliant|perfect|wonderful|grand|superb)\b|^(?:hmm+|oh|ooh|ah|aha|um|er|hey|wow)$/
 
 /** "Wiggle the ankles": told to do, no name. */
 export const IMPERATIVE = new RegExp(
