@@ -35,7 +35,7 @@ export const Settings = z.object({
     .default(null),
   /** A folder whose recordings are taken in by themselves. Absolute path, null = none. */
   inboxFolder: z.string().min(1).nullable().default(null),
-  /** Asked about the words of every class once they are drafted; null = nothing leaves the studio. */
+  /** Asked about the words of every class once they are drafted; null = as the settings page says. */
   reader: z.custom<SecondReaderSettings>().nullable().default(null),
   /** For people who work on the templates: they are read again at every page. */
   freshTemplates: z.boolean().default(false),

@@ -5,6 +5,7 @@ import { AppError } from '../../shared/errors.ts'
 import type { Rooms } from '../store/open-store.ts'
 import type { Job } from '../store/read-job.ts'
 import type { Studio } from '../studio.ts'
+import { findReader } from './change-reader.ts'
 
 const Id = z.string().min(1)
 /** What each kind of job is told. The kind's file in server/jobs reads it with the same schema. */
@@ -87,12 +88,12 @@ export async function askPublish(studio: Needs, input: z.input<(typeof JOB_INPUT
 
 /** Has the second reader look through words that are drafted, once for each transcript; without one in the settings nothing is asked. */
 export async function askReading(
-  { store, actor, settings }: Needs & Pick<Studio, 'settings'>,
+  studio: Needs & Pick<Studio, 'settings' | 'dataFolder'>,
   input: JobInput<'read-again'>,
 ): Promise<Job | null> {
   const { recordingId, transcriptVersion } = input
-  if (settings.reader === null) return null
-  return askJob(store, actor, 'read-again', input, `read-again-${recordingId}-${transcriptVersion}`)
+  if ((await findReader(studio)) === null) return null
+  return askJob(studio.store, studio.actor, 'read-again', input, `read-again-${recordingId}-${transcriptVersion}`)
 }
 
 /** A waiting job ends at once, a running one stops soon. @throws AppError row-missing, not-allowed */

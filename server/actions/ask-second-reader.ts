@@ -69,12 +69,25 @@ async function sendQuestion(settings: SecondReaderSettings, question: string, si
       redirect: 'error',
       signal,
     })
-    if (!answer.ok) throw fault(`It answered with status ${String(answer.status)}.`)
+    if (!answer.ok) throw fault(sayStatus(answer.status))
     return await readLimited(answer)
   } catch (cause) {
     if (cause instanceof AppError) throw cause
     throw fault(signal.aborted ? 'It did not answer in time.' : 'It cannot be reached.', cause)
   }
+}
+
+/** RFC 9110 (2022), section 15; 429 from RFC 6585 (2012). */
+function sayStatus(status: number): string {
+  const why =
+    status === 401 || status === 403
+      ? ': the key is missing, or is not the right one'
+      : status === 404
+        ? ': nothing is at this address, or it has no such model'
+        : status === 429
+          ? ': it has been asked too often, or what was paid for is used up'
+          : ''
+  return `It answered with status ${String(status)}${why}.`
 }
 
 async function readLimited(answer: Response): Promise<string> {
@@ -110,7 +123,7 @@ function parseJson(text: string): unknown {
 function fault(what: string, cause?: unknown): AppError {
   return new AppError(
     'second-reader',
-    `The second reader was of no use. ${what} The draft stands without it; look at the REPSLATE_READER settings.`,
+    `The second reader was of no use. ${what} What is drafted stands without it; look at its settings.`,
     { cause },
   )
 }

@@ -13,6 +13,7 @@ import type { StoredSheet } from '../store/keep-sheets.ts'
 import type { Rooms } from '../store/open-store.ts'
 import type { Studio } from '../studio.ts'
 import { askSecondReader } from './ask-second-reader.ts'
+import { findReader } from './change-reader.ts'
 import { findClassFile, findClassFileOrNull } from './find-class-file.ts'
 
 type Needs = Pick<Studio, 'store' | 'storage' | 'actor'>
@@ -38,12 +39,12 @@ export async function draftRecording(
  * @throws AppError second-reader, row-missing, transcript-*, not-allowed
  */
 export async function readAgain(
-  studio: Needs & Pick<Studio, 'settings'>,
+  studio: Needs & Pick<Studio, 'settings' | 'dataFolder'>,
   input: { recordingId: string; transcriptVersion: number; opId: string },
   signal?: AbortSignal,
 ): Promise<{ added: number; refused: number } | null> {
   const { recordingId, transcriptVersion, opId } = input
-  const { reader } = studio.settings
+  const reader = await findReader(studio)
   const newest = await studio.store.transcripts.read(recordingId)
   if (!reader || newest?.version !== transcriptVersion) return null
   const { transcript, fresh } = await draftFrom(studio, recordingId, transcriptVersion)

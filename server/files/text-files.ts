@@ -46,13 +46,14 @@ function encodingOf(bytes: Uint8Array): string {
 
 /**
  * Writes a text file whole: first beside its place, then renamed into it, so that nobody ever sees half of it.
+ * @param mode who may read a new file; the system's own mask takes away from it
  * @throws AppError out-not-writable, disk-full
  */
-export async function writeTextFile(file: string, text: string): Promise<void> {
+export async function writeTextFile(file: string, text: string, mode = 0o666): Promise<void> {
   const part = `${file}.${process.pid}.part`
   try {
     await makeFolder(path.dirname(path.resolve(file)))
-    const handle = await open(part, 'w')
+    const handle = await open(part, 'w', mode)
     try {
       await handle.writeFile(text)
       await handle.sync()

@@ -7,6 +7,7 @@ import { buildShelfPage } from '../../views/pages/shelf.ts'
 import { addRecording, removeRecording } from '../actions/add-recording.ts'
 import { draftFromSpeech } from '../actions/draft-recording.ts'
 import { arrangeFiles, GivenRole } from '../actions/arrange-files.ts'
+import { findReader } from '../actions/change-reader.ts'
 import { chooseSound, SoundInput } from '../actions/choose-sound.ts'
 import { chooseClassMedia, partsOf } from '../actions/find-class-file.ts'
 import { readFacts, readPlace } from '../actions/media-facts.ts'
@@ -86,12 +87,13 @@ function readOrder(body: unknown): { id: string; role: GivenRole }[] {
 
 async function sendAddPage(studio: Studio, res: Response, entry: ShelfEntry | null): Promise<void> {
   const kinds = await studio.store.kinds.list()
+  const reader = await findReader(studio)
   const page = buildAddClassPage({
     entry: entry && plainEntry(entry),
     kinds,
     maxBytes: studio.settings.maxUploadBytes,
     hasFfmpeg: studio.ffmpeg !== null,
-    secondReader: studio.settings.reader === null ? '' : new URL(studio.settings.reader.url).host,
+    secondReader: reader === null ? '' : new URL(reader.url).host,
   })
   render(res, 'add-class', page)
 }

@@ -18,6 +18,7 @@ import { addPublish } from './publish.ts'
 import { addRecordingPieces } from './recording-pieces.ts'
 import { addRecordings } from './recordings.ts'
 import { addSession } from './session.ts'
+import { addSettings } from './settings.ts'
 import { addUploads } from './uploads.ts'
 
 /** A route that needs no more than the studio may ask for a Studio. */
@@ -36,6 +37,7 @@ export const ROUTES: readonly AddRoutes[] = [
   addChecks,
   addJobs,
   addKinds,
+  addSettings,
   addPublish,
   addExports,
   addMedia,

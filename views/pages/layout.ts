@@ -4,7 +4,7 @@
 export type PageKind = 'shelf' | 'bench' | 'floor'
 
 /** Which entry of the navigation the page belongs to; '' = none of them. */
-export type Place = 'shelf' | 'add' | 'jobs' | 'library' | ''
+export type Place = 'shelf' | 'add' | 'jobs' | 'library' | 'settings' | ''
 
 export interface Message {
   kind: 'stop' | 'warn' | 'note' | 'done'

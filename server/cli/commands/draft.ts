@@ -12,6 +12,7 @@ import type { SecondReaderSettings } from '../../../shared/second-reader.ts'
 import { formatClock, parseClock, type Ms } from '../../../shared/time.ts'
 import type { ClassPlan, Transcript } from '../../../shared/transcript.ts'
 import { askSecondReader } from '../../actions/ask-second-reader.ts'
+import { savedReader } from '../../actions/change-reader.ts'
 import { draftRecording, readAgain as readAgainRecording } from '../../actions/draft-recording.ts'
 import { readTextFile } from '../../files/text-files.ts'
 import type { Studio } from '../../studio.ts'
@@ -65,7 +66,7 @@ export function addDraft(program: Command, io: Io): void {
 async function draftOf(studio: Studio, recordingId: string, { secondReader }: Options, io: Io): Promise<LogSheet> {
   const [newest] = (await studio.store.transcripts.list(recordingId)).sort((a, b) => b.version - a.version)
   if (!newest) throw new AppError('row-missing', `No class "${recordingId}" with a transcript is in this studio.`)
-  const reader = secondReader ? wantedReader() : null
+  const reader = secondReader ? (readSecondReader(process.env) ?? (await savedReader(studio)) ?? wantedReader()) : null
   const input = { recordingId, transcriptVersion: newest.version }
   await draftRecording(studio, { ...input, opId: studio.ids() })
   if (reader) {
