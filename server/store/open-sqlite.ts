@@ -3,7 +3,7 @@ import type { AsyncLocalStorage } from 'node:async_hooks'
 import { mkdirSync } from 'node:fs'
 import path from 'node:path'
 import { SqliteDialect, SqliteDriver } from 'kysely'
-import type { DatabaseConnection, Dialect, Driver, SqliteDialectConfig } from 'kysely'
+import type { DatabaseConnection, Dialect, Driver } from 'kysely'
 import Database from 'libsql'
 import { AppError } from '../../shared/errors.ts'
 import { guardConnection, refuseSecondDoor } from './guard-connection.ts'
@@ -26,7 +26,9 @@ export function openSqlite(dataFolder: string, inside: AsyncLocalStorage<boolean
     database.exec('pragma journal_mode=WAL')
     database.exec('pragma synchronous=FULL')
     database.exec('pragma foreign_keys=on')
-    return new StoreDialect({ database }, database, inside, openTurns(dataFolder, Date.now))
+    const turns = openTurns(dataFolder, Date.now)
+    const createDriver = (): Driver => new StoreDriver(database, inside, turns)
+    return Object.assign(new SqliteDialect({ database }), { createDriver })
   } catch (cause) {
     throw new AppError(
       'store-open',
@@ -36,45 +38,16 @@ export function openSqlite(dataFolder: string, inside: AsyncLocalStorage<boolean
   }
 }
 
-class StoreDialect extends SqliteDialect {
-  readonly #config: SqliteDialectConfig
-  readonly #database: Database.Database
-  readonly #inside: AsyncLocalStorage<boolean>
-  readonly #turns: Turns
-
-  constructor(
-    config: SqliteDialectConfig,
-    database: Database.Database,
-    inside: AsyncLocalStorage<boolean>,
-    turns: Turns,
-  ) {
-    super(config)
-    this.#turns = turns
-    this.#config = config
-    this.#database = database
-    this.#inside = inside
-  }
-
-  override createDriver(): Driver {
-    return new StoreDriver(this.#config, this.#database, this.#inside, this.#turns)
-  }
-}
-
 class StoreDriver extends SqliteDriver {
   readonly #database: Database.Database
   readonly #inside: AsyncLocalStorage<boolean>
   readonly #turns: Turns
 
-  constructor(
-    config: SqliteDialectConfig,
-    database: Database.Database,
-    inside: AsyncLocalStorage<boolean>,
-    turns: Turns,
-  ) {
-    super(config)
-    this.#turns = turns
+  constructor(database: Database.Database, inside: AsyncLocalStorage<boolean>, turns: Turns) {
+    super({ database })
     this.#database = database
     this.#inside = inside
+    this.#turns = turns
   }
 
   override async acquireConnection(): Promise<DatabaseConnection> {
