@@ -11,6 +11,8 @@ export const MESSAGES_ELEMENT = '#messages'
 /** What the templates `error` (a page) and `parts/error` get. */
 export interface ErrorView extends Explained {
   requestId: string
+  /** True = a member asked, who goes on in the library. */
+  forMembers: boolean
 }
 
 export function answerMissing(): RequestHandler {
@@ -20,7 +22,11 @@ export function answerMissing(): RequestHandler {
 /** @param onFault hears errors that are a fault of this machine or program */
 export function answerErrors(onFault: (error: unknown) => void): ErrorRequestHandler {
   return (error, req, res, _next) => {
-    const view = { ...explainError(error), requestId: String(res.getHeader('X-Request-Id') ?? '') }
+    const view = {
+      ...explainError(error),
+      requestId: String(res.getHeader('X-Request-Id') ?? ''),
+      forMembers: isForMembers(req.path),
+    }
     if (view.status >= 500) onFault(error)
     if (res.headersSent) {
       // half an answer must not look like a whole one
@@ -83,6 +89,8 @@ function writeOr(
     return plain(view)
   }
 }
+
+const isForMembers = (path: string): boolean => /^\/(library|lessons)(\/|$)/.test(path)
 
 function plainPart(view: ErrorView): string {
   const details = view.details.map((line) => `<li>${escapeHtml(line)}</li>`).join('')

@@ -6,7 +6,7 @@ import { buildSegment } from '../helpers/build-sheet.ts'
 it.each([
   ['captions-missing', '/add/r1#words', 'Give its captions'],
   ['no-place', '/recordings/r1#t=1', 'Place it'],
-  ['dose-missing', '/recordings/r1/checks', 'Close it'],
+  ['dose-missing', '/recordings/r1/checks', 'Put it right'],
 ])('what %s found is closed at %s', (rule, href, label) => {
   const segment = buildSegment('s1', 1, 2, { exercise: { name: 'Chair squats' } })
   const page = buildPublishPage({

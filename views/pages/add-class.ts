@@ -47,6 +47,8 @@ export interface AddClassPage extends ClassAnswers {
   hasWords: boolean
   /** Who else reads the words, such as `reader.example`; '' = nobody. */
   secondReader: string
+  /** True = its exercises are marked or proposed, so the class has its further pages. */
+  hasSheet: boolean
   /** Speech can be turned into proposals. */
   canUseSpeech: boolean
 }
@@ -83,7 +85,7 @@ export function buildAddClassPage(input: {
     layout: buildLayout({
       title,
       kind: 'shelf',
-      here: 'add',
+      here: isNew ? 'add' : 'shelf',
       scripts: isNew ? ['upload', 'take-export'] : ['upload'],
       htmx: !isNew,
       sse: !isNew,
@@ -112,6 +114,7 @@ export function buildAddClassPage(input: {
     ...buildAnswers(entry ?? { audience: null, equipment: [], music: null, people: null }),
     hasWords: entry?.hasWords ?? false,
     secondReader: input.secondReader ?? '',
+    hasSheet: entry !== null && entry.work !== null,
     canUseSpeech: entry !== null && entry.hasWave && !entry.hasWords && entry.work === null,
   }
 }

@@ -85,7 +85,7 @@ export interface WaivedPart {
 export function buildChecksPage(input: ChecksInput): ChecksPage {
   const title = input.work?.sheet.title || input.title
   return {
-    layout: buildLayout({ title: `Checks of ${title}`, kind: 'shelf', scripts: ['checks'] }),
+    layout: buildLayout({ title: `Checks of ${title}`, kind: 'shelf', here: 'shelf', scripts: ['checks'] }),
     title,
     address: classAddress(input.recordingId),
     parts: input.work && buildChecksParts(input, input.work),

@@ -131,7 +131,7 @@ export function buildClassPage(input: ClassInput): ClassPage {
   const src = film?.preview === null ? `${address}/media/${film.mediaId}` : `${address}/preview`
   const title = input.work?.sheet.title || input.title
   return {
-    layout: buildLayout({ title, kind: 'bench', scripts: ['class'] }),
+    layout: buildLayout({ title, kind: 'bench', here: 'shelf', scripts: ['class'] }),
     title,
     address,
     film:

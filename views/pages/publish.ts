@@ -243,7 +243,7 @@ function closedAt(recordingId: string, rule: string, at: string): { href: string
   const id = encodeURIComponent(recordingId)
   if (rule.startsWith('captions-')) return { href: `/add/${id}#words`, label: 'Give its captions' }
   if (rule === 'no-place') return { href: `/recordings/${id}${at}`, label: 'Place it' }
-  return { href: `/recordings/${id}/checks`, label: 'Close it' }
+  return { href: `/recordings/${id}/checks`, label: 'Put it right' }
 }
 
 /** What asks for a decision is open; the rest is out of the way. */

@@ -53,7 +53,7 @@ const LOCAL = { on: 'yes', url: 'http://127.0.0.1:11434/v1', model: 'any', key: 
 
 it('is off, and asks nobody, until a person sets it', async () => {
   expect(await findReader(door.door)).toBeNull()
-  expect(await page()).toContain('<span class="chip">Off</span>')
+  expect(await page()).toContain('<span class="tag">Off</span>')
 })
 
 describe('an address', () => {
