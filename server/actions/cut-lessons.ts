@@ -16,7 +16,7 @@ export interface CutLessonsInput {
 
 /** Clips that are right from an earlier run are kept. @throws AppError as cutStoredClass; row-missing, not-allowed */
 export async function cutLessons(
-  studio: Pick<Studio, 'store' | 'storage' | 'ffmpeg' | 'actor' | 'clock'>,
+  studio: Pick<Studio, 'store' | 'storage' | 'ffmpeg' | 'actor' | 'clock' | 'dataFolder' | 'ids'>,
   { recordingId, segmentIds, signal, onProgress }: CutLessonsInput,
 ): Promise<Manifest> {
   mustBeAllowed(studio.actor, 'job.ask', { type: 'recording', id: recordingId })

@@ -6,10 +6,10 @@ import { cutFolder } from '../storage/media-keys.ts'
 import type { MediaFile } from '../store/keep-media.ts'
 import type { Studio } from '../studio.ts'
 import { cutClass } from './cut-class.ts'
-import { findClassFile } from './find-class-file.ts'
+import { holdFilm } from './hold-film.ts'
 import type { OnProgress } from './progress.ts'
 
-type Needs = Pick<Studio, 'store' | 'storage' | 'ffmpeg' | 'clock'>
+type Needs = Pick<Studio, 'store' | 'storage' | 'ffmpeg' | 'clock' | 'dataFolder' | 'ids'>
 
 /**
  * @param sheet with the segments that are wanted only
@@ -23,17 +23,21 @@ export async function cutStoredClass(
   { signal, onProgress }: { signal?: AbortSignal | undefined; onProgress?: OnProgress | undefined },
 ): Promise<Manifest> {
   const { storage, store } = studio
-  const film = await findClassFile(studio, recordingId)
-  const sound = chosenSound(sheet, await store.media.list(recordingId))
-  if (sound) await mustFit(studio, film.media)
-  const manifest = await cutClass({
-    ...{ recordingPath: film.path, sheet, outDir: storage.path(cutFolder(recordingId)), jobs: 1, silent: true },
-    ...(sound && { soundPath: storage.path(sound.storageKey ?? '') }),
-    ...(studio.ffmpeg && { found: studio.ffmpeg }),
-    ...{ now: studio.clock, signal, onProgress },
-  })
-  const sha256 = film.media.sha256 ?? manifest.recording.sha256
-  return { ...manifest, recording: { ...manifest.recording, sha256 } }
+  const { film, release } = await holdFilm(studio, recordingId)
+  try {
+    const sound = chosenSound(sheet, await store.media.list(recordingId))
+    if (sound) await mustFit(studio, film.media)
+    const manifest = await cutClass({
+      ...{ recordingPath: film.path, sheet, outDir: storage.path(cutFolder(recordingId)), jobs: 1, silent: true },
+      ...(sound && { soundPath: storage.path(sound.storageKey ?? '') }),
+      ...(studio.ffmpeg && { found: studio.ffmpeg }),
+      ...{ now: studio.clock, signal, onProgress },
+    })
+    const sha256 = film.media.sha256 ?? manifest.recording.sha256
+    return { ...manifest, recording: { ...manifest.recording, sha256 } }
+  } finally {
+    await release()
+  }
 }
 
 /** By its id, or by its sum where the sheet came from another studio. null = the film's own sound is published. */

@@ -1,8 +1,10 @@
 // Which films that were joined of parts may go, and when.
+import { readdir, readFile } from 'node:fs/promises'
 import path from 'node:path'
 import { beforeEach, expect, it, onTestFinished } from 'vitest'
 import { askJob } from '../../../server/actions/ask-job.ts'
 import { backUpStudio } from '../../../server/actions/back-up.ts'
+import { holdFilm } from '../../../server/actions/hold-film.ts'
 import { dropJoined, sweepJoined } from '../../../server/actions/drop-joined.ts'
 import { keyOfParts } from '../../../server/actions/find-class-file.ts'
 import { restoreStudio } from '../../../server/actions/restore.ts'
@@ -102,4 +104,16 @@ it('a backup whose store names a film that went meanwhile begins again, and can 
   const other = await openStudio(testSettings(restored.dataFolder))
   onTestFinished(() => other.close())
   expect((await other.store.media.list(recordingId)).map(({ fileName }) => fileName)).toEqual(['a', 'b', 'new'])
+})
+
+it('can be read to its end by a command that began with it, whatever takes it away, and leaves nothing then', async () => {
+  const { film, release } = await holdFilm(studio, recordingId)
+  expect(film.media.id).toBe(newId)
+  // the studio, another program, takes the film away
+  await studio.store.media.remove(newId, studio.actor)
+  await studio.storage.delete(newKey)
+  expect(await readFile(film.path, 'utf8')).toBe('new')
+  await release()
+  expect(await readdir(path.join(studio.dataFolder, 'work'))).toEqual([])
+  await expect(holdFilm(studio, recordingId)).rejects.toMatchObject({ code: 'row-missing' })
 })
