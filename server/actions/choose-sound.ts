@@ -84,7 +84,7 @@ function mustBePlaced(sound: MediaFile, film: MediaFile | null): void {
   throw new AppError(
     'sound-not-matching',
     place && place.found === null
-      ? `"${sound.fileName}" is not heard in the film, so it cannot be laid under it. Choose the sound of this class.`
+      ? `"${sound.fileName}" is not heard in the film, so where it lies is not known. Choose the sound of this class, or say where it begins.`
       : `Where "${sound.fileName}" lies under the film is not measured yet. Wait a moment, then choose it again.`,
   )
 }

@@ -87,6 +87,8 @@ export const SoundPlace = z.object({
       /** 0 to 1, and how many places of the film agree. */
       likeness: z.number(),
       places: z.number().int(),
+      /** Not heard: a person said where it begins. */
+      byHand: z.literal(true).optional(),
     })
     .nullable(),
 })

@@ -1,4 +1,5 @@
 /** Finds where sound recorded apart lies under the film of its class, how far its clock is off, and how sure that is. */
+import { z } from 'zod'
 import { findPlace, openSound } from '../../core/media/engine/lay-sound.ts'
 import type { Alignment } from '../../core/media/align-sound.ts'
 import { openRecording } from '../../core/media/engine/open-recording.ts'
@@ -9,6 +10,7 @@ import type { MediaFile } from '../store/keep-media.ts'
 import type { Rooms } from '../store/open-store.ts'
 import type { Studio } from '../studio.ts'
 import { askJob } from './ask-job.ts'
+import { chooseSound } from './choose-sound.ts'
 import { findClassFileOrNull } from './find-class-file.ts'
 import { readPlace } from './media-facts.ts'
 import type { SoundPlace } from './media-facts.ts'
@@ -66,6 +68,48 @@ async function keepPlace(
     await media.change(id, { ...clock, facts: { ...(facts as object | null), place } }, PROGRAM)
   })
   return place
+}
+
+export const TypedPlace = z.object({
+  recordingId: z.string().min(1),
+  mediaId: z.string().min(1),
+  /** Seconds on the film's clock, with point or comma; below 0 = it began before the film. A day is more than any class. */
+  seconds: z
+    .string()
+    .trim()
+    .transform((text) => text.replace(',', '.').replace(/^[\u2212\u2013]/, '-'))
+    .pipe(z.string().regex(/^[+-]?\d{1,5}(\.\d{1,3})?$/, 'Write seconds, such as 7.3 or -7.3.'))
+    .transform(Number)
+    .pipe(z.number().min(-86_400).max(86_400)),
+})
+
+/**
+ * For a film without sound, or one in which it is not heard. A sound that is published already moves with it.
+ * @throws AppError row-missing, row-exists when it was found by ear, not-allowed
+ */
+export async function typePlace(
+  studio: Pick<Studio, 'store' | 'storage' | 'actor' | 'ids'>,
+  input: z.input<typeof TypedPlace>,
+): Promise<void> {
+  const { recordingId, mediaId, seconds } = TypedPlace.parse(input)
+  const { store, actor } = studio
+  mustBeAllowed(actor, 'media.change', { type: 'media', id: mediaId })
+  const film = await findClassFileOrNull(studio, recordingId)
+  if (!film) throw new AppError('row-missing', 'The film of this class is not here yet, so nothing can lie under it.')
+  await store.transaction(async ({ media }) => {
+    const sound = (await media.list(recordingId)).find(({ id, role }) => id === mediaId && role === 'sound')
+    if (!sound) throw new AppError('row-missing', 'This sound is not among the files of the class any more.')
+    const known = readPlace(sound)
+    if (known?.filmId === film.media.id && known.found && !known.found.byHand) {
+      throw new AppError('row-exists', 'Where this sound begins was found by ear, and is kept.')
+    }
+    const place: SoundPlace = { filmId: film.media.id, found: { likeness: 0, places: 0, byHand: true } }
+    const facts = { ...(sound.facts as object | null), place }
+    await media.change(mediaId, { startMs: Math.round(seconds * 1000), driftPpm: 0, facts }, actor)
+  })
+  const published = (await store.sheets.readOf(recordingId))?.sheet.publishedSound
+  if (published?.mediaId !== mediaId) return
+  await chooseSound(studio, { recordingId, sound: mediaId, gainDb: published.gainDb ?? 0 })
 }
 
 /** Asks for the place of every sound that is not compared with this film yet. */

@@ -11,6 +11,7 @@ import { findReader } from '../actions/change-reader.ts'
 import { chooseSound, SoundInput } from '../actions/choose-sound.ts'
 import { chooseClassMedia, partsOf } from '../actions/find-class-file.ts'
 import { readFacts, readPlace } from '../actions/media-facts.ts'
+import { typePlace } from '../actions/place-sound.ts'
 import { saveWords } from '../actions/save-words.ts'
 import { showRecording, showShelf } from '../actions/show-shelf.ts'
 import type { ShelfEntry } from '../actions/show-shelf.ts'
@@ -22,6 +23,7 @@ import { readWords } from './read-words.ts'
 
 const Params = z.object({ id: z.string() })
 const SoundForm = SoundInput.omit({ recordingId: true })
+const PlaceForm = z.object({ mediaId: z.string(), seconds: z.string() })
 const NewForm = z.object({ title: z.string() })
 
 export function addRecordings(app: Router, studio: Studio): void {
@@ -52,6 +54,11 @@ export function addRecordings(app: Router, studio: Studio): void {
   app.post('/recordings/:id/sound', readForm(), async (req, res) => {
     const { id } = Params.parse(req.params)
     await chooseSound(studio, { recordingId: id, ...SoundForm.parse(req.body) })
+    res.redirect(303, `/add/${id}#film`)
+  })
+  app.post('/recordings/:id/sound-place', readForm(), async (req, res) => {
+    const { id } = Params.parse(req.params)
+    await typePlace(studio, { recordingId: id, ...PlaceForm.parse(req.body) })
     res.redirect(303, `/add/${id}#film`)
   })
   app.post('/recordings/:id/speech-draft', readForm(), async (req, res) => {

@@ -15,7 +15,11 @@ it('nothing is offered before anything is marked', () => {
 describe('a sound recorded apart', () => {
   it.each([
     ['is not measured yet', null, 'Is compared with the film; it can be chosen once its place is found.'],
-    ['is of another class', 'none' as const, 'Is not heard in the film, so it cannot be laid under it.'],
+    [
+      'is of another class',
+      'none' as const,
+      'Is not heard in the film. Say below where it begins, if it is of this class.',
+    ],
   ])('cannot be chosen when it %s', (_what, of, help) => {
     expect(choices({ files: [{ ...FILE, place: of }] })[1]).toMatchObject({ off: true, help })
   })

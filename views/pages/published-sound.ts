@@ -10,13 +10,16 @@ export interface SoundInput {
     id: string
     fileName: string
     /** null = still to be compared with the film; 'none' = not heard in it. */
-    place: { startMs: number; driftPpm: number; likeness: number; places: number } | 'none' | null
+    place:
+      { startMs: number; driftPpm: number; likeness: number; places: number; byHand?: true | undefined } | 'none' | null
   }[]
   chosen: PublishedSound | null
 }
 
 export interface SoundPart {
   choices: { value: string; label: string; help: string; chosen: boolean; off: boolean }[]
+  /** Sound that is not heard in the film: a person says where it begins. */
+  unheard: { id: string; name: string; seconds: string }[]
   gains: { value: string; label: string; chosen: boolean }[]
 }
 
@@ -64,6 +67,13 @@ export function buildSoundPart(input: SoundInput | null): SoundPart | null {
           ]
         : []),
     ],
+    unheard: files.flatMap(({ id, fileName, place }) =>
+      place === 'none'
+        ? [{ id, name: fileName, seconds: '' }]
+        : place?.byHand
+          ? [{ id, name: fileName, seconds: String(place.startMs / 1000) }]
+          : [],
+    ),
     gains: Array.from({ length: 2 * MOST_DB + 1 }, (_, index) => MOST_DB - index).map((gainDb) => ({
       value: String(gainDb),
       label: gainDb === 0 ? 'As lessons usually are' : `${gainDb > 0 ? '+' : '−'}${Math.abs(gainDb)} dB`,
@@ -74,11 +84,12 @@ export function buildSoundPart(input: SoundInput | null): SoundPart | null {
 
 function placeWords(place: SoundInput['files'][number]['place']): string {
   if (place === null) return 'Is compared with the film; it can be chosen once its place is found.'
-  if (place === 'none') return 'Is not heard in the film, so it cannot be laid under it.'
-  const { startMs, driftPpm, likeness, places } = place
+  if (place === 'none') return 'Is not heard in the film. Say below where it begins, if it is of this class.'
+  const { startMs, driftPpm, likeness, places, byHand } = place
   const seconds = `${(Math.abs(startMs) / 1000).toFixed(2)} s`
   const begins =
     startMs === 0 ? 'Begins with the film' : `Begins ${seconds} ${startMs < 0 ? 'before' : 'after'} the film`
+  if (byHand) return `${begins}, as you said. Watch a lesson first.`
   const clock = Math.abs(driftPpm) < NO_DRIFT ? 'keeps its time' : `its clock runs ${driftWords(driftPpm)}`
   const isSure = likeness >= SURE.likeness && places >= SURE.places
   const heard = `${formatCount(places, 'place')} of the film ${places === 1 ? 'agrees' : 'agree'}, alike by ${Math.round(likeness * 100)} %`
