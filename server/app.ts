@@ -20,7 +20,7 @@ const UPLOADS = '/uploads'
 
 /** @param routes those of the studio, unless said */
 export function buildApp(door: Door, routes: readonly AddRoutes[] = ROUTES): Express {
-  const { sessions, assets, views, settings } = door
+  const { sessions, assets, views, settings, changes } = door
   const app = express()
   app.disable('x-powered-by')
   // in any other environment express itself would show stacks where our own answer to an error fails
@@ -28,9 +28,19 @@ export function buildApp(door: Door, routes: readonly AddRoutes[] = ROUTES): Exp
   app.set('query parser', 'simple')
   const tools: PageTools = {
     views,
-    frame: (res) => ({ token: sessions.token(res.req, res), assets, htmxConfig: HTMX_CONFIG }),
+    frame: (res) => ({
+      token: sessions.token(res.req, res),
+      assets,
+      htmxConfig: HTMX_CONFIG,
+      seen: Number(res.locals['seen']),
+    }),
   }
   app.locals['pageTools'] = tools
+  app.use((_req, res, next) => {
+    // before anything is read: what changes from here on is told once the page listens
+    res.locals['seen'] = changes.newest()
+    next()
+  })
   app.use(setHeaders(door.ids))
   app.use(checkHost(settings.allowedHosts))
   app.use(checkOrigin())

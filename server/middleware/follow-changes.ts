@@ -11,6 +11,8 @@ export interface Changes {
    * must be read again.
    */
   since: (afterSeq: number, topics: readonly Topic[]) => StoreEvent[] | null
+  /** The number of the last event that was heard; 0 = none since the studio was opened. */
+  newest: () => number
   /** @returns ends it */
   follow: (topics: readonly Topic[], listener: (event: StoreEvent) => void) => () => void
   close: () => void
@@ -53,6 +55,7 @@ export async function followChanges(events: Events): Promise<Changes> {
       if (!first || first.seq > afterSeq + 1) return null
       return remembered.filter((event) => event.seq > afterSeq && fits(event, topics))
     },
+    newest: () => remembered.at(-1)?.seq ?? 0,
     follow: (topics, listener) => {
       // a function of its own, so that the same listener can follow twice
       const own = (event: StoreEvent): void => listener(event)

@@ -176,6 +176,7 @@ describe('templates', () => {
   const frame = {
     token: 't"',
     htmxConfig: '{}',
+    seen: 0,
     assets: { js: (n: string) => n, css: (n: string) => n, file: (n: string) => n },
   }
   const error = {

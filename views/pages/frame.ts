@@ -14,6 +14,8 @@ export interface Frame {
   /** The token of this session; every write carries it, as header X-Repslate-Token or as field `token` of a form. */
   token: string
   assets: AssetNames
+  /** The newest event of the store when the page was asked for; its events go on from there. */
+  seen: number
   /** The content of `<meta name="htmx-config">`. */
   htmxConfig: string
 }

@@ -36,6 +36,23 @@ describe('/events', () => {
     expect(Number(second['id'])).toBe(Number(first['id']) + 1)
   })
 
+  it('tells a page what changed between its being asked for and its first connection', async () => {
+    await change('before')
+    const seen = async (): Promise<string> => /since=(\d+)/.exec((await opened.ask('/jobs')).text)?.[1] ?? ''
+    await expect.poll(async () => Number(await seen())).toBeGreaterThan(0)
+    const since = await seen()
+    await change('between')
+    await expect.poll(seen).not.toBe(since)
+    const stream = await followUrl(`${opened.url}/events?topics=settings&since=${since}`)
+    await stream.next()
+    expect(JSON.parse((await stream.next())['data'] ?? '')).toMatchObject({ objectId: 'between' })
+    // one that missed nothing is told nothing twice
+    const fresh = await followUrl(`${opened.url}/events?topics=settings&since=${await seen()}`)
+    await fresh.next()
+    await change('after')
+    expect(JSON.parse((await fresh.next())['data'] ?? '')).toMatchObject({ objectId: 'after' })
+  })
+
   it('tells only what was asked for', async () => {
     const stream = await followUrl(`${opened.url}/events?topics=jobs,settings/mine`)
     await stream.next()
