@@ -40,6 +40,12 @@ function openClassPage(place: HTMLElement): void {
     place.querySelector<HTMLButtonElement>(`.span[data-span="0"] [data-edge="${name}"] [data-now]`)?.click()
   onKeys({
     p: () => film?.toggle(),
+    f: () =>
+      film &&
+      tell(
+        `The film plays ${film.faster() === 1 ? 'at its own pace' : `${film.video.playbackRate} times as fast`}.`,
+        'note',
+      ),
     e: () => place.querySelector<HTMLButtonElement>('#play-span')?.click(),
     i: edge('start'),
     o: edge('end'),
