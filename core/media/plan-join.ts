@@ -85,12 +85,17 @@ function planCopy(parts: readonly JoinPart[], { video, firstFrameMs }: JoinPart)
     ...{ method: 'copy', why: null },
     ...(fits ? { format: 'mp4', ending: 'mp4' } : { format: 'matroska', ending: 'mkv' }),
     filter:
-      sound === null ? null : [...sound.steps, `${sound.names.join('')}concat=n=${parts.length}:v=0:a=1[a]`].join(';'),
+      sound === null
+        ? null
+        : [
+            ...sound.steps,
+            `${sound.names.join('')}concat=n=${parts.length}:v=0:a=${sound.outs.length}${sound.outs.join('')}`,
+          ].join(';'),
     output: [
       ...['-map', `0:${video.index}`, '-c:v', 'copy', '-bsf:v', `setts=pts=PTS${place}:dts=DTS${place}`],
       // the name under which every player knows HEVC in MP4
       ...(fits && video.codec === 'hevc' ? ['-tag:v', 'hvc1'] : []),
-      ...(sound ? ['-map', '[a]', ...SOUND] : []),
+      ...mapSound(sound),
       ...[...PLAIN, '-f', fits ? 'mp4' : 'matroska'],
     ],
   }
@@ -104,12 +109,12 @@ function planEncode(parts: readonly JoinPart[], { video }: JoinPart, why: string
   const pictures = parts.map((part, at) => `[${at}:${part.video.index}]${shape}[v${at}]`)
   const sound = planSound(parts, 0)
   const names = parts.map((_part, at) => `[v${at}]${sound?.names[at] ?? ''}`).join('')
-  const join = `${names}concat=n=${parts.length}:v=1:a=${sound ? 1 : 0}[v]${sound ? '[a]' : ''}`
+  const join = `${names}concat=n=${parts.length}:v=1:a=${sound?.outs.length ?? 0}[v]${sound?.outs.join('') ?? ''}`
   return {
     ...{ method: 'encode', why, format: 'mp4', ending: 'mp4' },
     filter: [...pictures, ...(sound?.steps ?? []), join].join(';'),
     output: [
-      ...['-map', '[v]', ...(sound ? ['-map', '[a]', ...SOUND] : [])],
+      ...['-map', '[v]', ...mapSound(sound)],
       // every frame stays, at its own time
       ...['-fps_mode', 'passthrough', '-enc_time_base:v', '1/90000', '-video_track_timescale', '90000'],
       ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '18', '-flags:v', '+bitexact', ...PLAIN, '-f', 'mp4'],
@@ -117,18 +122,53 @@ function planEncode(parts: readonly JoinPart[], { video }: JoinPart, why: string
   }
 }
 
-/** Each part's sound as long as its part, so that picture and sound of the next begin together; null = no part has any. */
-function planSound(parts: readonly JoinPart[], firstInput: number): { steps: string[]; names: string[] } | null {
+interface SoundPlan {
+  steps: string[]
+  /** Of each part, all its tracks. */
+  names: string[]
+  outs: string[]
+  /** Which of them players choose by themselves, from 0. */
+  chosen: number
+}
+
+/**
+ * Each part's sound as long as its part, so that picture and sound of the next begin together; null = no part has any.
+ * Several tracks stay several where all parts have as many, so that one of them can be chosen later.
+ */
+function planSound(parts: readonly JoinPart[], firstInput: number): SoundPlan | null {
   if (parts.every(({ audio }) => audio === null)) return null
+  const tracks = parts.map(tracksOf)
+  const count = new Set(tracks.map(({ length }) => length)).size === 1 ? (tracks[0]?.length ?? 1) : 1
+  const numbers = Array.from({ length: count }, (_, track) => track)
+  const name = (track: number, at: number): string => (track === 0 ? `[a${at}]` : `[t${track}a${at}]`)
   const form = `aformat=sample_rates=${RATE}:channel_layouts=stereo`
-  const steps = parts.map(({ audio, durationMs }, at) => {
-    const seconds = durationMs / 1000
-    const heard = audio
-      ? `[${firstInput + at}:${audio.index}]aresample=${RATE}:async=1:first_pts=0,${form},apad=whole_dur=${seconds}`
-      : `anullsrc=r=${RATE}:cl=stereo,${form}`
-    return `${heard},atrim=duration=${seconds}[a${at}]`
-  })
-  return { steps, names: parts.map((_part, at) => `[a${at}]`) }
+  const steps = parts.flatMap(({ audio, durationMs }, at) =>
+    numbers.map((track) => {
+      const seconds = durationMs / 1000
+      const used = count > 1 ? tracks[at]?.[track] : audio
+      const heard = used
+        ? `[${firstInput + at}:${used.index}]aresample=${RATE}:async=1:first_pts=0,${form},apad=whole_dur=${seconds}`
+        : `anullsrc=r=${RATE}:cl=stereo,${form}`
+      return `${heard},atrim=duration=${seconds}${name(track, at)}`
+    }),
+  )
+  const chosen = tracks[0]?.findIndex(({ index }) => index === parts[0]?.audio?.index) ?? 0
+  return {
+    steps,
+    names: parts.map((_part, at) => numbers.map((track) => name(track, at)).join('')),
+    outs: numbers.map((track) => (track === 0 ? '[a]' : `[t${track}]`)),
+    chosen: count > 1 ? Math.max(0, chosen) : 0,
+  }
+}
+
+const tracksOf = ({ audio, probe }: JoinPart): { index: number }[] =>
+  audio === null ? [] : (probe.soundTracks ?? [audio])
+
+function mapSound(sound: SoundPlan | null): string[] {
+  if (sound === null) return []
+  const { outs, chosen } = sound
+  const marked = outs.flatMap((_out, track) => [`-disposition:a:${track}`, track === chosen ? 'default' : '0'])
+  return [...outs.flatMap((out) => ['-map', out]), ...SOUND, ...(outs.length > 1 ? marked : [])]
 }
 
 /** Copying is as fast as the disk; coding anew may take a slow machine thirty times the film. */

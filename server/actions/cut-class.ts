@@ -55,7 +55,7 @@ export async function cutClass(request: ClassRequest): Promise<Manifest> {
     const withSound = soundPath === undefined ? film : await addSound(desk, film, resolve(soundPath))
     // its files were held against the sheet here: the working film itself is in no sheet
     const known = { ...sheet, source: null, media: [] }
-    const track = soundPath === undefined && parts.length === 0 ? soundTrack : undefined
+    const track = soundPath === undefined ? soundTrack : undefined
     const manifest = await cutRecording({
       ...{ ...rest, found, sheet: known, recordingPath: withSound.path, soundTrack: track },
     })

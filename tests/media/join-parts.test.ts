@@ -60,6 +60,40 @@ describe('parts of one camera', () => {
     }
   })
 
+  it.each(['copied', 'coded anew'])('keep all their sound tracks, %s, each in its place', async (how) => {
+    const folder = await tempFolder()
+    const parts = splitSample(folder).map((part, at) => {
+      const two = path.join(folder, `two-${at}.mp4`)
+      // the second track is the first backwards, and is the one that players choose
+      const sound = ['-filter_complex', '[0:a]areverse[b]', '-map', '0:v', '-map', '0:a', '-map', '[b]', '-c:a', 'aac']
+      const shown = ['-disposition:a:0', '0', '-disposition:a:1', 'default']
+      const picture = how === 'copied' || at === 0 ? ['-c:v', 'copy'] : ['-c:v', 'libx264', '-vf', 'scale=160:-2']
+      ffmpeg(['-i', part, ...sound, ...shown, ...picture, two])
+      return two
+    })
+    const out = path.join(folder, 'film')
+    const { method, film, startsMs } = await joinParts(await findFfmpeg(), parts, out)
+    expect(method).toBe(how === 'copied' ? 'copy' : 'encode')
+    expect(film.probe.soundTracks).toHaveLength(2)
+    expect(film.audio?.index).toBe(film.probe.soundTracks?.[1]?.index)
+    for (const track of [0, 1]) {
+      const [heard, source] = [readSound(out, 0, track), readSound(parts[1] ?? '', 0, track)]
+      const { samples, correlation } = soundLag(heard, (startsMs[1] ?? 0) / 1000 + 3, source, 3)
+      expect(correlation, `track ${track}`).toBeGreaterThan(0.9)
+      // a frame of 30 a second: the part's own first frame need not lie on its zero
+      expect(Math.abs(samples) / 48, `track ${track}`).toBeLessThanOrEqual(34)
+    }
+  })
+
+  it('keep one track where they have not as many', async () => {
+    const folder = await tempFolder()
+    const [first, second] = splitSample(folder)
+    const two = path.join(folder, 'two.mp4')
+    ffmpeg(['-i', second, '-map', '0:v', '-map', '0:a', '-map', '0:a', '-c', 'copy', two])
+    const { film } = await joinParts(await findFfmpeg(), [first, two], path.join(folder, 'film'))
+    expect(film.probe.soundTracks).toHaveLength(1)
+  })
+
   it('give the very same film when they are joined again', async () => {
     const parts = splitSample(await tempFolder())
     const folder = await tempFolder()

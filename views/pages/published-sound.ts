@@ -3,7 +3,7 @@ import type { PublishedSound } from '../../shared/log-sheet.ts'
 import { formatCount } from './format.ts'
 
 export interface SoundInput {
-  /** Of the film; empty = not known, or joined of parts. */
+  /** Of the film; empty = not known. */
   tracks: readonly { codec: string; channels: number }[]
   /** Sound recorded apart. */
   files: readonly {
