@@ -457,6 +457,14 @@ describe('axe finds nothing and nothing sticks out', () => {
       // WCAG 2.2, 1.4.10 Reflow
       const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
       expect(over, address).toBeLessThanOrEqual(0)
+      // nothing that is hidden for the eye makes the page longer than what is seen
+      const below = await page.evaluate(
+        () =>
+          document.documentElement.scrollHeight -
+          (document.querySelector('.footer')?.getBoundingClientRect().bottom ?? 0) -
+          window.scrollY,
+      )
+      expect(below, address).toBeLessThanOrEqual(1)
       await page.context().close()
     }
   })
