@@ -16,7 +16,11 @@ export const uploadsFolder = (dataFolder: string): string => path.join(dataFolde
 /** What the browser says of an upload, in the metadata of its creation. */
 export const UploadWords = z.object({
   recordingId: z.string().min(1).max(64),
-  filename: z.string().min(1).max(255),
+  filename: z
+    .string()
+    .min(1)
+    .max(255)
+    .refine((name) => !name.includes('\0')),
   role: GivenRole.default('part'),
   /** Which of its role it is, from 0; the parts of a film may arrive in any order. */
   place: z.coerce.number().int().min(0).max(499).optional(),
@@ -60,7 +64,7 @@ export async function mayUpload(studio: Needs, words: UploadWords, bytes: number
 }
 
 /**
- * Takes a whole upload in. A bad file is removed with all that was noted of it.
+ * Takes a whole upload in. A bad file is removed with all that was noted of it; a good one waits while the machine is at fault.
  * @throws AppError recording-*, disk-full, row-missing, row-exists
  */
 export async function takeUpload(studio: Needs, id: string, words: UploadWords): Promise<MediaFile> {
@@ -81,16 +85,28 @@ async function takeOnce(studio: Needs, id: string, words: UploadWords, file: str
   try {
     return await takeMedia(studio, { recordingId, role, place, fileName, fileId: id }, { path: file, mode: 'move' })
   } catch (error) {
-    // a full disk passes; the upload can be taken when there is room
-    if (error instanceof AppError && error.code !== 'disk-full') await removeUpload(studio.dataFolder, id)
+    // what this machine lacks passes (a full disk, a busy store, no ffmpeg); the upload can be taken then
+    if (error instanceof AppError && error.exitCode === 2) await removeUpload(studio.dataFolder, id)
     throw error
   }
 }
 
-/** True when an upload was taken in before; a browser that lost the answer need not send it again. */
+/** Not null when an upload was taken in before; a browser that lost the answer need not send it again. */
 export async function wasTaken(studio: Needs, id: string): Promise<{ bytes: number } | null> {
   const record = await readRecord(uploadsFolder(studio.dataFolder), id)
   return record && studio.storage.head(fileKey(record.metadata.recordingId, id))
+}
+
+/**
+ * Takes an upload that is whole and could not be taken when its last byte came; a browser that asks again would think
+ * otherwise that all is well.
+ * @throws AppError as takeUpload
+ */
+export async function takeWaiting(studio: Needs, id: string): Promise<void> {
+  const folder = uploadsFolder(studio.dataFolder)
+  const record = await readRecord(folder, id)
+  const file = record && (await stat(path.join(folder, record.id)).catch(() => null))
+  if (record && file?.size === record.size) await takeUpload(studio, record.id, record.metadata)
 }
 
 /**

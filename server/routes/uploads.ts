@@ -3,7 +3,15 @@ import { FileStore } from '@tus/file-store'
 import { Server } from '@tus/server'
 import type { RequestHandler, Router } from 'express'
 import { AppError } from '../../shared/errors.ts'
-import { mayUpload, takeUpload, UPLOAD_AGE_MS, uploadsFolder, UploadWords, wasTaken } from '../actions/take-uploads.ts'
+import {
+  mayUpload,
+  takeUpload,
+  takeWaiting,
+  UPLOAD_AGE_MS,
+  uploadsFolder,
+  UploadWords,
+  wasTaken,
+} from '../actions/take-uploads.ts'
 import { statusOf } from '../middleware/explain-error.ts'
 import { mendTus } from '../middleware/mend-tus.ts'
 import type { Studio } from '../studio.ts'
@@ -13,7 +21,9 @@ const PATH = '/uploads'
 export function addUploads(app: Router, studio: Studio): void {
   const server = openUploads(studio)
   const handle: RequestHandler = async (req, res) => {
-    const taken = req.method === 'HEAD' ? await wasTaken(studio, lastPart(req.path)) : null
+    const id = lastPart(req.path)
+    if (req.method === 'HEAD') await takeWaiting(studio, id)
+    const taken = req.method === 'HEAD' ? await wasTaken(studio, id) : null
     if (!taken) return server.handle(req, res)
     // the browser lost the answer to its last piece: all is here
     res.setHeader('Upload-Offset', String(taken.bytes))
@@ -58,6 +68,12 @@ function openUploads(studio: Studio): Server {
 function readWords(metadata: Record<string, string | null> | undefined): UploadWords {
   const read = UploadWords.safeParse(metadata ?? {})
   if (read.success) return read.data
+  if (read.error.issues.some(({ path }) => path[0] === 'filename')) {
+    throw new AppError(
+      'request-wrong',
+      'The name of the file is empty, longer than 255 characters, or broken. Rename the file and add it again.',
+    )
+  }
   throw new AppError(
     'request-wrong',
     'The upload does not say which class it belongs to. Load the page and add it again.',

@@ -5,6 +5,7 @@ import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { addRecording } from '../../../server/actions/add-recording.ts'
 import { sweepUploads } from '../../../server/actions/take-uploads.ts'
+import { AppError } from '../../../shared/errors.ts'
 import { startTestDoor } from '../../helpers/http-door.ts'
 import type { Answer } from '../../helpers/http-door.ts'
 import { projectRoot } from '../../helpers/source-files.ts'
@@ -61,6 +62,8 @@ describe('refused before a byte is taken', () => {
     ['of no bytes', { 'upload-length': '0' }, 422],
     ['of a negative length', { 'upload-length': '-5' }, 400],
     ['of no class', { 'upload-metadata': `filename ${encode('a.mp4')}` }, 400],
+    ['of a name that no file has', { 'upload-metadata': wordsOf('none', 'a\0.mp4') }, 400],
+    ['of a name too long to keep', { 'upload-metadata': wordsOf('none', 'a'.repeat(256)) }, 400],
     ['of a class that is not there', { 'upload-metadata': wordsOf('none') }, 404],
     ['of a role that is none', { 'upload-metadata': wordsOf('none', 'a.mp4', 'boss') }, 400],
     ['of a role that only we give', { 'upload-metadata': wordsOf('none', 'a.mp4', 'joined') }, 400],
@@ -187,6 +190,24 @@ describe('a whole upload', () => {
     expect(uploadsLeft().filter((name) => address.endsWith(name.replace('.json', '')))).toEqual([])
     expect(await door.door.store.media.list(recordingId)).toEqual([])
     expect(await door.door.storage.list(`recordings/${recordingId}`)).toEqual([])
+  })
+
+  it('waits while the machine is at fault, and is taken when the browser asks again', async () => {
+    const { store } = door.door
+    const recordingId = await newClass()
+    const address = (await begin({ 'upload-metadata': wordsOf(recordingId) })).headers.location ?? ''
+    const list = store.media.list
+    store.media.list = () => Promise.reject(new AppError('store-busy', 'The store is busy. Try again.'))
+    try {
+      expect((await send(address, 0, film)).status).toBe(503)
+      // not "all is here" while it is not
+      expect((await head(address)).status).toBe(503)
+    } finally {
+      store.media.list = list
+    }
+    expect(uploadsLeft()).toContain(address.slice('/uploads/'.length))
+    expect((await head(address)).headers['upload-offset']).toBe(String(film.length))
+    expect((await store.media.list(recordingId)).map(({ bytes }) => bytes)).toEqual([film.length])
   })
 
   it('that is one of several parts goes to its own place, whichever arrives first', async () => {
