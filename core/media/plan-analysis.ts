@@ -71,7 +71,9 @@ export function planPass(
 ): { input: string[]; output: string[] } {
   const small = `scale=${thumbs.width}:${thumbs.height}:flags=fast_bilinear`
   const { after } = planPicture(video, [small])
-  const steps = `fps=1/${thumbs.everyMs / 1000}:round=up:start_time=0,tile=${thumbs.columns}x${thumbs.rows}`
+  // the last key frame may lie far before the end: its picture stands for what follows, so that every sheet is there
+  const fill = `tpad=stop=${thumbs.count}:stop_mode=clone`
+  const steps = `fps=1/${thumbs.everyMs / 1000}:round=up:start_time=0,${fill},tile=${thumbs.columns}x${thumbs.rows}`
   const { blackSeconds, stillSeconds, stillNoise } = DULL
   const dull = `blackdetect=d=${blackSeconds},freezedetect=n=${stillNoise}:d=${stillSeconds},nullsink`
   const mix = audio && audio.channels > 2 ? 'aformat=channel_layouts=stereo,' : ''

@@ -10,6 +10,9 @@ export interface RunLimits {
   maxBytes: number
 }
 
+/** A timer that is set for longer goes off at once (HTML Standard and Node.js: a signed number of 32 bits). 24.8 days. */
+export const LONGEST_TIMER_MS = 2 ** 31 - 1
+
 const HD_PIXELS = 1920 * 1080
 const MEGABYTE = 1_000_000
 

@@ -1,9 +1,13 @@
 // A recording from its file to its analysis by the real jobs: wave, pauses, small pictures, sums; bad ones; kills.
 import { spawnSync } from 'node:child_process'
+import { existsSync } from 'node:fs'
 import { readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { describe, expect, it, onTestFinished } from 'vitest'
-import { WAVE_ZOOM } from '../../core/media/plan-analysis.ts'
+import { findFfmpeg } from '../../core/media/engine/find-ffmpeg.ts'
+import { openRecording } from '../../core/media/engine/open-recording.ts'
+import { lookThrough } from '../../core/media/engine/run-analysis.ts'
+import { planThumbs, WAVE_ZOOM } from '../../core/media/plan-analysis.ts'
 import { analyseRecording } from '../../server/actions/analyse-recording.ts'
 import { askCut } from '../../server/actions/ask-job.ts'
 import { attachTranscript } from '../../server/actions/attach-transcript.ts'
@@ -282,6 +286,19 @@ it('finds where the picture is black and where it stands still', async () => {
   expect(Math.abs((black?.endMs ?? NaN) - 11_000)).toBeLessThanOrEqual(1000)
   expect(Math.abs((still?.startMs ?? NaN) - 11_000)).toBeLessThanOrEqual(1000)
   expect(still?.endMs).toBeGreaterThan(24_000)
+})
+
+it('a film whose only key frame is its first has all its sheets of small pictures', async () => {
+  const folder = await tempFolder()
+  const file = path.join(folder, 'one-key.mp4')
+  const coded = ['-c:v', 'libx264', '-preset', 'ultrafast', '-g', '9999', '-sc_threshold', '0', file]
+  ffmpeg(['-f', 'lavfi', '-i', 'testsrc=size=64x36:rate=2:duration=130', ...coded])
+  const found = await findFfmpeg()
+  const opened = await openRecording(found, file, { silent: true })
+  const plan = planThumbs(opened, opened.durationMs)
+  expect([plan.sheets, opened.index.frames.filter(({ key }) => key).length]).toEqual([2, 1])
+  const { sheets } = await lookThrough(found, opened, plan, folder)
+  expect(sheets.map((sheet) => existsSync(sheet))).toEqual([true, true])
 })
 
 it('the wave grows while the film is looked through, each piece the beginning of the next, and is whole at the end', async () => {

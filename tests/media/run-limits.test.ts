@@ -44,6 +44,14 @@ describe('a run without end', () => {
     expect(await processesLeft(out, 3)).toEqual([])
   })
 
+  it('is not stopped at once when it may last longer than a timer can wait', async () => {
+    const limits = { ...AMPLE, timeoutMs: 2 ** 31 }
+    const out = join(await tempFolder(), 'short.part')
+    const inputs = [{ path: samplePath('cfr-30'), options: [] }]
+    await runFfmpeg(found, { ...endless(out, { limits }), inputs })
+    expect(existsSync(out)).toBe(true)
+  })
+
   it('ends when cancelled, and tells nothing more', async () => {
     const out = join(await tempFolder(), 'endless.part')
     const controller = new AbortController()

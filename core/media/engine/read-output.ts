@@ -3,6 +3,7 @@ import { spawn } from 'node:child_process'
 import { constants, setPriority } from 'node:os'
 import { AppError } from '../../../shared/errors.ts'
 import { explainFailure } from '../explain-failure.ts'
+import { LONGEST_TIMER_MS } from '../plan-limits.ts'
 import type { Ffmpeg } from './find-ffmpeg.ts'
 import { RECORDING_GUARDS, fileName } from './guard-input.ts'
 import { guardProgram } from './guard-process.ts'
@@ -45,7 +46,7 @@ export function readOutput(found: Ffmpeg, job: ReadJob): Promise<void> {
     const onAbort = (): void => stop(new AppError('engine-cancelled', `${job.doing} was cancelled.`))
     const timer = setTimeout(
       () => stop(new AppError('engine-timeout', `${job.doing} took too long and was stopped. Try again.`)),
-      job.timeoutMs,
+      Math.min(job.timeoutMs, LONGEST_TIMER_MS),
     )
     const takeLine = (line: string): void => {
       if (line === '') return

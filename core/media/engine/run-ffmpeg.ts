@@ -10,6 +10,7 @@ import ffmpegCommand from 'fluent-ffmpeg'
 import { AppError } from '../../../shared/errors.ts'
 import type { Ms } from '../../../shared/time.ts'
 import { explainFailure, saysDiskFull } from '../explain-failure.ts'
+import { LONGEST_TIMER_MS } from '../plan-limits.ts'
 import type { RunLimits } from '../plan-limits.ts'
 import { isProgressLine, progressReader } from '../read-progress.ts'
 import type { RunProgress } from '../read-progress.ts'
@@ -80,7 +81,7 @@ function runCommand(found: Ffmpeg, job: FfmpegJob, lines: string[]): Promise<voi
       if (started) kill()
     }
     const onAbort = (): void => stop('cancelled')
-    const timer = setTimeout(() => stop('timeout'), job.limits.timeoutMs)
+    const timer = setTimeout(() => stop('timeout'), Math.min(job.limits.timeoutMs, LONGEST_TIMER_MS))
     const finish = (failure: AppError | null): void => {
       if (ended) return
       ended = true

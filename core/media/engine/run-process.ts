@@ -1,5 +1,6 @@
 /** Runs a small program to its end: no shell, no input, with limits of time and output. */
 import { spawn } from 'node:child_process'
+import { LONGEST_TIMER_MS } from '../plan-limits.ts'
 import { guardProgram } from './guard-process.ts'
 
 export interface ProcessLimits {
@@ -43,7 +44,7 @@ export function runProcess(program: string, args: readonly string[], limits: Pro
       child.kill('SIGKILL')
     }
     const onAbort = (): void => stop('cancelled')
-    const timer = setTimeout(() => stop('timeout'), limits.timeoutMs)
+    const timer = setTimeout(() => stop('timeout'), Math.min(limits.timeoutMs, LONGEST_TIMER_MS))
     limits.signal?.addEventListener('abort', onAbort, { once: true })
     if (limits.signal?.aborted) stop('cancelled')
     child.stdout.on('data', (chunk: Buffer) => {
