@@ -11,6 +11,8 @@ export const ACCEPTED_FORMATS = ['mov', 'mp4', 'm4a', '3gp', '3g2', 'mj2', 'matr
 export const MAX_PIXELS = 36_000_000
 /** More streams than this in one file are refused. */
 export const MAX_STREAMS = 64
+/** Longer than a day is no class but a wrong clock. */
+const LONGEST_MS = 86_400_000
 /** A recording may end this much before its container says and still be whole. */
 const MISSING_MS = 1000
 
@@ -65,7 +67,7 @@ function chooseTrack({ soundTracks = [] }: Probe, number: number): AudioStream {
 }
 
 /**
- * Accepts the frames of the recording: there are some, all have times, none are missing at the end.
+ * Accepts the frames of the recording: there are some, all have times, within a day, none are missing at the end.
  * @param soundEndMs when the sound ends, null when there is none or it was not looked at.
  * @throws AppError recording-broken, recording-no-picture.
  */
@@ -85,6 +87,13 @@ export function acceptFrames(accepted: AcceptedRecording, index: FrameIndex, sou
     throw new AppError(
       'recording-broken',
       `The clock of the recording jumps near ${formatClock(Math.max(0, Math.round(jump)))}. Export it again as MP4, then try again.`,
+    )
+  }
+  const longestMs = Math.max(index.endMs, soundEndMs ?? 0, probe.durationMs ?? 0)
+  if (longestMs > LONGEST_MS) {
+    throw new AppError(
+      'recording-broken',
+      `The recording says that it lasts ${Math.round(longestMs / 3_600_000)} hours; up to a day is accepted. Export it again as MP4, then try again.`,
     )
   }
   const saidMs = video.durationMs ?? probe.durationMs

@@ -108,7 +108,10 @@ function reasonFor({ lines, signal, exitCode }: FailedRun): Pick<Reason, 'code' 
   }
 }
 
-/** Without the part's name and memory address, as in `[mov,mp4 @ 0x55c8]`. */
+/** Without the part's name and memory address, as in `[mov,mp4 @ 0x55c8]`, and without the folder of a file, which is nobody's business. */
 function plainLine(line: string): string {
-  return line.replace(/^\[[^\]]* @ 0x[0-9a-f]+\] /, '').trim()
+  return line
+    .replace(/^\[[^\]]* @ 0x[0-9a-f]+\] /, '')
+    .replace(/\bfile:.*[\\/]/, '')
+    .trim()
 }

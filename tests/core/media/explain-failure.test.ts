@@ -32,6 +32,14 @@ const CASES: { lines: string[]; fields?: Partial<FailedRun>; code: string }[] = 
 ]
 
 describe('explainFailure', () => {
+  it('does not tell where the files of the studio lie', () => {
+    const lines = [
+      '[mov,mp4 @ 0x55c8] error reading header',
+      'file:/home/Ann B/data/uploads/x1: Cannot allocate memory',
+    ]
+    expect(explainFailure(run({ lines })).details).toEqual(['error reading header', 'x1: Cannot allocate memory'])
+  })
+
   it.each(CASES)('$lines $fields is $code', ({ lines, fields, code }) => {
     const error = explainFailure(run({ lines, ...fields }))
     expect(error.code).toBe(code)
