@@ -171,7 +171,7 @@ const READERS = {
   /** One or more cautions said elsewhere; `on` names a lesson, `said` the caution. */
   attach: (fields) =>
     fields.all('said').map((said) => {
-      const { hazard, text, atMs, on = fields.all('on') } = Attached.parse(JSON.parse(said))
+      const { hazard, text, atMs, on = fields.all('on') } = Attached.parse(readJson(said))
       if (on.length === 0) throw new AppError('edit-invalid', 'Choose at least one lesson for this caution.')
       return { op: 'attach-class-caution', segmentIds: on, hazard, text, atMs }
     }),
@@ -222,6 +222,15 @@ const Attached = z.object({
   atMs: z.number().int().nonnegative().nullable(),
   on: z.array(z.string()).optional(),
 })
+
+/** null = it is no JSON, which no schema takes. */
+function readJson(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return null
+  }
+}
 
 function segmentOf(sheet: LogSheet, id: string): Segment {
   const segment = sheet.segments.find((one) => one.id === id)

@@ -45,5 +45,6 @@ export const KIT_NAMES: Readonly<Record<string, string>> = { none: 'nothing need
 
 /** The plain name of a word, or the word itself without its hyphens. */
 export function nameOf(names: Readonly<Record<string, string>>, word: string): string {
-  return names[word] ?? word.replaceAll('-', ' ')
+  // a word may come from an address: `constructor` and the like are no names
+  return (Object.hasOwn(names, word) ? names[word] : undefined) ?? word.replaceAll('-', ' ')
 }

@@ -77,6 +77,7 @@ describe('refused, and nothing is written', () => {
     ['a nudge that is no number', { do: 'edge', segmentId: 'a', span: '0', edge: 'start', by: 'far' }, 400],
     ['a waiver without a reason', { do: 'waive', segmentId: 'a', ruleId: 'dose-missing', reason: ' ' }, 422],
     ['a use that is none', { do: 'use', segmentId: 'a', use: 'perhaps' }, 400],
+    ['a caution that is no JSON', { do: 'attach', said: '<b>' }, 400],
     ['a caution attached to nothing', { do: 'attach', said: '{"hazard":"fall-risk","text":"hold on","atMs":1}' }, 422],
     ['sections without names', { do: 'class', title: 'x', sections: '4:30' }, 422],
     ['an audience that is none', { do: 'class', title: 'x', audience: 'everybody' }, 400],

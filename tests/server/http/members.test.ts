@@ -14,6 +14,10 @@ beforeAll(async () => {
 })
 afterAll(() => door.close())
 
+it.each(['__proto__', 'constructor', 'toString'])('a filter called %s is one that no lesson fits', async (name) => {
+  expect((await door.ask(`/library?kit=${name}&position=${name}`)).status).toBe(200)
+})
+
 describe('refused', () => {
   it.each([
     ['a lesson that is not there', '/lessons/none'],
