@@ -41,7 +41,7 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
     const onSide = BARE_ON_SIDE.exec(words)?.[1]
     const each = onSide === undefined || isOption(speech, sentence) ? null : readDose(`${onSide} reps each side`)
     if (each) return [hitAt(speech, piece, sentence, buildPrescription({ ...each, unsure: false, why: [] }), true)]
-    const minutes = MINUTE_ALONE.test(words) ? readDose(`${words} of work`) : null
+    const minutes = MINUTE_ALONE.test(words) ? readDose(`${words.replace(/ of .*/, '')} of work`) : null
     if (minutes)
       return [hitAt(speech, piece, sentence, buildPrescription({ ...minutes, unsure: false, why: [] }), true)]
     const own = OWN_COUNTED.exec(words)
@@ -72,15 +72,27 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
   })
 }
 
-/** "Three. Keep your knees apart. Four.": a number whose neighbour is said a little before or behind is counting. */
+/**
+ * "Three. Keep your knees apart. Four.": a number whose neighbour is said a little before or behind is counting, and so is
+ * one that a smaller number leads up to, or a greater one carries on.
+ */
 function isCounted(clauses: readonly { words: string }[], index: number): boolean {
-  const value = ALONE.indexOf(clauses[index]?.words.replace(/^and /, '') ?? '')
+  const value = countOf(clauses[index]?.words)
   if (value < 0) return false
-  return clauses
-    .slice(Math.max(0, index - COUNTING_CLAUSES), index + COUNTING_CLAUSES + 1)
-    .some(({ words }) => [value - 1, value + 1].some((near) => near >= 0 && words.replace(/^and /, '') === ALONE[near]))
+  const near = clauses.slice(Math.max(0, index - COUNTING_CLAUSES), index + COUNTING_CLAUSES + 1)
+  if (near.some(({ words }) => countOf(words) === value - 1 || countOf(words) === value + 1)) return true
+  const before = clauses.slice(Math.max(0, index - COUNT_REACH), index).map(({ words }) => countOf(words))
+  const behind = clauses.slice(index + 1, index + 1 + COUNT_REACH).map(({ words }) => countOf(words))
+  return before.some((one) => one > 0 && one < value) && (behind.some((one) => one > value) || value <= MOST_COUNTED)
 }
 
+/** The number that a clause counts: "Six.", "And six.", "That's six." */
+function countOf(words: string | undefined): number {
+  return ALONE.indexOf((words ?? '').replace(/^(?:and|thats) /, ''))
+}
+
+const COUNT_REACH = 12
+const MOST_COUNTED = 12
 const COUNTING_CLAUSES = 6
 const ALONE = 'one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen'.split(
   ' ',

@@ -180,7 +180,10 @@ const LABEL_CHARACTERS = 7
 function isBeyondBelief(dose: Prescription): boolean {
   const reps = dose.reps === null || dose.reps === 'max' ? 0 : (dose.reps.min ?? dose.reps.max ?? 0)
   const isWholeClass = (dose.workSeconds?.min ?? 0) >= 300 && dose.frequency !== null
-  return reps > 150 || (dose.sets?.min ?? 0) > 20 || (dose.restSeconds?.min ?? 0) > 900 || isWholeClass
+  const held = dose.holdSeconds?.min ?? 0
+  const worked = dose.workSeconds?.min ?? 0
+  const isLong = held > 900 || worked > 3600 || (dose.restSeconds?.min ?? 0) > 900
+  return reps > 120 || (dose.sets?.min ?? 0) > 20 || isLong || isWholeClass
 }
 
 /** True when a dose holds anything that a lesson shows as its dose. */

@@ -59,6 +59,11 @@ const CONDITION = anyPhrase([
   '(?:if|when) (?:you|youre|youve|its|it|thats|that|this|your|the|needed|need|not)',
 ])
 
+/** Whether a sentence in plain words hangs on a condition: such a one is weighed as a whole first. */
+export function isConditional(words: string): boolean {
+  return CONDITION.test(words)
+}
+
 interface Verdict extends Piece {
   kinds: CueKind[]
   /** How likely the first kind is, 0-1. */
@@ -70,7 +75,7 @@ interface Verdict extends Piece {
 function tagSentence(text: string, sentence: Piece, context: CueContext): TaggedCue[] {
   const words = plainWords(text.slice(sentence.offset, sentence.end))
   if (isNoCue(words)) return []
-  if (CONDITION.test(words)) {
+  if (isConditional(words)) {
     const whole = judge(words, sentence, context, true)
     if (whole.kinds.length > 0) return cuesOf(text, whole)
   }

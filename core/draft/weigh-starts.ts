@@ -44,7 +44,7 @@ const SURELY = 1.2
 const NEAR = 4
 
 /** Where marks are missing, words that nobody listed look like a name by chance, one word alone the most. */
-function doubtOf(speech: Speech, { entry, name, source, offset }: Candidate): number {
+function doubtOf(speech: Speech, { entry, name, source, offset, end }: Candidate): number {
   const isYours = /\b(?:your|their|our) $/i.test(speech.text.slice(Math.max(0, offset - 8), offset))
   if (/^balance$/i.test(name) && isYours) return NO_NAME
   const before = speech.text.slice(Math.max(0, offset - 22), offset)
@@ -53,12 +53,16 @@ function doubtOf(speech: Speech, { entry, name, source, offset }: Candidate): nu
   // "it's called Huw": in the middle of a sentence a capital letter makes a person of a single word
   if (entry === null && /^\p{Lu}\p{Ll}+$/u.test(name) && /[\p{Ll},] $/u.test(before) && !speech.unpunctuated)
     return NO_NAME
+  if (LEFT_OUT.test(speech.text.slice(end, end + 45))) return NO_NAME
   const isHad = /\bhave (?:a|your|another) (?:little |quick |good |wee )?$/i.test(before)
   if (entry === null && isHad) return NO_NAME
   if (entry === null && groupOf(name.toLowerCase()) === 'part' && !MUSCLE.test(name.toLowerCase())) return NO_NAME
   if (!speech.unpunctuated || entry !== null) return 0
   return /\s/.test(name) || source === 'brought' || source === 'closed' ? UNSURE : MOST_UNSURE
 }
+/** "Skin the cat's not on the list." */
+const LEFT_OUT =
+  /^(?:['’]s| is| are|['’]re| isn['’]?t| aren['’]?t|s)? (?:not )?(?:on (?:the|our|your|my) (?:list|menu|plan|card|programme|program|board)|happening|for today|today)\b(?<=\b(?:not|isn['’]?t|aren['’]?t)\b.*)/i
 const UNSURE = 0.5
 /** "It's for your balance", and "Toes." */
 const NO_NAME = 9

@@ -29,13 +29,13 @@ function plain(text: string): string {
     .join('\n')
 }
 
-/** What the scorer prints for drafts of all classes. */
-function score(folder: string, change: (text: string) => string): string {
-  for (const id of readdirSync(path.join(corpus, 'dev'))) {
-    const { duration } = JSON.parse(readFileSync(path.join(corpus, 'dev', id, 'gold.json'), 'utf8')) as {
+/** What the scorer prints for drafts of all classes of a set. */
+function score(folder: string, set: 'dev' | 'apart', change: (text: string) => string): string {
+  for (const id of readdirSync(path.join(corpus, set))) {
+    const { duration } = JSON.parse(readFileSync(path.join(corpus, set, id, 'gold.json'), 'utf8')) as {
       duration: number
     }
-    const text = change(readFileSync(path.join(corpus, 'dev', id, 'transcript.txt'), 'utf8').trimEnd())
+    const text = change(readFileSync(path.join(corpus, set, id, 'transcript.txt'), 'utf8').trimEnd())
     const durationMs = duration * 1000
     const transcript = parseTranscript(text, { durationMs })
     const sheet = path.join(folder, `${id}.sheet`)
@@ -43,7 +43,7 @@ function score(folder: string, change: (text: string) => string): string {
     const adapted = execFileSync(process.execPath, [path.join(corpus, 'from-log-sheet.mjs'), id, sheet])
     writeFileSync(path.join(folder, `${id}.json`), adapted)
   }
-  return execFileSync(process.execPath, [path.join(corpus, 'score.mjs'), folder], { encoding: 'utf8' })
+  return execFileSync(process.execPath, [path.join(corpus, 'score.mjs'), folder, set], { encoding: 'utf8' })
 }
 
 /** A figure of the scorer's text, in percent. */
@@ -56,17 +56,17 @@ describe('the draft on the annotated classes', () => {
   let asWritten = ''
   let unpunctuated = ''
   beforeAll(() => {
-    asWritten = score(folder, (text) => text)
-    unpunctuated = score(folder, plain)
+    asWritten = score(folder, 'dev', (text) => text)
+    unpunctuated = score(folder, 'dev', plain)
   })
   afterAll(() => {
     rmSync(folder, { recursive: true })
   })
 
   it.each([
-    ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 96],
+    ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 93],
     ['names right', /name ok ([\d.]+)%/, 97],
-    ['doses exactly right', /dose exactly right ([\d.]+)%/, 91],
+    ['doses exactly right', /dose exactly right ([\d.]+)%/, 89],
     ['cues', /cues .*F1 ([\d.]+)/, 65],
     ['returns', /returns .*F1 ([\d.]+)/, 84],
     ['quotes exact', /quotes exact ([\d.]+)%/, 100],
@@ -86,6 +86,30 @@ describe('the draft on the annotated classes', () => {
     ['returns', /returns .*F1 ([\d.]+)/, 52],
   ])('keeps its figure without punctuation: %s', (_what, pattern, floor) => {
     expect(figure(unpunctuated, pattern)).toBeGreaterThanOrEqual(floor)
+  })
+})
+
+// Six classes by three other writers; no weight was fitted on them and no rule made for them, and only their figures were
+// looked at. They say what to expect of a class from elsewhere; the floors lie a little below what was seen.
+describe('the draft on classes kept apart', () => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'draft-apart-'))
+  let said = ''
+  beforeAll(() => {
+    said = score(folder, 'apart', (text) => text)
+  })
+  afterAll(() => {
+    rmSync(folder, { recursive: true })
+  })
+
+  it.each([
+    ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 76],
+    ['names right', /name ok ([\d.]+)%/, 90],
+    ['doses exactly right', /dose exactly right ([\d.]+)%/, 33],
+    ['cues', /cues .*F1 ([\d.]+)/, 40],
+    ['returns', /returns .*F1 ([\d.]+)/, 30],
+    ['quotes exact', /quotes exact ([\d.]+)%/, 100],
+  ])('keeps its figure: %s', (_what, pattern, floor) => {
+    expect(figure(said, pattern)).toBeGreaterThanOrEqual(floor)
   })
 })
 

@@ -1,5 +1,5 @@
 /** The candidates of marked classes, each told whether it starts what the class teaches: what the weights of starts are fitted on. */
-import { readdirSync, readFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { foldName } from '../../core/catalogue/fold-words.ts'
 import { findCandidates } from '../../core/draft/find-candidates.ts'
@@ -20,6 +20,7 @@ import type { MarkedClass } from '../core/draft/score-marked.ts'
 import { plain } from '../core/draft/spoken-class.ts'
 import { SPOKEN_CLASSES_APART } from '../core/draft/spoken-classes-apart.ts'
 import { SPOKEN_CLASSES } from '../core/draft/spoken-classes.ts'
+import { annotatedClasses } from './annotated-classes.ts'
 
 /** A candidate as an example: `start` null = says the name again inside its teaching, tells nothing. */
 export interface Example {
@@ -29,6 +30,7 @@ export interface Example {
 
 export interface FitClass {
   title: string
+  group: 'corpus' | 'own' | 'short'
   unpunctuated: boolean
   examples: Example[]
 }
@@ -40,6 +42,7 @@ interface Taught {
 
 interface Known {
   title: string
+  group: FitClass['group']
   text: string
   taught: readonly Taught[]
 }
@@ -60,6 +63,7 @@ function ofMarked(marked: MarkedClass): Known {
   const stretches = stretchesOf(marked)
   return {
     title: marked.title,
+    group: 'short',
     text: unmarked(marked),
     taught: marked.taught.map(({ name }, index) => ({
       isNamed: (said) => name.test(said),
@@ -83,6 +87,7 @@ function ofShort({
   return [
     {
       title,
+      group: 'short' as const,
       text: transcript,
       taught: taught.map(({ name }, index) => ({
         isNamed: (said) => name.test(said),
@@ -98,22 +103,15 @@ const SHORT_STRETCHES = JSON.parse(
 ) as Readonly<Record<string, readonly (readonly [number, number])[][]>>
 
 function corpusClasses(): Known[] {
-  const root = path.join(projectRoot(), 'tests/fixtures/corpus/dev')
-  return readdirSync(root, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map(({ name }) => {
-      const gold = JSON.parse(readFileSync(path.join(root, name, 'gold.json'), 'utf8')) as {
-        exercises: { name: string; aliases: string[]; start: number; end: number; alsoAt: [number, number][] }[]
-      }
-      return {
-        title: name,
-        text: readFileSync(path.join(root, name, 'transcript.txt'), 'utf8').trimEnd(),
-        taught: gold.exercises.map(({ name, aliases, start, end, alsoAt }) => ({
-          isNamed: (said: string) => [name, ...aliases].some((one) => shareWords(one, said)),
-          spans: [[start, end] as const, ...alsoAt].map(([from, to]) => ({ startMs: from * 1000, endMs: to * 1000 })),
-        })),
-      }
-    })
+  return annotatedClasses().map(({ title, group, text, exercises }) => ({
+    title,
+    group,
+    text,
+    taught: exercises.map(({ name, aliases, start, end, alsoAt }) => ({
+      isNamed: (said: string) => [name, ...aliases].some((one) => shareWords(one, said)),
+      spans: [[start, end] as const, ...alsoAt].map(([from, to]) => ({ startMs: from * 1000, endMs: to * 1000 })),
+    })),
+  }))
 }
 
 /** At least half of the words of both. */
@@ -123,7 +121,7 @@ function shareWords(a: string, b: string): boolean {
   return (2 * common) / (one.length + two.length) >= 0.5
 }
 
-function examplesOf({ title, text, taught }: Known): FitClass {
+function examplesOf({ title, group, text, taught }: Known): FitClass {
   const transcript = parseTranscript(text)
   if (transcript.kind !== 'timed') throw new Error(`${title} has no times.`)
   const speech = readSpeech(transcript.lines)
@@ -143,6 +141,7 @@ function examplesOf({ title, text, taught }: Known): FitClass {
   const features = startFeatures(speech, candidates)
   return {
     title,
+    group,
     unpunctuated: speech.unpunctuated,
     examples: features.map((list, index) => ({ features: list, start: starts[index] ?? null })),
   }

@@ -32,6 +32,41 @@ describe('what is said for one exercise', () => {
       dose: { reps: 8 },
     },
     {
+      name: 'a number taken back in one breath',
+      said: "Right, I wrote it down wrong. It's not 8s, it's 4 sets of 6.",
+      dose: { sets: 4, reps: 6 },
+    },
+    {
+      name: 'what was going to be said',
+      said: 'I was going to say five sets of five, and I have seen your faces, three sets of six.',
+      dose: { sets: 3, reps: 6 },
+    },
+    {
+      name: 'counting aloud with cues in between',
+      said: 'Ten of those. One. Lovely. Two. Knees over your toes. Four. Chest up, eyes ahead. Breathe out. Six.',
+      dose: { reps: 10 },
+    },
+    {
+      name: 'a minute of it',
+      said: "A minute of it, that's all. Slow and steady.",
+      dose: { work: 60 },
+    },
+    {
+      name: 'warm-up sets',
+      said: 'Empty bell for ten, to warm it up. Now the proper ones. Three sets of five.',
+      dose: { sets: 3, reps: 5 },
+    },
+    {
+      name: 'a rest behind a pair',
+      said: 'Eight of these. Three times through, and 90 seconds after the pair.',
+      dose: { sets: 3, reps: 8, rest: 90 },
+    },
+    {
+      name: 'a record of many hours',
+      said: 'Thirty seconds of work. I read that the record is over nine hours.',
+      dose: { work: 30 },
+    },
+    {
       name: 'sets that differ',
       said: 'Two goes at it, eight a side first time and six a side the second.',
       dose: { sets: 2, reps: [6, 8], sides: true },

@@ -39,8 +39,8 @@ function scoreOf(file: string): Score {
 
 describe('own sentences', () => {
   it.each([
-    { file: 'fitted-on.txt', inCommon: 0.97, kinds: 1.4, empty: 0.97 },
-    { file: 'tuned-on.txt', inCommon: 0.97, kinds: 1.4, empty: 0.97 },
+    { file: 'fitted-on.txt', inCommon: 0.96, kinds: 1.4, empty: 0.95 },
+    { file: 'tuned-on.txt', inCommon: 0.93, kinds: 1.4, empty: 0.93 },
     // No weight was fitted on these and their misses were not read, but their scores were seen while the thresholds for a
     // text that comes alone were chosen, and the same hand wrote all three files: expect less of speech from elsewhere.
     { file: 'apart.txt', inCommon: 0.85, kinds: 1.5, empty: 0.75 },

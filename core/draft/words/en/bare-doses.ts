@@ -22,8 +22,9 @@ export const OWN_COUNTED = new RegExp(
   `^(?:(?:and|so|just|okay|then) )*(?:(?:we want|i want|i need|id like|we(?:ll)? have|we(?:ll)? do|we(?:ll)? take|give me|lets have|lets do|go for|do|make it|its|thats) (?:about |only )?(${NUMBER})(?: (?!${COUNTED_ELSE})[a-z]{3,})? (?!${COUNTED_ELSE})[a-z]{3,}s|(${NUMBER}) (?!${COUNTED_ELSE})[a-z]{3,}s (?:in )?total)(?: please| altogether| in total| total| for me)*$`,
 )
 
-/** A clause that is only a minute. */
-export const MINUTE_ALONE = /^(?:(?:a|one)(?: whole| full)? minute|half a minute)$/
+/** A clause that is only a minute, or "a minute of it". */
+export const MINUTE_ALONE =
+  /^(?:(?:a|one)(?: whole| full)? minute|half a minute)(?: of (?:it|this|that|these|those|them)(?: please| all| now| only)?)?$/
 
 /** A clause that only says how often: "Twice.", "Three times through." */
 export const BARE_TIMES =

@@ -13,6 +13,9 @@ export const NO_DOSE_HERE = [
   '(?:fine|ok|okay|plenty|enough) if (?:youre|you are|its|thats)|if youre new|if you can only|if (?:thats|that is|its) too',
   '^(?:so |and |okay )*(?:thats|that was|that is) (?:a|one|your|the|our)(?: \\w+)? (?:rounds?|sets?)(?: done| down| gone|$)',
   'a thousand|hundreds of|dozens of',
+  '(?:hed|shed|theyd) (?:rest|hold|lift|do|row|run|sit|stay|take)|how long was (?:that|it)|doing a (?:\\w+ ){0,2}k (?:on|in|for|run|race|next|this)',
+  'none of (?:those|these|that|them) counts?|to warm (?:it )?up(?: with)?$|warm up sets?|just to (?:grease|loosen|warm|wake)|(?:<num>|\\d+) percent for',
+  '(?:one|two|a couple|<num>|\\d+)(?: (?:each|per|a|either) side)? at a time',
   'not (?:down|up) here longer|no longer than|never more than|heart rates?|out of ten|look at|metres? (?:ahead|in front|away)',
 ]
 

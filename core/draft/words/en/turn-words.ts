@@ -18,7 +18,7 @@ export const UNITS_SAID =
 
 /** Ends in front of a number that was only planned. */
 export const PLANNED =
-  /\b(?:i|we)(?:'d| had| was| were)? (?:wrote|written|planned|put|had|going to (?:say|do)|thinking of|meant to do|promised)(?: down| you| us)?\s+$/i
+  /\b(?:i|we)(?:'d| had| was| were)? (?:wrote|written|planned|put|had|going to(?: say| do)?|thinking of|meant to do|promised)(?: down| you| us)?\s+$/i
 
 /** The number that no longer holds: "I said six". Group 1. */
 export const SAID_BEFORE = /\b(?:i|we) (?:said|wrote|had|put|told you) (\w+)\b/

@@ -1,0 +1,47 @@
+/** The annotated classes that weights are fitted on (form: tests/fixtures/corpus/README.md), without their decoys and sections. */
+import { readdirSync, readFileSync } from 'node:fs'
+import path from 'node:path'
+import { projectRoot } from '../../server/setup/project-root.ts'
+import type { CueKind } from '../../shared/log-sheet.ts'
+
+/** Times in seconds, as in the files. */
+export interface AnnotatedExercise {
+  name: string
+  aliases: string[]
+  start: number
+  end: number
+  alsoAt: [number, number][]
+  cues: { type: CueKind; at: number; evidence: string }[]
+}
+
+export interface AnnotatedClass {
+  title: string
+  /** Of the corpus, or written for fitting. */
+  group: 'corpus' | 'own'
+  text: string
+  /** Seconds. */
+  duration: number
+  exercises: AnnotatedExercise[]
+}
+
+/** Those of the corpus, and those written for fitting. */
+export function annotatedClasses(): AnnotatedClass[] {
+  return (['dev', 'fit'] as const).flatMap((folder) => {
+    const root = path.join(projectRoot(), 'tests/fixtures/corpus', folder)
+    const names = readdirSync(root, { withFileTypes: true }).filter((entry) => entry.isDirectory())
+    return names.map(({ name }) => {
+      const { duration, exercises } = JSON.parse(readFileSync(path.join(root, name, 'gold.json'), 'utf8')) as Pick<
+        AnnotatedClass,
+        'duration' | 'exercises'
+      >
+      const text = readFileSync(path.join(root, name, 'transcript.txt'), 'utf8').trimEnd()
+      return {
+        title: name,
+        group: folder === 'dev' ? ('corpus' as const) : ('own' as const),
+        text,
+        duration,
+        exercises,
+      }
+    })
+  })
+}
