@@ -14,17 +14,20 @@ export interface FoldedWord {
 /** The folded words of a text; hesitations ("um") and doubled words are left out. */
 export function foldWords(text: string): FoldedWord[] {
   const words: FoldedWord[] = []
-  let last = 0
+  let read = 0
+  let isMarked = false
   let said = ''
   for (const match of text.toLowerCase().matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*/gu)) {
     const raw = match[0].replace(/['’]/g, '').normalize('NFD').replace(/\p{M}/gu, '')
     const offset = match.index
     const end = offset + match[0].length
+    isMarked ||= /[.,;:!?…()\n\v]/.test(text.slice(read, offset))
+    read = end
     if (FILLERS.has(raw)) continue
-    const afterMark = /[.,;:!?…()\n\v]/.test(text.slice(last, offset))
+    const afterMark = isMarked
     if (raw === said && !afterMark && !NUMBERS.test(raw)) continue
     said = raw
-    last = end
+    isMarked = false
     const plural = singular(raw) !== raw
     const parts = COMPOUNDS.get(raw) ?? COMPOUNDS.get(singular(raw)) ?? [singular(raw)]
     parts.forEach((part, index) => words.push({ text: part, offset, end, plural, afterMark: afterMark && index === 0 }))

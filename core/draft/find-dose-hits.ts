@@ -40,7 +40,7 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
         const index = speech.sentenceAt(at)
         const sentence = speech.sentences[index]
         const said = line.text.slice(offset, offset + length)
-        const around = sentence ? plainWords(speech.text.slice(sentence.offset, sentence.end)) : plainWords(said)
+        const around = sentence?.words ?? plainWords(said)
         const clauses = sentence ? clausesAround(speech, sentence, at, at + length) : around
         if (!saysAmount(dose) || isDecoy(dose, plainWords(said), { around, clauses }, speech, index)) return []
         if (speech.unpunctuated && isLabel(dose, at, namings)) return []
@@ -105,11 +105,16 @@ function piecesWithAmounts(text: string): Piece[] {
     if (!AMOUNT_WORDS.test(text.slice(sentence.offset, sentence.end))) return
     const end = sentences[index + 1]?.end ?? text.length
     const last = pieces.at(-1)
-    if (last && sentence.offset <= last.end) last.end = end
+    if (last && last.end - last.offset > LONGEST_READ && sentence.offset <= last.end)
+      pieces.push({ offset: last.end, end })
+    else if (last && sentence.offset <= last.end) last.end = end
     else pieces.push({ offset: sentence.offset, end })
   })
   return pieces
 }
+
+/** Characters that are read for doses at one go, about; a dose is said in far fewer. */
+const LONGEST_READ = 3000
 
 const DECOY = anyPhrase(NO_DOSE_HERE)
 const BEHIND = anyPhrase(NO_DOSE_BEHIND)

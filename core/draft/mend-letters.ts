@@ -8,7 +8,8 @@ export function mendLetters(text: string): string {
   const times = timesOf(text)
   return text.replace(/[a-z]{4,}/gi, (word, at: number) => {
     const lower = word.toLowerCase()
-    if (TARGETS.has(lower) || REAL.has(lower) || (times.get(bareOf(lower)) ?? 0) > 1) return word
+    if (word.length > LONGEST || TARGETS.has(lower) || REAL.has(lower) || (times.get(bareOf(lower)) ?? 0) > 1)
+      return word
     if (/^[A-Z]/.test(word) && /[a-z,] $/.test(text.slice(Math.max(0, at - 2), at))) return word
     const meant = patternsOf(lower).flatMap((pattern) => BY_PATTERN.get(pattern) ?? [])
     const [only] = meant
@@ -38,6 +39,8 @@ const TARGETS: ReadonlySet<string> = new Set([
     .filter((word) => word.length >= SHORTEST),
   ...[...WORD_CLASSES.number, ...WORD_CLASSES.unit, ...DOSE_JOINTS].filter((word) => word.length >= SHORTEST - 1),
 ])
+/** A slip is as long as the word that was meant. */
+const LONGEST = [...TARGETS].reduce((most, word) => Math.max(most, word.length), 0)
 const REAL: ReadonlySet<string> = new Set(REAL_WORDS)
 
 /** Words by their patterns with one letter left open; first and last letter are never open. */

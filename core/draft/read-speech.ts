@@ -44,7 +44,7 @@ export interface Speech {
 /** Reads the lines of a transcript; at least one line is needed. */
 export function readSpeech(lines: readonly TranscriptLine[]): Speech {
   const joined = joinLines(lines)
-  const mended = mendLetters(joined.text)
+  const mended = mendLetters(partWords(joined.text))
   const unpunctuated = isUnpunctuated(mended)
   const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines)) : mended
   const sentences = splitSentences(text).map((piece, index): Sentence => {
@@ -73,6 +73,14 @@ export function readSpeech(lines: readonly TranscriptLine[]): Speech {
     sentenceAt: (offset) => Math.max(0, countBelow(sentenceStarts, offset + 1) - 1),
   }
 }
+
+/** Words longer than any word parted by spaces, every other character in its place: what looks at words never sees a huge one. */
+function partWords(text: string): string {
+  return text.replace(LONGER_THAN_WORDS, (run) => `${run.slice(0, -1)} `)
+}
+
+/** The longest word of speech has some 30 letters; an address may have more. */
+const LONGER_THAN_WORDS = /\S{200}/g
 
 /** As its words tell; a short sentence that holds nothing but a dose is work. */
 function roleOf(said: string, words: string, hasCue: boolean): Role {

@@ -13,9 +13,28 @@ export function isUnpunctuated(text: string): boolean {
   return words > 12 && marks * 30 < words
 }
 
-/** The sentences of a text, without the space around them. */
+/** No sentence is longer, in characters; the longest of spoken classes is about 200. */
+export const LONGEST_SENTENCE = 1000
+
+/** The sentences of a text, without the space around them; what goes on too long is cut between two words. */
 export function splitSentences(text: string): Piece[] {
-  return piecesBetween(text, markBreaks(text, /[.!?…]+["'”’)]*(?=\s|$)|\n/g))
+  // Marks are looked at from the first of a row only: a million dots take no time.
+  const ends = markBreaks(text, /(?<![.!?…])[.!?…]+["'”’)]*(?=\s|$)|\n/g)
+  return piecesBetween(text, ends).flatMap((piece) => cutLong(text, piece))
+}
+
+function cutLong(text: string, { offset, end }: Piece): Piece[] {
+  if (end - offset <= LONGEST_SENTENCE) return [{ offset, end }]
+  const cuts: number[] = []
+  for (let from = offset; end - from > LONGEST_SENTENCE;) {
+    const space = text.slice(from, from + LONGEST_SENTENCE).search(/\s\S*$/)
+    from += space > 0 ? space : LONGEST_SENTENCE
+    cuts.push(from - offset)
+  }
+  return piecesBetween(text.slice(offset, end), cuts).map((piece) => ({
+    offset: piece.offset + offset,
+    end: piece.end + offset,
+  }))
 }
 
 /** The clauses of a sentence: between commas, dashes, colons, and before "and then", "but", "or". */

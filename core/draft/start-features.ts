@@ -13,6 +13,8 @@ import {
   PASSES_BEFORE,
 } from './announcing-tests.ts'
 import { withIs } from './find-candidates.ts'
+import { groupKin, neighbour, othersOf } from './group-kin.ts'
+import type { Others } from './group-kin.ts'
 import type { Candidate } from './naming.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
@@ -26,23 +28,18 @@ import { anyPhrase, groupOf } from './words/en/word-groups.ts'
 export function startFeatures(speech: Speech, candidates: readonly Candidate[]): string[][] {
   const scenes = candidates.map((candidate) => sceneOf(speech, candidate))
   const worths = candidates.map((candidate, index) => worthOf(candidate, scenes[index]))
-  const byKey = new Map<string, number[]>()
-  candidates.forEach(({ key }, index) => {
-    const list = byKey.get(key)
-    if (list) list.push(index)
-    else byKey.set(key, [index])
-  })
+  const byKey = groupKin(candidates, worths)
   const isStretching = speech.sentences.filter(({ words }) => /\bstretch/.test(words)).length >= 3
   return candidates.map((candidate, index) => {
     const scene = scenes[index]
     if (!scene) return []
-    const same = (byKey.get(candidate.key) ?? []).filter((other) => other !== index)
+    const others = othersOf(byKey.get(candidate.key), index)
     const found = new Set<string>([
       ...ofWords(speech, candidate, scene),
       ...ofName(candidate, scene, isStretching),
       ...ofTeaching(speech, candidate, scene),
-      ...ofClass(speech, candidates, index, same, worths),
-      ...together(candidate, scene, same[0] !== undefined && same[0] < index),
+      ...ofClass(speech, candidates, index, others, worths),
+      ...together(candidate, scene, others.before !== undefined),
     ])
     return [...found]
   })
@@ -217,50 +214,38 @@ function ofClass(
   speech: Speech,
   all: readonly Candidate[],
   index: number,
-  same: readonly number[],
+  others: Others,
   worths: readonly number[],
 ): string[] {
   const candidate = all[index]
   if (!candidate) return []
   const { offset, end, entry } = candidate
   const words = speech.wordsBefore(offset)
-  const lastSame = all[same.filter((other) => other < index).at(-1) ?? -1]
+  const lastSame = all[others.before ?? -1]
   const since = lastSame ? words - speech.wordsBefore(lastSame.offset) : null
-  const gapBefore = words - speech.wordsBefore(neighbour(all, index, -1)?.end ?? -1)
-  const next = neighbour(all, index, 1)
+  const gapBefore = words - speech.wordsBefore(neighbour(speech, all, index, -1)?.end ?? -1)
+  const next = neighbour(speech, all, index, 1)
   const gapBehind = next ? speech.wordsBefore(next.offset) - speech.wordsBefore(end) : Infinity
   const worth = worths[index] ?? 0
-  const best = Math.max(-9, ...same.map((other) => worths[other] ?? 0))
-  const isFirst = same.every((other) => (worths[other] ?? 0) < best || other > index)
+  const { best, isFirst } = others
   const rank = worth > best ? 'best' : worth === best ? (isFirst ? 'first of the best' : 'later of the best') : null
   // a few words of a class have no opening talk
   const place = speech.text.length < SHORT_TEXT ? 0.5 : offset / speech.text.length
   return [
-    `others ${Math.min(3, same.length)}`,
+    `others ${Math.min(3, others.count)}`,
     ...(since === null ? [] : ['said before', `since ${since < 15 ? 0 : since < 60 ? 1 : since < 200 ? 2 : 3}`]),
     `gap before ${gapOf(gapBefore)}`,
     `gap behind ${gapOf(gapBehind)}`,
-    same.length === 0 ? 'only one' : (rank ?? (best - worth >= 2 ? 'far below the best' : 'below the best')),
+    others.count === 0 ? 'only one' : (rank ?? (best - worth >= 2 ? 'far below the best' : 'below the best')),
     `worth ${Math.max(-1, Math.min(5, Math.round(worth)))}`,
     ...(entry ? [] : [`own worth ${Math.max(-1, Math.min(5, Math.round(worth)))}`]),
-    ...flags({ 'stronger elsewhere': same.some((other) => (all[other]?.strength ?? 0) >= 2 && !all[other]?.listed) }),
+    ...flags({ 'stronger elsewhere': others.isStronger }),
     `place ${place < 0.08 ? 0 : place < 0.2 ? 1 : place > 0.95 ? 3 : 2}`,
   ]
 }
 
 /** Characters; about two minutes of speech. */
 const SHORT_TEXT = 1500
-
-/** The next known name of another exercise to one side. */
-function neighbour(all: readonly Candidate[], index: number, step: 1 | -1): Candidate | undefined {
-  const here = all[index]
-  for (let at = index + step; here && at >= 0 && at < all.length; at += step) {
-    const other = all[at]
-    if (!other?.entry || other.key === here.key) continue
-    if (step === -1 ? other.offset < here.offset : other.offset >= here.end) return other
-  }
-  return undefined
-}
 
 function gapOf(words: number): number {
   return words < 4 ? 0 : words < 10 ? 1 : words < 30 ? 2 : 3

@@ -15,11 +15,13 @@ export function objectLines(text: string): number[] {
 /** All objects of a parsed value, each before its contents: the order in which they start in the text. */
 export function orderObjects(root: unknown): object[] {
   const found: object[] = []
-  const walk = (value: unknown): void => {
-    if (typeof value !== 'object' || value === null) return
+  // No recursion: lists may lie in each other ten thousand deep.
+  const open = [root]
+  while (open.length > 0) {
+    const value = open.pop()
+    if (typeof value !== 'object' || value === null) continue
     if (!Array.isArray(value)) found.push(value)
-    for (const inner of Object.values(value)) walk(inner)
+    for (const inner of Object.values(value).reverse()) open.push(inner)
   }
-  walk(root)
   return found
 }
