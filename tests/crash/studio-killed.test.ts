@@ -102,10 +102,10 @@ async function killAtRandom(studio: KilledStudio): Promise<void> {
   }
 }
 
-/** The first two minutes of the class: enough for a few lessons. */
+/** The class up to the end of its third exercise: enough for a few lessons. */
 function firstMinutes(vtt: string): string {
   const blocks = vtt.split('\n\n')
-  const last = blocks.findIndex((block) => /(^|\n)(00:)?02:0\d/.test(block))
+  const last = blocks.findIndex((block) => /(^|\n)(00:)?02:4\d/.test(block))
   return blocks.slice(0, last === -1 ? undefined : last).join('\n\n')
 }
 
