@@ -10,6 +10,7 @@ import { draftSheet } from '../../core/draft/draft-sheet.ts'
 import { tagCues } from '../../core/draft/tag-cues.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import type { Audience } from '../../shared/log-sheet.ts'
+import { CUE_LABELS } from '../helpers/cue-labels.ts'
 
 const corpus = fileURLToPath(new URL('../fixtures/corpus/', import.meta.url))
 const AUDIENCES: Record<string, Audience[]> = { '03-prenatal-mobility': ['pregnancy'] }
@@ -114,29 +115,11 @@ describe('the draft on classes kept apart', () => {
 })
 
 describe('the cue tagger on single sentences', () => {
-  // Labels of the sentences, and the kinds of ours that each stands for; several for posture, which may be any of four.
-  const MEANS: Record<string, string[]> = {
-    SETUP: ['setup'],
-    EXEC: ['execution'],
-    BREATH: ['breathing'],
-    TEMPO: ['tempo'],
-    ROM: ['range'],
-    FAULT: ['fault'],
-    FIX: ['fault'],
-    CAUTION: ['caution'],
-    STOP: ['caution'],
-    REGRESS: ['easier'],
-    PROGRESS: ['harder'],
-    EQUIP: ['equipment'],
-    MUSCLE: ['focus'],
-    FEEL: ['focus'],
-    ALIGN: ['execution', 'setup', 'focus', 'range'],
-  }
   const file = fileURLToPath(new URL('../fixtures/cue-sentences.json', import.meta.url))
   const cases = (JSON.parse(readFileSync(file, 'utf8')) as { text: string; labels: string[] }[]).map(
     ({ text, labels }) => ({
-      wanted: labels.flatMap((label) => MEANS[label] ?? []),
-      got: [...new Set<string>(tagCues(text).map((cue) => cue.kind))],
+      wanted: labels.flatMap((label) => CUE_LABELS[label] ?? []),
+      got: [...new Set(tagCues(text).map((cue) => cue.kind))],
     }),
   )
   const withCue = cases.filter(({ wanted }) => wanted.length > 0)

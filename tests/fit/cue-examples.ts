@@ -12,6 +12,7 @@ import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
 import { plain } from '../core/draft/spoken-class.ts'
+import { ALIGNMENT, CUE_LABELS } from '../helpers/cue-labels.ts'
 import { annotatedClasses } from './annotated-classes.ts'
 import type { AnnotatedClass, AnnotatedExercise } from './annotated-classes.ts'
 
@@ -172,27 +173,9 @@ function plainLine(text: string): string {
   return plain(`[0:00] ${text}`).slice('[0:00] '.length)
 }
 
-/** The labels of cue-sentences.json in our kinds; alignment may stand in several. */
-const KINDS: Readonly<Record<string, readonly CueKind[]>> = {
-  SETUP: ['setup'],
-  EXEC: ['execution'],
-  BREATH: ['breathing'],
-  TEMPO: ['tempo'],
-  ROM: ['range'],
-  FAULT: ['fault'],
-  FIX: ['fault'],
-  CAUTION: ['caution'],
-  STOP: ['caution'],
-  REGRESS: ['easier'],
-  PROGRESS: ['harder'],
-  EQUIP: ['equipment'],
-  MUSCLE: ['focus'],
-  FEEL: ['focus'],
-}
-const ALIGNMENT: readonly CueKind[] = ['execution', 'setup', 'focus', 'range']
-
+/** Alignment with another label beside it says nothing of its own. */
 function kindsOf(labels: readonly string[]): CueKind[] {
-  const kinds = labels.flatMap((label) => KINDS[label] ?? [])
+  const kinds = labels.flatMap((label) => (label === 'ALIGN' ? [] : (CUE_LABELS[label] ?? [])))
   return [...new Set(kinds.length === 0 && labels.includes('ALIGN') ? ALIGNMENT : kinds)]
 }
 

@@ -57,6 +57,16 @@ describe('what is said for one exercise', () => {
       dose: { sets: 3, reps: 5 },
     },
     {
+      name: 'one at a time',
+      said: 'Three sets of six, one at a time. Take your time.',
+      dose: { sets: 3, reps: 6 },
+    },
+    {
+      name: 'sets named beside the ones to warm up',
+      said: 'Three sets of five when your warm up sets are done.',
+      dose: { sets: 3, reps: 5 },
+    },
+    {
       name: 'a rest behind a pair',
       said: 'Eight of these. Three times through, and 90 seconds after the pair.',
       dose: { sets: 3, reps: 8, rest: 90 },

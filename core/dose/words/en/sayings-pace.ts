@@ -71,7 +71,6 @@ export const REST_SAYINGS: readonly Saying[] = [
   { says: '{rest:T} to catch|get your|a breaths|breath|breather' },
   { says: 'take {rest:T} ,? then|and|before? .. go|start|begin again' },
   { says: '{rest:T} after|behind the|each|every|both pair|pairs|two|both|circuit|trio|superset|lap|lot|second' },
-  { says: '{rest:T} to swap|swap_over|change_over|changeover over|in_between|between?' },
   { says: '{rest:T} to rest|recover' },
   { says: '{rest:T} to change|move|swap|get .. station|stations|exercise|one', means: { restBetween: 'stations' } },
   { says: '{rest:T} to get from|to|round|into|onto', means: { restBetween: 'stations' } },

@@ -187,10 +187,7 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: '{work:T} on|at|in each|every|per station|stations|exercise|move' },
   { says: 'work {work:T}' },
   { says: '{work:T} rounds|bouts|efforts|pieces' },
-  {
-    says: `{sets:N} <kind>? ${SETS} ,|and|with? and|with|i? .. {reps:N} in|to|for a|each|every|the? sets|rounds|one|set|of_them?`,
-  },
-  { says: '{reps:N} in a|each|every|the sets|rounds|set' },
+  { says: '{reps:N} in a|each|every|the sets|rounds' },
   { says: '{reps:N} per|a|each|every set|sets|round|rounds|go|goes' },
   { says: 'there|out and back|home again? is|thats|makes|, about? {dist:D}' },
   { says: 'over {dist:D}' },

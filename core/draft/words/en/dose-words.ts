@@ -14,8 +14,8 @@ export const NO_DOSE_HERE = [
   '^(?:so |and |okay )*(?:thats|that was|that is) (?:a|one|your|the|our)(?: \\w+)? (?:rounds?|sets?)(?: done| down| gone|$)',
   'a thousand|hundreds of|dozens of',
   '(?:hed|shed|theyd) (?:rest|hold|lift|do|row|run|sit|stay|take)|how long was (?:that|it)|doing a (?:\\w+ ){0,2}k (?:on|in|for|run|race|next|this)',
-  'none of (?:those|these|that|them) counts?|to warm (?:it )?up(?: with)?$|warm up sets?|just to (?:grease|loosen|warm|wake)|(?:<num>|\\d+) percent for',
-  '(?:one|two|a couple|<num>|\\d+)(?: (?:each|per|a|either) side)? at a time',
+  'none of (?:those|these|that|them) counts?|to warm (?:it )?up(?: with)?$|^(?:and |so |now |your |the |a few )*warm up sets?|just to (?:grease|loosen|warm|wake)|(?:<num>|\\d+) percent for',
+  '(?:<num>|\\d+) (?:each|per|a|either) side at a time',
   'not (?:down|up) here longer|no longer than|never more than|heart rates?|out of ten|look at|metres? (?:ahead|in front|away)',
 ]
 
