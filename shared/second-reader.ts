@@ -15,7 +15,7 @@ export const ReaderAddress = z
   .url({ protocol: /^https?$/, error: 'is no address that starts with https:// or http://', abort: true })
   .max(2000)
   .regex(PLAIN, { error: 'must be a plain address, without name, password, question mark or #', abort: true })
-  .refine(isPrivate, 'must start with https://; http:// is for this machine only, such as http://127.0.0.1:11434/v1')
+  .refine(isPrivate, 'must start with https://; http:// is for this machine only, such as http://127.0.0.1:8080/v1')
 
 /** What a header can carry (RFC 9110 (2022), section 5.5, without blanks): a fault of sending would print any other key. */
 export const ReaderKey = z

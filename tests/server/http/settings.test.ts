@@ -49,7 +49,7 @@ async function post(fields: Record<string, string>, signed = true): Promise<Answ
 }
 const page = async (): Promise<string> => (await door.ask('/settings')).text
 const file = (): string => path.join(door.door.dataFolder, READER_FILE)
-const LOCAL = { on: 'yes', url: 'http://127.0.0.1:11434/v1', model: 'any', key: KEY }
+const LOCAL = { on: 'yes', url: 'http://127.0.0.1:8080/v1', model: 'any', key: KEY }
 
 it('is off, and asks nobody, until a person sets it', async () => {
   expect(await findReader(door.door)).toBeNull()
@@ -126,7 +126,7 @@ describe('the key', () => {
 
   it('stays where nothing is typed, goes when it is to be forgotten', async () => {
     await post(LOCAL)
-    await post({ ...LOCAL, key: '', url: 'http://127.0.0.1:11434/v2' })
+    await post({ ...LOCAL, key: '', url: 'http://127.0.0.1:8080/v2' })
     expect((await findReader(door.door))?.key).toBe(KEY)
     await post({ ...LOCAL, key: '', forgetKey: 'yes' })
     expect((await findReader(door.door))?.key).toBeNull()
@@ -144,7 +144,7 @@ describe('the key', () => {
 it('off keeps what was typed and asks nobody; emptied, it is forgotten', async () => {
   await post({ url: LOCAL.url, model: 'any', key: KEY })
   expect(await findReader(door.door)).toBeNull()
-  expect(await page()).toContain('value="http://127.0.0.1:11434/v1"')
+  expect(await page()).toContain('value="http://127.0.0.1:8080/v1"')
   await post({ url: '', model: '' })
   await expect(stat(file())).rejects.toMatchObject({ code: 'ENOENT' })
 })
