@@ -1,7 +1,8 @@
 /** Sends a file that does not change under its tag, in whole or in ranges (RFC 9110, 2022, sections 13 and 14). */
-import { stat } from 'node:fs/promises'
+import { closeSync, fstatSync, open } from 'node:fs'
 import type { Stats } from 'node:fs'
 import path from 'node:path'
+import { promisify } from 'node:util'
 import type { Request, Response } from 'express'
 import { AppError } from '../../shared/errors.ts'
 import { streamBytes } from './stream-bytes.ts'
@@ -27,10 +28,23 @@ const YEAR_SECONDS = 31_536_000
  * @throws AppError row-missing when the file is not there, range-outside, request-outdated
  */
 export async function sendMedia(req: Request, res: Response, file: MediaFile): Promise<void> {
-  const stats = await statOrNull(file.path)
-  if (!stats?.isFile()) {
-    throw new AppError('row-missing', 'The file is not in the storage any more. Make it again, or restore a backup.')
+  const opened = await openOrNull(file.path)
+  try {
+    // this asks no disk: the system knows it of a file that is open
+    const stats = opened === null ? null : fstatSync(opened)
+    if (opened === null || !stats?.isFile()) {
+      throw new AppError('row-missing', 'The file is not in the storage any more. Make it again, or restore a backup.')
+    }
+    setHead(req, res, file, stats)
+    const plain = readPlain(req, stats.size)
+    if (plain) await sendPlain(res, opened, plain, stats.size)
+    else await send(res, file.path)
+  } finally {
+    if (opened !== null) closeSync(opened)
   }
+}
+
+function setHead(req: Request, res: Response, file: MediaFile, stats: Stats): void {
   const representation = { bytes: stats.size, etag: `"${file.etagSha}"`, lastModified: stats.mtime.toUTCString() }
   const fields = tidyRange(req.method, req.headers, representation)
   if (fields === 'changed') {
@@ -48,9 +62,6 @@ export async function sendMedia(req: Request, res: Response, file: MediaFile): P
     'Cache-Control',
     file.lasting === true ? `private, max-age=${YEAR_SECONDS}, immutable` : 'private, no-cache',
   )
-  const plain = readPlain(req, stats.size)
-  if (plain) await sendPlain(res, file.path, plain, stats.size)
-  else await send(res, file.path)
 }
 
 /** What decides about an answer beside its range; such a request is left to express. */
@@ -68,7 +79,7 @@ function readPlain(req: Request, size: number): { start: number; end: number; is
 
 async function sendPlain(
   res: Response,
-  file: string,
+  file: number,
   { start, end, isPart }: { start: number; end: number; isPart: boolean },
   size: number,
 ): Promise<void> {
@@ -89,9 +100,11 @@ function send(res: Response, file: string): Promise<void> {
   })
 }
 
-async function statOrNull(file: string): Promise<Stats | null> {
+const openFile = promisify(open)
+
+async function openOrNull(file: string): Promise<number | null> {
   try {
-    return await stat(file)
+    return await openFile(file, 'r')
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code
     if (code === 'ENOENT' || code === 'ENOTDIR') return null

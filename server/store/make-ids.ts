@@ -6,12 +6,21 @@ const LETTERS = '0123456789abcdefghjkmnpqrstvwxyz'
 const TIME_LETTERS = 9
 const COUNT_LETTERS = 3
 const CHANCE_LETTERS = 12
+/** Chance is fetched for so many ids at once: a single fetch costs more than all the rest of an id. */
+const CHANCES = 256
 const COUNTS = LETTERS.length ** COUNT_LETTERS
 
 /** Makes a maker of ids of 24 letters and digits; ids of one maker sort in the order they were made. */
 export function makeIds(clock: () => number): () => string {
   let lastMs = 0
   let count = 0
+  let chances = Buffer.alloc(0)
+  const takeChance = (): Buffer => {
+    if (chances.length === 0) chances = randomBytes(CHANCE_LETTERS * CHANCES)
+    const taken = chances.subarray(0, CHANCE_LETTERS)
+    chances = chances.subarray(CHANCE_LETTERS)
+    return taken
+  }
   return () => {
     const nowMs = Math.max(clock(), lastMs)
     count = nowMs === lastMs ? count + 1 : 0
@@ -20,7 +29,7 @@ export function makeIds(clock: () => number): () => string {
       lastMs += 1
       count = 0
     }
-    const chance = Array.from(randomBytes(CHANCE_LETTERS), (byte) => LETTERS[byte % LETTERS.length]).join('')
+    const chance = Array.from(takeChance(), (byte) => LETTERS[byte % LETTERS.length]).join('')
     return `${write(lastMs, TIME_LETTERS)}${write(count, COUNT_LETTERS)}${chance}`
   }
 }
