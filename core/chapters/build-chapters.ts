@@ -3,6 +3,7 @@ import type { Chapter } from '../../shared/chapters.ts'
 import type { Cue, LogSheet, Segment } from '../../shared/log-sheet.ts'
 import type { Ms, Stretch } from '../../shared/time.ts'
 import { CHAPTER_TITLES } from './chapter-titles.ts'
+import { nameLessonChapters } from './name-lesson-chapters.ts'
 
 /**
  * Sections with the exercises inside them; exercises that lie in no section stand alone. Sorted by start, outer before
@@ -111,7 +112,7 @@ const SHORTEST_CHAPTER_MS = 2000
 const MOST_CHAPTERS = 12
 
 /**
- * What the clip shows when, told from the kinds of its cues. Times from the clip's start; the first chapter starts at 0,
+ * What the clip shows when, told from the kinds of its cues; no two chapters bear one name. Times from the clip's start; the first chapter starts at 0,
  * each ends where the next starts, the last with the clip. A stretch from a later part of the class starts a chapter.
  * @param ranges what the clip keeps of the recording, in the order of the clip.
  */
@@ -129,9 +130,9 @@ export function buildLessonChapters(segment: Pick<Segment, 'cues' | 'spans'>, ra
     else if (mark.isJoin && tooClose) kept.splice(-1, 1, last.startMs === 0 ? last : mark)
     else if (mark.isJoin || (!tooClose && mark.title !== last.title)) kept.push(mark)
   }
-  if (kept.length === 0) kept.push({ startMs: 0, title: CHAPTER_TITLES.whole, isJoin: false })
-  return kept.map(({ startMs, title }, index) => ({
-    startMs,
+  if (kept.length === 0) kept.push({ startMs: 0, title: CHAPTER_TITLES.whole, isJoin: false, cue: null })
+  return nameLessonChapters(kept).map((title, index) => ({
+    startMs: kept[index]?.startMs ?? 0,
     endMs: kept[index + 1]?.startMs ?? lengthMs,
     title,
     level: 1,
@@ -143,12 +144,14 @@ interface Mark {
   startMs: Ms
   title: string
   isJoin: boolean
+  /** What is said there; null at a join and in a clip without cues. */
+  cue: Cue | null
 }
 
 function cueMarks({ cues }: Pick<Segment, 'cues'>, ranges: readonly Stretch[]): Mark[] {
   return cues.flatMap((cue: Cue) => {
     const startMs = cue.state === 'declined' ? null : toClip(cue.startMs, ranges)
-    return startMs === null ? [] : [{ startMs, title: CHAPTER_TITLES.kinds[cue.kind], isJoin: false }]
+    return startMs === null ? [] : [{ startMs, title: CHAPTER_TITLES.kinds[cue.kind], isJoin: false, cue }]
   })
 }
 
@@ -161,7 +164,7 @@ function joinMarks({ spans }: Pick<Segment, 'spans'>, ranges: readonly Stretch[]
     offset += range.endMs - range.startMs
     const before = ranges[index - 1]
     if (!before || spanAt(before.startMs) === spanAt(range.startMs)) return []
-    return [{ startMs, title: CHAPTER_TITLES.laterPart, isJoin: true }]
+    return [{ startMs, title: CHAPTER_TITLES.laterPart, isJoin: true, cue: null }]
   })
 }
 

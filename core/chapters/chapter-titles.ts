@@ -23,4 +23,18 @@ export const CHAPTER_TITLES = {
     easier: 'Easier and harder',
     harder: 'Easier and harder',
   } satisfies Record<CueKind, string>,
+  /** What a chapter is about more narrowly, where the name above is taken by an earlier one of the lesson. */
+  finer: {
+    setup: 'Set-up',
+    equipment: 'Kit',
+    execution: 'Movement',
+    tempo: 'Pace',
+    range: 'How far',
+    focus: 'What to watch',
+    fault: 'Slips to avoid',
+    breathing: 'Breathing',
+    caution: 'Take care',
+    easier: 'Easier',
+    harder: 'Harder',
+  } satisfies Record<CueKind, string>,
 } as const

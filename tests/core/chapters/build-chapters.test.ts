@@ -321,6 +321,7 @@ describe('buildLessonChapters', () => {
         const total = kept.reduce((sum, [start, end]) => sum + end - start, 0)
         expect(chapters[0]?.startMs).toBe(0)
         expect(chapters.at(-1)?.endMs).toBe(total)
+        expect(new Set(chapters.map(({ title }) => title)).size).toBe(chapters.length)
         chapters.forEach((chapter, index) => {
           if (index > 0) expect(chapter.startMs).toBe(chapters[index - 1]?.endMs)
           if (chapters.length > 1) expect(chapter.endMs - chapter.startMs).toBeGreaterThanOrEqual(2000)
