@@ -1,4 +1,5 @@
 /** The studio: everything an action needs, opened once and handed in. */
+import { existsSync } from 'node:fs'
 import { mkdir } from 'node:fs/promises'
 import path from 'node:path'
 import { findFfmpeg } from '../core/media/engine/find-ffmpeg.ts'
@@ -13,6 +14,7 @@ import type { Events } from './store/follow-events.ts'
 import { makeIds } from './store/make-ids.ts'
 import { openStore } from './store/open-store.ts'
 import type { Store } from './store/open-store.ts'
+import { STORE_FILE } from './store/open-sqlite.ts'
 
 export interface Studio {
   store: Store
@@ -71,6 +73,11 @@ export async function openStudio(settings: Settings, outside: Outside = {}): Pro
       await store.close()
     },
   }
+}
+
+/** Nothing is made. With PostgreSQL whoever set its address answers for what lies there. */
+export function isStudioThere({ databaseUrl, dataFolder }: Pick<Settings, 'databaseUrl' | 'dataFolder'>): boolean {
+  return databaseUrl !== null || existsSync(path.join(dataFolder, STORE_FILE))
 }
 
 async function makeDataFolder(folder: string): Promise<void> {

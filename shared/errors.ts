@@ -41,6 +41,7 @@ export const ERRORS = {
   'job-lost': { exit: 3, means: 'A job was taken from the worker that reports on it.' },
   'store-text': { exit: 2, means: 'A text holds a character that the store cannot keep.' },
   'store-open': { exit: 3, means: 'The store cannot be opened.' },
+  'store-missing': { exit: 2, means: 'There is no studio in the named folder.' },
   'store-newer': { exit: 3, means: 'The store was written by a newer version of this program.' },
   'store-damaged': { exit: 3, means: 'A row of the store cannot be read.' },
   'store-busy': { exit: 3, means: 'Another process kept the store locked for too long.' },

@@ -66,6 +66,12 @@ export async function importExport(
   }
 }
 
+/** Is it an export, as far as its list tells? Needs no studio. @throws AppError archive-wrong */
+export async function lookIntoExport(file: string): Promise<void> {
+  const zip = await openZip(file, { entries: MOST_ENTRIES, bytes: Number.MAX_SAFE_INTEGER })
+  await readList(zip).finally(() => zip.close())
+}
+
 interface Packed {
   slug: string
   segmentId: string

@@ -70,8 +70,8 @@ async function setPartsAside(rooms: Rooms, recordingId: string, actor: Actor): P
   await rooms.media.arrange(recordingId, arranged, actor)
 }
 
-/** A file is hostile until it is proven to be a recording; only its head is read here. */
-async function lookInto({ ffmpeg }: TakeNeeds, path: string, role: GivenRole): Promise<void> {
+/** A file is hostile until it is proven to be a recording; only its head is read here. @throws AppError recording-*, file-missing, ffmpeg-missing */
+export async function lookInto({ ffmpeg }: Pick<TakeNeeds, 'ffmpeg'>, path: string, role: GivenRole): Promise<void> {
   if (!ffmpeg)
     throw new AppError('ffmpeg-missing', 'No usable ffmpeg was found, so no recording can be taken in. Run "doctor".')
   if (role === 'sound') await probeSound(ffmpeg, path)

@@ -1,4 +1,6 @@
 /** What a command may touch of the outside: its streams, whether a person watches, and the clock. */
+import path from 'node:path'
+import { projectRoot } from '../setup/project-root.ts'
 
 export interface Io {
   /** Result text, to standard output. */
@@ -11,6 +13,8 @@ export interface Io {
   isTerminal: boolean
   /** Width of the terminal in characters. */
   columns: number
+  /** Absolute: where the person stands. Relative folders on the command line are taken from here. */
+  folder: string
   /** UTC milliseconds. */
   nowUtc(): number
   /** Ends when the person presses Ctrl-C or the process is told to stop. */
@@ -33,7 +37,16 @@ export function processIo(): Io {
     },
     isTerminal: process.stderr.isTTY === true,
     columns: process.stderr.columns ?? 80,
+    folder: personFolder(process.cwd(), process.env['INIT_CWD'], projectRoot()),
     nowUtc: () => Date.now(),
     signal: stop.signal,
   }
+}
+
+/**
+ * npm runs its scripts in the project's folder, and INIT_CWD tells where the person called it. The variable is left to
+ * every program below, so it counts only in that folder: elsewhere somebody went there.
+ */
+export function personFolder(workFolder: string, initFolder: string | undefined, project: string): string {
+  return path.resolve(workFolder === project && initFolder ? initFolder : workFolder)
 }

@@ -19,6 +19,7 @@ export function fakeIo(input = '', overrides: Partial<Io> = {}): FakeIo {
     readInput: () => Promise.resolve(input),
     isTerminal: false,
     columns: 80,
+    folder: process.cwd(),
     nowUtc: () => Date.UTC(2026, 0, 15),
     signal: new AbortController().signal,
     ...overrides,

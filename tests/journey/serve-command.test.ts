@@ -55,6 +55,29 @@ function childrenOf(pid: number): number[] {
     .map(Number)
 }
 
+describe('a relative --data', () => {
+  const ask = ['publish', '--class', 'none', '--data', 'gym']
+
+  it('of the plain command is taken from its folder', async () => {
+    const folder = await tempFolder()
+    expect((await runCommand(ask, { cwd: folder })).stderr).toContain(`no studio in ${path.join(folder, 'gym')}.`)
+  })
+
+  it('through npm, which goes to the project first, from where npm was called', async () => {
+    const folder = await tempFolder()
+    // as a script of the project: npm goes to its folder and tells by INIT_CWD where it was called
+    const command = `cd '${projectRoot}' && node server/cli/repslate.mjs ${ask.join(' ')}`
+    const npm = ['--prefix', projectRoot, 'exec', '--call', command]
+    const said = await new Promise<string>((resolve, reject) => {
+      const child = spawn('npm', npm, { cwd: folder, stdio: ['ignore', 'ignore', 'pipe'] })
+      let text = ''
+      child.stderr.setEncoding('utf8').on('data', (part: string) => (text += part))
+      child.once('error', reject).once('close', () => resolve(text))
+    })
+    expect(said).toContain(`no studio in ${path.join(folder, 'gym')}.`)
+  })
+})
+
 describe('repslate serve', () => {
   it.each(['SIGTERM', 'SIGINT'] as const)('ends cleanly on %s, with a page still listening', async (signal) => {
     const { url, child, ended, said } = await serve('--port', '0', '--data', await tempFolder())

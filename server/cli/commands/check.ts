@@ -14,7 +14,7 @@ import type { Studio } from '../../studio.ts'
 import type { Io } from '../io.ts'
 import type { Finish } from '../main.ts'
 import { describeReport } from '../describe-report.ts'
-import { CLASS_OPTION, DATA_OPTION, fileOrClass, withStudio } from '../open-studio.ts'
+import { CLASS_OPTION, DATA_OPTION, fileOrClass, withClass } from '../open-studio.ts'
 
 interface Options {
   captions?: string
@@ -35,7 +35,7 @@ export function addCheck(program: Command, io: Io, finish: Finish): void {
     .action(async (file: string | undefined, options: Options) => {
       const id = fileOrClass([file], options.class)
       if (id !== null) {
-        const { sheet, report } = await withStudio(io, options, (studio) => checkOf(studio, id))
+        const { sheet, report } = await withClass(io, options, id, (studio) => checkOf(studio, id))
         io.out(options.json ? `${JSON.stringify(report, null, 2)}\n` : describeReport(sheet, report))
         finish(report.findings.some((finding) => finding.severity === 'stop') ? 1 : 0)
         return

@@ -12,13 +12,12 @@ import type { DemoClass } from '../../actions/add-demo-class.ts'
 import { probeRecording } from '../../actions/probe-recording.ts'
 import { publishClass } from '../../actions/publish-class.ts'
 import { ensureFfmpeg } from '../../setup/ensure-tools.ts'
-import { readSettings } from '../../settings.ts'
 import type { Settings } from '../../settings.ts'
 import { projectRoot } from '../../setup/project-root.ts'
-import { openStudio } from '../../studio.ts'
 import type { Io } from '../io.ts'
 import type { Finish } from '../main.ts'
 import { describeReport } from '../describe-report.ts'
+import { settingsOf, withNewStudio } from '../open-studio.ts'
 import { showProgress } from '../progress.ts'
 import { serveStudio } from '../serve-studio.ts'
 import { describePublished } from './publish.ts'
@@ -42,7 +41,7 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
     .option('--no-serve', 'end after the work')
     .action(async (options: Options) => {
       const root = projectRoot()
-      const out = options.out ?? path.join(root, 'data', 'demo')
+      const out = options.out === undefined ? path.join(root, 'data', 'demo') : path.resolve(io.folder, options.out)
       const recordingPath = path.join(root, 'media-samples', `${CLASS}.mp4`)
       const ffmpeg = await ensureFfmpeg((text) => io.say(text))
       io.say(`ffmpeg ${ffmpeg.version} (${ffmpeg.from})\n`)
@@ -85,13 +84,13 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
       })
       progress.end()
       io.say('\n')
-      io.out(describePublished(published, path.relative(process.cwd(), out) || '.'))
+      io.out(describePublished(published, path.relative(io.folder, out) || '.'))
       for (const { name, message } of published.failed) io.say(`repslate: ${name}: ${message}\n`)
       finish(published.failed.length > 0 ? 1 : 0)
       if (!options.serve) return
 
       io.say('6  The studio: the same class, to look at and change\n')
-      const settings = readSettings(process.env, root)
+      const settings = settingsOf(io, {})
       const cutDir = path.join(out, 'cut')
       const film = { filmPath: recordingPath, sha256: await hashFile(recordingPath), durationMs, cutDir }
       const id = await fillStudio(io, settings, { ...film, title: TITLE, audience: [...AUDIENCE], text })
@@ -100,14 +99,9 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
 }
 
 async function fillStudio(io: Io, settings: Settings, demo: DemoClass): Promise<string> {
-  const studio = await openStudio(settings, { clock: () => io.nowUtc() })
   const progress = showProgress(io)
-  try {
-    return await addDemoClass(studio, demo, { signal: io.signal, onProgress: progress.show })
-  } finally {
-    progress.end()
-    await studio.close()
-  }
+  const told = { signal: io.signal, onProgress: progress.show }
+  return withNewStudio(io, settings, (studio) => addDemoClass(studio, demo, told)).finally(() => progress.end())
 }
 
 /** Where to look first. */

@@ -17,7 +17,7 @@ import { draftRecording, readAgain as readAgainRecording } from '../../actions/d
 import { readTextFile } from '../../files/text-files.ts'
 import type { Studio } from '../../studio.ts'
 import type { Io } from '../io.ts'
-import { CLASS_OPTION, DATA_OPTION, fileOrClass, withStudio } from '../open-studio.ts'
+import { CLASS_OPTION, DATA_OPTION, fileOrClass, withClass } from '../open-studio.ts'
 
 interface Options {
   for?: string[]
@@ -46,7 +46,7 @@ export function addDraft(program: Command, io: Io): void {
     .action(async (file: string | undefined, options: Options) => {
       const id = fileOrClass([file], options.class)
       if (id !== null) {
-        const sheet = await withStudio(io, options, (studio) => draftOf(studio, id, options, io))
+        const sheet = await withClass(io, options, id, (studio) => draftOf(studio, id, options, io))
         io.out(writeLogSheet(sheet))
         if (!options.json) io.say(options.why ? explain(sheet) : summarise(sheet))
         return

@@ -2,7 +2,7 @@
 import type { Command } from 'commander'
 import { exportRecording } from '../../actions/export-recording.ts'
 import type { Io } from '../io.ts'
-import { DATA_OPTION, withStudio } from '../open-studio.ts'
+import { DATA_OPTION, withClass } from '../open-studio.ts'
 import { describeBytes } from './backup.ts'
 
 export function addExport(program: Command, io: Io): void {
@@ -15,7 +15,7 @@ export function addExport(program: Command, io: Io): void {
     .argument('<file>', 'the zip to write; it must not be there yet')
     .option(...DATA_OPTION)
     .action(async (recordingId: string, file: string, options: { data?: string }) => {
-      const made = await withStudio(io, options, (studio) => exportRecording(studio, { recordingId, file }))
+      const made = await withClass(io, options, recordingId, (studio) => exportRecording(studio, { recordingId, file }))
       io.out(`${made.file}\n`)
       io.say(`${made.lessons.length} lessons, ${describeBytes(made.bytes)}. "import" takes it into another studio.\n`)
     })

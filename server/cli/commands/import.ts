@@ -2,11 +2,13 @@
 import { open } from 'node:fs/promises'
 import type { Command } from 'commander'
 import { AppError } from '../../../shared/errors.ts'
-import { importExport } from '../../actions/import-export.ts'
+import { findFfmpeg } from '../../../core/media/engine/find-ffmpeg.ts'
+import { importExport, lookIntoExport } from '../../actions/import-export.ts'
 import type { Imported } from '../../actions/import-export.ts'
 import { importRecording } from '../../actions/import-recording.ts'
+import { lookInto } from '../../actions/take-media.ts'
 import type { Io } from '../io.ts'
-import { DATA_OPTION, withStudio } from '../open-studio.ts'
+import { DATA_OPTION, settingsOf, withNewStudio } from '../open-studio.ts'
 
 interface Options {
   title?: string
@@ -27,19 +29,37 @@ export function addImport(program: Command, io: Io): void {
     .option('--camera <file>', 'the film of another camera; again for each', collect, [])
     .option(...DATA_OPTION)
     .action(async (file: string, options: Options) => {
+      const settings = settingsOf(io, options)
       if (await isZip(file)) {
         if (options.title !== undefined || options.part.length + options.sound.length + options.camera.length > 0)
           throw new AppError('usage', 'An export brings its title and files along. Give the zip alone.')
-        tell(io, await withStudio(io, options, (studio) => importExport(studio, { file })))
+        await lookIntoExport(file)
+        tell(io, await withNewStudio(io, settings, (studio) => importExport(studio, { file })))
         return
       }
-      const { title, part: parts, sound, camera: cameras } = options
-      const { recording } = await withStudio(io, options, (studio) =>
+      const { part: parts, sound, camera: cameras } = options
+      const title = readTitle(options.title)
+      await lookIntoAll([file, ...parts], sound, cameras)
+      const { recording } = await withNewStudio(io, settings, (studio) =>
         importRecording(studio, { path: file, parts, sound, cameras, title }),
       )
       io.out(`${recording.id}\n`)
       io.say(`"${recording.title}" is on the shelf. It is looked through as soon as the studio is open.\n`)
     })
+}
+
+/** All of them before anything is made: a slip in the last name leaves no studio and no half class behind. */
+async function lookIntoAll(parts: readonly string[], sound: readonly string[], cameras: readonly string[]) {
+  const needs = { ffmpeg: await findFfmpeg() }
+  for (const file of parts) await lookInto(needs, file, 'part')
+  for (const file of sound) await lookInto(needs, file, 'sound')
+  for (const file of cameras) await lookInto(needs, file, 'camera')
+}
+
+function readTitle(text: string | undefined): string | undefined {
+  const title = text?.trim()
+  if (title === undefined || (title !== '' && title.length <= 200)) return title
+  throw new AppError('usage', '--title takes 1 to 200 characters.')
 }
 
 /** What came in, what was here, and what is held back with its reasons. */

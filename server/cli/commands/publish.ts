@@ -10,7 +10,7 @@ import type { PublishedLessons } from '../../actions/publish-lessons.ts'
 import { readTextFile } from '../../files/text-files.ts'
 import type { Io } from '../io.ts'
 import type { Finish } from '../main.ts'
-import { CLASS_OPTION, DATA_OPTION, fileOrClass, withStudio } from '../open-studio.ts'
+import { CLASS_OPTION, DATA_OPTION, fileOrClass, withClass } from '../open-studio.ts'
 import { showProgress } from '../progress.ts'
 import { readJobs } from './cut.ts'
 
@@ -82,7 +82,7 @@ export function addPublish(program: Command, io: Io, finish: Finish): void {
 
 async function publishFrom(io: Io, id: string, options: Options): Promise<PublishedLessons> {
   const progress = showProgress(io, options.json === true)
-  return withStudio(io, options, (studio) =>
+  return withClass(io, options, id, (studio) =>
     publishLessons(studio, { recordingId: id }, { signal: io.signal, onProgress: progress.show }),
   ).finally(() => progress.end())
 }

@@ -1,9 +1,8 @@
 /** `repslate serve`: opens the studio for browsers on this machine. */
 import type { Command } from 'commander'
-import { readSettings } from '../../settings.ts'
-import { projectRoot } from '../../setup/project-root.ts'
 import type { Io } from '../io.ts'
 import type { Finish } from '../main.ts'
+import { settingsOf } from '../open-studio.ts'
 import { serveStudio } from '../serve-studio.ts'
 
 interface Options {
@@ -20,12 +19,7 @@ export function addServe(program: Command, io: Io, finish: Finish): void {
     .option('--port <number>', 'listen on this port, or the next free one (default: 4180)')
     .option('--data <folder>', 'keep everything in this folder (default: data/studio in the project)')
     .action(async (options: Options) => {
-      const settings = readSettings(process.env, projectRoot(), {
-        ...(options.host === undefined ? {} : { host: options.host }),
-        ...(options.port === undefined ? {} : { port: options.port }),
-        ...(options.data === undefined ? {} : { dataFolder: options.data }),
-      })
-      await serveStudio(io, settings, (url) => io.out(`${url}\n`))
+      await serveStudio(io, settingsOf(io, options), (url) => io.out(`${url}\n`))
       finish(0)
     })
 }

@@ -38,7 +38,9 @@ describe('refused', () => {
   })
 
   it('a lesson that is not there', async () => {
-    const ran = await run('withdraw', 'none', '--data', await tempFolder())
+    const folder = await tempFolder()
+    await fill(folder)
+    const ran = await run('withdraw', 'none', '--data', folder)
     expect([ran.code, ran.said]).toEqual([2, expect.stringMatching(/no lesson at the address "none".*\[row-missing\]/)])
   })
 
