@@ -9,6 +9,10 @@ export const ACCEPTED_FORMATS = ['mov', 'mp4', 'm4a', '3gp', '3g2', 'mj2', 'matr
 
 /** More pixels than an 8K picture (7680 x 4320) are refused. */
 export const MAX_PIXELS = 36_000_000
+/** The shorter side has at least so many pixels; the smallest pictures of phones are 128 x 96 (3GPP TS 26.234, from memory). */
+const LEAST_SIDE = 32
+/** No picture is so many times longer than wide; the widest screens are 32 : 9 (common practice, no source). */
+const MOST_TIMES_AS_LONG = 6
 /** More streams than this in one file are refused. */
 export const MAX_STREAMS = 64
 /** Longer than a day is no class but a wrong clock. */
@@ -48,6 +52,13 @@ export function acceptRecording(
     throw new AppError(
       'recording-format',
       `The picture is ${video.width} x ${video.height}; up to 8K (7680 x 4320) is accepted. Make it smaller first.`,
+    )
+  }
+  const [short, long] = [Math.min(video.width, video.height), Math.max(video.width, video.height)]
+  if (short < LEAST_SIDE || long > MOST_TIMES_AS_LONG * short) {
+    throw new AppError(
+      'recording-format',
+      `The picture is ${video.width} x ${video.height}, which no camera films. Give the file that the camera made.`,
     )
   }
   if (!audio && options.silent !== true) {

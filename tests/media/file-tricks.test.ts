@@ -1,15 +1,17 @@
 // A file that pretends to be a recording opens no other file and no network address, under any name.
-import { copyFileSync, existsSync, writeFileSync } from 'node:fs'
+import { copyFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:http'
 import type { Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { announcesTooMuch } from '../../core/media/engine/find-false-size.ts'
 import { findFfmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import type { Ffmpeg } from '../../core/media/engine/find-ffmpeg.ts'
 import { openRecording } from '../../core/media/engine/open-recording.ts'
 import { runFfmpeg } from '../../core/media/engine/run-ffmpeg.ts'
 import type { ErrorCode } from '../../shared/errors.ts'
+import { withLength, withTable } from '../helpers/false-boxes.ts'
 import { ffmpeg, samplePath } from '../helpers/media-samples.ts'
 import { tempFolder } from '../helpers/temp-folder.ts'
 
@@ -168,6 +170,58 @@ describe('a file with too much in it', () => {
     const picture = ['-f', 'lavfi', '-i', 'color=s=8192x4608:r=1:d=1', '-f', 'lavfi', '-i', 'sine=d=1']
     ffmpeg([...picture, '-c:v', 'libx264', '-preset', 'ultrafast', '-pix_fmt', 'yuv420p', '-f', 'mp4', path])
     await expect(openRecording(found, path)).rejects.toMatchObject({ code: 'recording-format' })
+  })
+})
+
+describe('a picture that no camera films is refused', () => {
+  it.each(['2x16000', '16000x2', '2x2', '16x360', '1000x100'])('%s', async (size) => {
+    const path = join(await tempFolder(), 'odd.mkv')
+    ffmpeg(['-f', 'lavfi', '-i', `color=s=${size}:r=1:d=1`, '-c:v', 'mjpeg', '-f', 'matroska', path])
+    await expect(openRecording(found, path, { silent: true })).rejects.toMatchObject({
+      code: 'recording-format',
+      message: expect.stringContaining(`${size.replace('x', ' x ')}, which no camera films`) as string,
+    })
+  })
+
+  it.each(['128x96', '320x90', '90x320'])('but not %s', async (size) => {
+    const path = join(await tempFolder(), 'small.mkv')
+    ffmpeg(['-f', 'lavfi', '-i', `color=s=${size}:r=1:d=1`, '-c:v', 'mjpeg', '-f', 'matroska', path])
+    await expect(openRecording(found, path, { silent: true })).resolves.toMatchObject({ audio: null })
+  })
+})
+
+describe('an MP4 that announces more than it holds', () => {
+  const film = (): Buffer => readFileSync(samplePath('cfr-30'))
+  it.each([
+    ['a table of times', () => withTable(film(), 'stts', 0x3fff_ffff)],
+    ['a table of places', () => withTable(film(), 'stco', 0x3fff_ffff)],
+    ['a table of sizes', () => withTable(film(), 'stsz', 0x3fff_ffff)],
+    ['a box in a box', () => withLength(film(), 'stco', 0xffff_fff0)],
+    ['the head itself', () => withLength(film(), 'moov', 0xffff_fff0)],
+    [
+      'a head of 40 GB',
+      () =>
+        Buffer.concat([
+          film().subarray(0, 32),
+          Buffer.from('00000001', 'hex'),
+          Buffer.from('moov'),
+          Buffer.alloc(8, 9),
+        ]),
+    ],
+  ])('%s', async (_what, content) => {
+    const path = join(await tempFolder(), 'false.mp4')
+    writeFileSync(path, content())
+    expect(await announcesTooMuch(path)).toBe(true)
+  })
+
+  it.each(['cfr-30', 'faststart', 'no-sound', 'no-picture'] as const)('%s does not', async (name) => {
+    expect(await announcesTooMuch(samplePath(name))).toBe(false)
+  })
+
+  it.each(['stts', 'stco'] as const)('is called damaged, not a want of memory (%s)', async (type) => {
+    const path = join(await tempFolder(), 'false.mp4')
+    writeFileSync(path, withTable(film(), type, 0x3fff_ffff))
+    await expect(openRecording(found, path)).rejects.toMatchObject({ code: 'recording-broken', exitCode: 2 })
   })
 })
 

@@ -7,6 +7,7 @@ import { PACKET_FIELDS, readPacketPlaces, readPackets } from '../read-packets.ts
 import type { FrameIndex, PacketPlace } from '../read-packets.ts'
 import { readProbe } from '../read-probe.ts'
 import type { Fraction, Probe } from '../read-probe.ts'
+import { announcesTooMuch } from './find-false-size.ts'
 import type { Ffmpeg } from './find-ffmpeg.ts'
 import { RECORDING_GUARDS, SOUND_GUARDS, fileName } from './guard-input.ts'
 import { runProcess } from './run-process.ts'
@@ -42,7 +43,13 @@ async function probeBehind(
   const result = await runProcess(found.ffprobe, args, { ...PROBE_LIMITS, signal })
   // by its name alone ffprobe takes any text for a damaged MP4
   if (result.exitCode !== 0 && result.stopped === null && !(await beginsRight(path))) throw noRecording()
-  checkResult(result, 'Reading the recording')
+  try {
+    checkResult(result, 'Reading the recording')
+  } catch (error) {
+    // ffprobe asks for as much memory as the file announces, and what it says then would blame this machine
+    if (error instanceof AppError && error.code === 'engine-failed' && (await announcesTooMuch(path))) throw falseSize()
+    throw error
+  }
   const probe = readProbe(result.stdout)
   if (!probe) throw noRecording()
   return probe
@@ -110,6 +117,13 @@ function noRecording(): AppError {
   return new AppError(
     'recording-format',
     'The file is no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording. Give one of these.',
+  )
+}
+
+function falseSize(): AppError {
+  return new AppError(
+    'recording-broken',
+    'The file announces more than it holds, so its head is damaged. Copy the recording again, or export it again as MP4.',
   )
 }
 

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { addRecording } from '../../../server/actions/add-recording.ts'
 import { sweepUploads } from '../../../server/actions/take-uploads.ts'
 import { AppError } from '../../../shared/errors.ts'
+import { withTable } from '../../helpers/false-boxes.ts'
 import { startTestDoor } from '../../helpers/http-door.ts'
 import type { Answer } from '../../helpers/http-door.ts'
 import { projectRoot } from '../../helpers/source-files.ts'
@@ -177,11 +178,17 @@ describe('a whole upload', () => {
   it.each([
     [
       'a text',
-      Buffer.from('#EXTM3U\n#EXTINF:1,\nfile:///etc/passwd\n'),
+      () => Buffer.from('#EXTM3U\n#EXTINF:1,\nfile:///etc/passwd\n'),
       /no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording/,
     ],
-    ['an empty film', Buffer.alloc(5000), /no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording/],
-  ])('%s is refused in words, and nothing of it stays', async (_what, bytes, message) => {
+    ['an empty film', () => Buffer.alloc(5000), /no MP4, MOV, 3GP, MKV, WebM, TS or AVI recording/],
+    [
+      'a film whose head announces gigabytes',
+      () => withTable(film, 'stts', 0x3fff_ffff),
+      /announces more than it holds/,
+    ],
+  ])('%s is refused in words, and nothing of it stays', async (_what, content, message) => {
+    const bytes = content()
     const recordingId = await newClass()
     const more = { 'upload-length': String(bytes.length), 'upload-metadata': wordsOf(recordingId) }
     const address = (await begin(more)).headers.location ?? ''
