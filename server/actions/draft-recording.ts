@@ -1,9 +1,7 @@
 /** Drafts the log sheet of a recording from its transcript or plan, or from where someone speaks; what people decided stays. */
-import { draftSheet } from '../../core/draft/draft-sheet.ts'
 import type { FoundSpeech } from '../../core/media/find-speech.ts'
 import { proposeFromSpeech } from '../../core/media/propose-from-speech.ts'
 import { mergeDraft } from '../../core/segments/merge-draft.ts'
-import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { mustBeAllowed } from '../../shared/actors.ts'
 import type { Actor } from '../../shared/actors.ts'
 import { AppError } from '../../shared/errors.ts'
@@ -14,6 +12,8 @@ import type { Rooms } from '../store/open-store.ts'
 import type { Studio } from '../studio.ts'
 import { askSecondReader } from './ask-second-reader.ts'
 import { findReader } from './change-reader.ts'
+import { draftAside } from './draft-aside.ts'
+import type { DraftedWords } from './draft-words.ts'
 import { findClassFile, findClassFileOrNull } from './find-class-file.ts'
 
 type Needs = Pick<Studio, 'store' | 'storage' | 'actor'>
@@ -21,14 +21,15 @@ type Needs = Pick<Studio, 'store' | 'storage' | 'actor'>
 /**
  * Running it twice for one job is running it once.
  * @param input.opId names the change on the sheet
- * @throws AppError row-missing, transcript-*, not-allowed
+ * @throws AppError row-missing, transcript-*, engine-cancelled, not-allowed
  */
 export async function draftRecording(
   studio: Needs,
   input: { recordingId: string; transcriptVersion: number; opId: string },
+  signal?: AbortSignal,
 ): Promise<{ sheetId: string; version: number; segments: number }> {
   const { recordingId, transcriptVersion, opId } = input
-  const { fresh } = await draftFrom(studio, recordingId, transcriptVersion)
+  const { fresh } = await draftFrom(studio, recordingId, transcriptVersion, signal)
   return putDraft(studio, recordingId, fresh, opId)
 }
 
@@ -36,7 +37,7 @@ export async function draftRecording(
  * Asks the second reader of the settings about a class that is drafted, and adds what it proposes. Running it twice for one
  * job is running it once.
  * @returns null = newer words are here, or it is a plan, so nobody was asked
- * @throws AppError second-reader, row-missing, transcript-*, not-allowed
+ * @throws AppError second-reader, row-missing, transcript-*, engine-cancelled, not-allowed
  */
 export async function readAgain(
   studio: Needs & Pick<Studio, 'settings' | 'dataFolder'>,
@@ -47,26 +48,22 @@ export async function readAgain(
   const reader = await findReader(studio)
   const newest = await studio.store.transcripts.read(recordingId)
   if (!reader || newest?.version !== transcriptVersion) return null
-  const { transcript, fresh } = await draftFrom(studio, recordingId, transcriptVersion)
+  const { transcript, fresh } = await draftFrom(studio, recordingId, transcriptVersion, signal)
   if (transcript.kind !== 'timed') return null
   const { sheet, added, refused } = await askSecondReader(reader, transcript.lines, fresh, signal)
   await putDraft(studio, recordingId, sheet, opId)
   return { added, refused }
 }
 
-async function draftFrom(studio: Needs, recordingId: string, transcriptVersion: number) {
+async function draftFrom(
+  studio: Needs,
+  recordingId: string,
+  transcriptVersion: number,
+  signal: AbortSignal | undefined,
+): Promise<DraftedWords> {
   const stored = await studio.store.transcripts.read(recordingId, transcriptVersion)
   if (!stored) throw new AppError('row-missing', 'The transcript is not in the store. Add it again.')
-  const head = await readHead(studio, recordingId)
-  const transcript = parseTranscript(stored.text, { durationMs: head.durationMs || null })
-  const drafted = draftSheet({
-    transcript,
-    audience: head.audience,
-    title: head.title,
-    durationMs: head.durationMs || null,
-    source: head.source,
-  })
-  return { transcript, fresh: LogSheet.parse({ ...drafted, music: head.music, people: head.people }) }
+  return draftAside({ text: stored.text, head: await readHead(studio, recordingId) }, signal)
 }
 
 /**

@@ -6,8 +6,8 @@ import { buildKind } from './job-kind.ts'
 export const draft = buildKind(
   'draft',
   JOB_INPUTS.draft,
-  async (input, { studio, job }) => {
-    const drafted = await draftRecording(studio, { ...input, opId: `draft-${job.id}` })
+  async (input, { studio, job, signal }) => {
+    const drafted = await draftRecording(studio, { ...input, opId: `draft-${job.id}` }, signal)
     await askReading(studio, input)
     return drafted
   },

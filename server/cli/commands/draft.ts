@@ -68,7 +68,7 @@ async function draftOf(studio: Studio, recordingId: string, { secondReader }: Op
   if (!newest) throw new AppError('row-missing', `No class "${recordingId}" with a transcript is in this studio.`)
   const reader = secondReader ? (readSecondReader(process.env) ?? (await savedReader(studio)) ?? wantedReader()) : null
   const input = { recordingId, transcriptVersion: newest.version }
-  await draftRecording(studio, { ...input, opId: studio.ids() })
+  await draftRecording(studio, { ...input, opId: studio.ids() }, io.signal)
   if (reader) {
     const asking = { ...studio, settings: { ...studio.settings, reader } }
     const reading = await readAgainRecording(asking, { ...input, opId: studio.ids() }, io.signal)
