@@ -290,6 +290,21 @@ describe('two tabs on one class', () => {
     expect(await one.locator('[data-dose]').inputValue()).toBe('4 x 4')
   })
 
+  it.each(['', '/checks'])('a change while the page is on its way is shown (page "%s")', async (page) => {
+    const context = await browser.newContext()
+    context.setDefaultTimeout(8000)
+    const { page: other } = await visitIn(await context.newPage(), `/recordings/${id}`)
+    const late = await context.newPage()
+    await late.route(/\/events\?/, async (route) => {
+      await other.locator('.exercise').getByLabel('Name', { exact: true }).fill('March on the chair')
+      await other.locator('.exercise').getByLabel('Name', { exact: true }).press('Tab')
+      await other.getByRole('heading', { name: 'March on the chair', level: 2 }).waitFor()
+      await route.continue()
+    })
+    await visitIn(late, `/recordings/${id}${page}`)
+    await late.locator('main').getByText('March on the chair').first().waitFor({ state: 'attached' })
+  })
+
   it('a change that somebody overtook is refused in words, and goes through when it is said again', async () => {
     const { page } = await visit(`/recordings/${id}`)
     // this tab does not hear of others

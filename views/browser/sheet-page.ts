@@ -165,7 +165,9 @@ function findClock(form: HTMLFormElement): string | null {
 
 function followOthers(root: HTMLElement, sheetId: string, refresh: () => void): void {
   const id = root.dataset['address']?.split('/').at(-1) ?? ''
-  const stream = new EventSource(`/events?topics=${sheetId === '' ? 'sheets' : `sheets/${sheetId}`},recordings/${id}`)
+  const topics = `${sheetId === '' ? 'sheets' : `sheets/${sheetId}`},recordings/${id}`
+  // what changed while the page was on its way is told first
+  const stream = new EventSource(`/events?topics=${topics}&since=${root.dataset['seen'] ?? ''}`)
   stream.addEventListener('sheets', refresh)
   stream.addEventListener('again', refresh)
   stream.addEventListener('recordings', () => root.dispatchEvent(new CustomEvent('recording')))
