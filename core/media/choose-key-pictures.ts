@@ -14,6 +14,8 @@ export interface SmallPictures {
   startMs: Ms
   /** Each of width times height bytes, row by row. */
   pictures: readonly Uint8Array[]
+  /** From just before the movement, at the same steps: what the set-up leaves off in is the start. Absent = not known. */
+  before?: readonly Uint8Array[]
 }
 
 export interface KeyPictures {
@@ -27,11 +29,20 @@ export interface KeyPictures {
 const AGAIN_MS = 1500
 /** Mean difference of grey values, of 255, under which a hold is taken to be a hold. */
 const LEAST_CHANGE = 0.8
+/** A picture shows a position when it is so many times nearer to it than to the other. Our own bound. */
+const MUCH_NEARER = 2
 /** Grey values that count as moved, above the noise of a camera. */
 const MOVED = 24
 
 /** null = hardly anything moves, as in a held position. */
-export function chooseKeyPictures({ width, height, stepMs, startMs, pictures }: SmallPictures): KeyPictures | null {
+export function chooseKeyPictures({
+  width,
+  height,
+  stepMs,
+  startMs,
+  pictures,
+  before = [],
+}: SmallPictures): KeyPictures | null {
   const apart = pictures.map((one) => pictures.map((other) => difference(one, other)))
   const far = (a: number, b: number): number => apart[a]?.[b] ?? 0
   const places = [...pictures.keys()]
@@ -41,8 +52,14 @@ export function chooseKeyPictures({ width, height, stepMs, startMs, pictures }: 
     const later = places.filter((other) => Math.abs(other - at) * stepMs >= AGAIN_MS)
     return later.reduce((least, other) => Math.min(least, far(at, other)), later.length === 0 ? 0 : Infinity)
   })
-  const start = best(places, (at) => -(far(at, 0) + (usual[at] ?? 0) + (moving[at] ?? 0) + (again[at] ?? 0)))
-  const end = best(places, (at) => far(at, start) - (moving[at] ?? 0) - (again[at] ?? 0))
+  const most = best(places, (at) => -(far(at, 0) + (usual[at] ?? 0) + (moving[at] ?? 0) + (again[at] ?? 0)))
+  const farthest = best(places, (at) => far(at, most) - (moving[at] ?? 0) - (again[at] ?? 0))
+  // talk in the middle of a repetition makes its end the position that is met most
+  const isNear = (one: Uint8Array, at: number, other: number): boolean =>
+    difference(one, pictures[at] ?? one) * MUCH_NEARER < difference(one, pictures[other] ?? one)
+  const share = (at: number, other: number): number => before.filter((one) => isNear(one, at, other)).length
+  const isTurned = share(farthest, most) > Math.max(before.length / 2, share(most, farthest))
+  const [start, end] = isTurned ? [farthest, most] : [most, farthest]
   const [first, second] = [pictures[start], pictures[end]]
   if (!first || !second || far(start, end) < LEAST_CHANGE) return null
   return {

@@ -21,6 +21,8 @@ const WIDTH = 64
 const HEIGHT = 36
 const MOST_PICTURES = 120
 const LEAST_STEP_MS = 200
+/** Looked at before the movement: the last of the set-up. */
+const BEFORE_MS = 4000
 /** Side of the pictures, in pixels: sharp on a card and on a phone. */
 const SIDE = 480
 
@@ -41,10 +43,12 @@ export async function makeKeyPictures(found: Ffmpeg, job: KeyPicturesJob): Promi
 async function readSmall(found: Ffmpeg, path: string, { startMs, endMs }: Stretch, signal: AbortSignal | undefined) {
   const lengthMs: Ms = Math.max(LEAST_STEP_MS, endMs - startMs)
   const stepMs: Ms = Math.max(LEAST_STEP_MS, Math.ceil(lengthMs / MOST_PICTURES))
+  const steps = Math.floor(Math.min(BEFORE_MS, startMs) / stepMs)
+  const fromMs: Ms = startMs - steps * stepMs
   const chunks: Buffer[] = []
   await readOutput(found, {
     ...{ doing: 'Looking for key pictures', path, signal, timeoutMs: 120_000 },
-    input: ['-ss', String(startMs / 1000), '-t', String(lengthMs / 1000), '-an', '-sn', '-dn'],
+    input: ['-ss', String(fromMs / 1000), '-t', String((endMs - fromMs) / 1000), '-an', '-sn', '-dn'],
     output: [
       ...['-map', '0:v:0', '-vf', `fps=1000/${stepMs}:round=up,scale=${WIDTH}:${HEIGHT}:flags=area,format=gray`],
       ...['-f', 'rawvideo', 'pipe:1'],
@@ -56,5 +60,6 @@ async function readSmall(found: Ffmpeg, path: string, { startMs, endMs }: Stretc
   const pictures = Array.from({ length: Math.floor(bytes.length / size) }, (_, index) =>
     bytes.subarray(index * size, (index + 1) * size),
   )
-  return { width: WIDTH, height: HEIGHT, stepMs, startMs, pictures }
+  const [before, within] = [pictures.slice(0, steps), pictures.slice(steps)]
+  return { width: WIDTH, height: HEIGHT, stepMs, startMs, pictures: within, before }
 }

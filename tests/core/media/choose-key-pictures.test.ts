@@ -39,6 +39,16 @@ describe('start and end', () => {
     expect([5500, 6000, 8000, 8500, 10_500, 11_000]).toContain(found?.endMs)
   })
 
+  it('turn round where the end is talked in and met most, and the set-up shows where it begins', () => {
+    const talked = film(9, 9, 9, 9, 5, 2, 2, 5, 9, 9, 9, 9, 5, 2, 2, 5, 9, 9, 9)
+    const before = [bar(2), bar(2), bar(3)]
+    expect(chooseKeyPictures(talked)).toMatchObject({ startMs: 4000 })
+    const [known, turned] = [chooseKeyPictures(talked), chooseKeyPictures({ ...talked, before })]
+    expect(turned).toEqual({ ...known, startMs: known?.endMs, endMs: known?.startMs })
+    // what came before tells nothing where it is neither, as a walk to the shelf
+    expect(chooseKeyPictures({ ...talked, before: [bar(14), bar(13), bar(12)] })).toEqual(known)
+  })
+
   it('come the same again', () => {
     const one = film(2, 3, 4, 5, 4, 3, 2, 3, 4, 5)
     expect(chooseKeyPictures(one)).toEqual(chooseKeyPictures(one))
