@@ -133,7 +133,7 @@ export const BODY_HAZARDS = {
     ],
     offer:
       'Keep breathing; breathe out as you make the effort. If you have high blood pressure or a heart condition, do not hold your breath here.',
-    concerns: 'everyone; above all high blood pressure or a heart condition',
+    concerns: 'everyone, above all with high blood pressure or a heart condition',
     source:
       'MacDougall et al., J Appl Physiol 58(3):785-790, 1985; AHA scientific statement, Williams et al., Circulation 116(5):572-584, 2007 (the advice to breathe out on effort: from memory)',
     grade: 'S+G',

@@ -18,7 +18,7 @@ export const EFFORT_HAZARDS = {
       },
     ],
     offer: 'Land softly with bent knees. If your knees, shins or pelvic floor do not like it, step instead of jumping.',
-    concerns: 'everyone; joints that complain, pelvic floor trouble',
+    concerns: 'everyone, above all with joints that complain or pelvic floor trouble',
     source: 'guidance of a strength and conditioning association, second-hand',
     grade: 'X',
     level: 'must',

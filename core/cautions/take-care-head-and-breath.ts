@@ -10,7 +10,7 @@ export const TAKE_CARE_HEAD_AND_BREATH = [
       { signs: ['heavy', 'to-failure'], unless: [{ signs: ['breathing-cued'] }] },
     ],
     text: 'Breathe out on the effort, and do not hold your breath.',
-    concerns: 'everyone; must for high blood pressure or heart disease',
+    concerns: 'everyone, above all with high blood pressure or heart disease',
     source:
       'MacDougall et al., J Appl Physiol 58(3):785-790, 1985 (group mean 320/250 mmHg in double-leg press, one subject above 480/350; single-arm curl to failure 255/190; mouth pressure 30-50 Torr shows a Valsalva part); AHA scientific statement, Williams et al., Circulation 116(5):572-584, 2007; updated by Paluch et al., Circulation 149:e217-e231, 2023/2024',
     grade: 'S+G',
@@ -95,7 +95,7 @@ export const TAKE_CARE_HEAD_AND_BREATH = [
     trigger: 'headstand, shoulder stand, plough, any weight on the neck',
     when: [{ names: ['headstand', 'shoulder stand', 'plough', 'neck stand'] }],
     text: 'This is not for beginners. Keep your weight off the neck.',
-    concerns: 'everyone; must for neck trouble, glaucoma, osteoporosis',
+    concerns: 'everyone, above all with neck trouble, glaucoma or osteoporosis',
     source:
       'Cramer, Krucoff, Dobos, PLoS ONE 8(10):e75515, 2013 (76 published cases; headstand and shoulder stand most often named; 35.5 % musculoskeletal, 18.4 % nervous system, 11.8 % eyes)',
     grade: 'S',
@@ -110,7 +110,7 @@ export const TAKE_CARE_HEAD_AND_BREATH = [
       { movements: ['breathing'], signs: ['fast'] },
     ],
     text: 'If you are new to this or pregnant, breathe normally instead.',
-    concerns: 'beginners; pregnancy; high blood pressure',
+    concerns: 'beginners, pregnancy, high blood pressure',
     source:
       'Cramer, Krucoff, Dobos, PLoS ONE 8(10):e75515, 2013 (forceful breathing named); pregnancy part is common practice',
     grade: 'S/P',
@@ -122,7 +122,7 @@ export const TAKE_CARE_HEAD_AND_BREATH = [
     trigger: 'hot room or long hard effort in heat',
     when: [{ signs: ['hot-room'] }],
     text: 'Drink, rest, and stop at the first sign of feeling unwell. Leave it out in pregnancy.',
-    concerns: 'everyone; must in pregnancy',
+    concerns: 'everyone, above all in pregnancy',
     source:
       'ACSM, Armstrong et al., Exertional heat illness, Med Sci Sports Exerc, 2007 (heat stroke = core above 40 C with signs of organ failure, mostly confusion; risk up if unacclimatised, dehydrated, recently ill, on some drugs); ACOG 804 hot yoga (from memory)',
     grade: 'G',

@@ -35,6 +35,7 @@ export function coveredWords(rows: readonly CautionCoverage[]): string {
   return `${covered.length} of ${rows.length} cautions covered`
 }
 
-function describeFinding({ severity, message, ruleId }: Finding): string {
-  return `         ${MARKS[severity]} ${severity.padEnd(4)}  ${message}  (${ruleId})`
+/** The hazard's slug is what a waiver in the sheet names. */
+function describeFinding({ severity, message, ruleId, hazard }: Finding): string {
+  return `         ${MARKS[severity]} ${severity.padEnd(4)}  ${message}  (${ruleId}${hazard ? `: ${hazard}` : ''})`
 }

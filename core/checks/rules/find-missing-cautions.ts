@@ -23,7 +23,7 @@ function foundOf({ segment, required, state }: Covered): Found[] {
       segmentId: segment.id,
       at: placeOf(segment),
       hazard: hazard.slug,
-      message: `${titleOf(segment)}: the caution "${hazard.name}" (${hazard.slug}) is neither said nor written. Write it on the lesson, or waive it with a reason.`,
+      message: `${titleOf(segment)}: the caution "${hazard.name}" is neither said nor written. Write it on the lesson, or waive it with a reason.`,
       why: `Needed because ${required.why}. Concerns ${required.concerns}.`,
       source: sourceOfCaution(hazard.slug) ?? hazard.source,
     },

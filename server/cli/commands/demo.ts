@@ -84,7 +84,7 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
       })
       progress.end()
       io.say('\n')
-      io.out(describePublished(published, path.relative(io.folder, out) || '.'))
+      io.out(describePublished(published, shortPath(io.folder, out)))
       for (const { name, message } of published.failed) io.say(`repslate: ${name}: ${message}\n`)
       finish(published.failed.length > 0 ? 1 : 0)
       if (!options.serve) return
@@ -96,6 +96,12 @@ export function addDemo(program: Command, io: Io, finish: Finish): void {
       const id = await fillStudio(io, settings, { ...film, title: TITLE, audience: [...AUDIENCE], text })
       await serveStudio(io, settings, (url) => io.out(describeStudio(url, id)))
     })
+}
+
+/** As the person would type it, whole where it lies elsewhere. */
+function shortPath(from: string, to: string): string {
+  const way = path.relative(from, to) || '.'
+  return way.startsWith('..') ? to : way
 }
 
 async function fillStudio(io: Io, settings: Settings, demo: DemoClass): Promise<string> {
