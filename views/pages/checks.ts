@@ -144,10 +144,16 @@ function buildGroup(segment: Segment | null, recordingId: string, work: WorkInpu
     times: segment ? timesOf(segment) : '',
     counts: countsOf(findings),
     findings: findings.map((one, index) =>
-      findingPart(one, `${id ?? 'class'}-${String(index)}`, segment, recordingId, work, words),
+      findingPart(one, idOf(one, findings.slice(0, index)), segment, recordingId, work, words),
     ),
     waived: waivers.map((waiver) => waivedPart(waiver, words)),
   }
+}
+
+/** Of the same finding the same after others have gone: what is opened or typed at one of them must not move to another. */
+function idOf({ segmentId, ruleId, hazard }: Finding, before: readonly Finding[]): string {
+  const alike = before.filter((one) => one.ruleId === ruleId && one.hazard === hazard).length
+  return [segmentId ?? 'class', ruleId, ...(hazard ? [hazard] : []), ...(alike > 0 ? [alike] : [])].join('-')
 }
 
 function countsOf(findings: readonly Finding[]): string {
