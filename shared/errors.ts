@@ -34,6 +34,7 @@ export const ERRORS = {
   // store
   'not-allowed': { exit: 2, means: 'The person may not do this.' },
   'row-missing': { exit: 2, means: 'What was asked for is not in the store.' },
+  'lesson-withdrawn': { exit: 2, means: 'A lesson was taken from the members.' },
   'row-exists': { exit: 2, means: 'The store holds such a thing already, and there can be only one.' },
   'row-changed': { exit: 2, means: 'Someone else changed the same thing meanwhile.' },
   'sheet-conflict': { exit: 2, means: 'The sheet has moved on, and an edit made on an older one no longer fits.' },

@@ -32,7 +32,7 @@ export interface LessonView {
 
 type Needs = Pick<Studio, 'store' | 'actor'>
 
-/** @throws AppError row-missing when there is no such lesson or it was withdrawn; not-allowed */
+/** @throws AppError row-missing when there is no such lesson, lesson-withdrawn, not-allowed */
 export async function showLesson(studio: Needs, slug: string): Promise<LessonView> {
   const { store } = studio
   const { shown, version } = await findLesson(studio, slug)
@@ -59,7 +59,7 @@ export async function showLesson(studio: Needs, slug: string): Promise<LessonVie
 
 /**
  * A lesson that is shown, with its current version.
- * @throws AppError row-missing, not-allowed
+ * @throws AppError row-missing, lesson-withdrawn, not-allowed
  */
 export async function findLesson(
   { store, actor }: Needs,
@@ -67,7 +67,7 @@ export async function findLesson(
 ): Promise<{ shown: ShownLesson; version: LessonVersion }> {
   const shown = await store.lessons.readAt(slug)
   if (shown?.state === 'withdrawn') {
-    throw new AppError('row-missing', `The lesson "${shown.name}" was withdrawn. Look in the library for another.`)
+    throw new AppError('lesson-withdrawn', `The lesson "${shown.name}" was withdrawn. Look in the library for another.`)
   }
   if (!shown?.current || shown.state !== 'published') {
     throw new AppError('row-missing', 'There is no such lesson. Look in the library for another.')

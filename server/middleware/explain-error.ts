@@ -18,6 +18,8 @@ export interface Explained {
 const STATUS: Partial<Record<ErrorCode, number>> = {
   'not-allowed': 403,
   'row-missing': 404,
+  // 404, not 410: it may be brought back
+  'lesson-withdrawn': 404,
   'row-exists': 409,
   'row-changed': 409,
   'sheet-conflict': 409,
