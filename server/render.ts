@@ -21,6 +21,8 @@ export const HTMX_CONFIG = JSON.stringify({
   allowEval: false,
   allowScriptTags: false,
   selfRequestsOnly: true,
+  // not "style": the policy refuses it, and no page of ours has one
+  attributesToSettle: ['class', 'width', 'height'],
   historyCacheSize: 0,
   refreshOnHistoryMiss: true,
   responseHandling: [

@@ -74,6 +74,12 @@ describe('publishing, in this order', () => {
       .poll(() => page.locator('#publishing').innerText(), { timeout: 20_000 })
       .toContain('Last time: 8 lessons')
     expect(await group(page, 'Held back (1)').count()).toBe(1)
+    // the figures above follow, too
+    expect(await page.locator('.slate-fact').allInnerTexts()).toEqual([
+      expect.stringMatching(/^Ready\s+0$/),
+      expect.stringMatching(/^Held back\s+1$/),
+      expect.stringMatching(/^In the library\s+8$/),
+    ])
     expect(await lessonNames()).toHaveLength(8)
     expect(errors).toEqual([])
   })
@@ -123,6 +129,8 @@ describe('publishing, in this order', () => {
     await fingers.getByText('Withdrawn', { exact: true }).waitFor()
     const { page: member } = await visit('/lessons/finger-taps')
     expect(await member.locator('h1').innerText()).toMatch(/was withdrawn/)
+    // no fault of anybody: no number, no code
+    expect(await member.locator('main').innerText()).not.toMatch(/404|row-missing|ask for help/)
     expect(await lessonNames()).not.toContain('Finger taps')
     await fingers.locator('summary').click()
     await fingers.getByRole('button', { name: /^Bring back/ }).click()
