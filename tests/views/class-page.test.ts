@@ -147,6 +147,12 @@ describe('a plan', () => {
     const { plan } = partsOf(buildSheet({ segments: [begun, planned('b'), planned('c')] }))
     expect(plan).toMatchObject({ ids: 'b c', openId: 'a', openStartMs: 100_000, count: '1 of 3 exercises placed' })
   })
+  it('is no plan where an exercise that was read from what is said lasts to the end of the film', () => {
+    const read = buildSegment('a', 100, 600, { origin: 'draft', ruleId: 'name-taught' })
+    expect(partsOf(buildSheet({ segments: [read] })).plan).toMatchObject({ ids: '', openId: '' })
+    const placed = buildSegment('a', 100, 600, { origin: 'draft', ruleId: 'class-plan' })
+    expect(partsOf(buildSheet({ segments: [placed] })).plan.openId).toBe('a')
+  })
   it('is done when all are placed and ended', () => {
     expect(partsOf(buildSheet({ segments: [buildSegment('a', 0, 60)] })).plan).toMatchObject({ ids: '', openId: '' })
   })

@@ -26,7 +26,7 @@ const lesson = Lesson.parse({
     { hazard: 'fall-risk', text: 'Hold on!', concerns: 'anyone unsteady', said: true },
   ],
   takeCare: [{ hazard: 'k1', text: 'ask first', concerns: 'new to it', said: false }],
-  movement: ['feet apart,', ' sit back '],
+  movement: ['feet apart,', ' sit back ', 'and then, stand up', 'andes walk'],
   easier: [],
   harder: [],
   notice: NOTICE,
@@ -59,7 +59,7 @@ describe('a lesson page', () => {
 
   it('puts what must be said first, in whole sentences', () => {
     expect(page.cautions.map(({ text }) => text)).toEqual(['Hold on!', 'Go slow.'])
-    expect(page.movement).toEqual(['Feet apart.', 'Sit back.'])
+    expect(page.movement).toEqual(['Feet apart.', 'Sit back.', 'Stand up.', 'Andes walk.'])
   })
 
   it('names no name twice', () => {

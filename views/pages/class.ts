@@ -256,10 +256,15 @@ function listRow(
   }
 }
 
+/** The rule of exercises that come from a plan (core/draft/draft-plan.ts). */
+const PLAN_RULE = 'class-plan'
+
 function buildPlan({ segments, durationMs }: LogSheet): PlanPart {
   const shown = segments.filter(({ state }) => state !== 'declined')
   const unplaced = shown.filter(({ spans }) => spans.length === 0)
-  const begun = shown.filter(({ spans }) => spans[0]?.endMs === durationMs).at(-1)
+  // one that was read from what is said may well last to the end of the film, and was not begun by a press
+  const isPlaced = ({ ruleId }: Segment): boolean => ruleId === null || ruleId === PLAN_RULE
+  const begun = shown.filter((one) => one.spans[0]?.endMs === durationMs && isPlaced(one)).at(-1)
   return {
     ids: unplaced.map(({ id }) => id).join(' '),
     names: unplaced.map(({ exercise }) => exercise.name),

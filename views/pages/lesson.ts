@@ -160,9 +160,12 @@ function linkOf({ text, slug }: LessonLink): { text: string; href: string } {
   return { text: upperFirst(text), href: slug === null ? '' : `/lessons/${slug}` }
 }
 
+/** A word that only joins to what was said before, as in "Then reach back". */
+const JOINS = /^(and then|then|and),? (?=\p{L})/iu
+
 /** Spoken words as they came, with a capital and a stop. */
 function sentence(text: string): string {
-  const trimmed = upperFirst(text.trim())
+  const trimmed = upperFirst(text.trim().replace(JOINS, ''))
   return /[.!?…]$/.test(trimmed) || trimmed === '' ? trimmed : `${trimmed.replace(/[,;:]$/, '')}.`
 }
 
