@@ -19,7 +19,8 @@ export interface JobsPage {
   /** Running and waiting. */
   active: (JobLine & { title: string; canCancel: boolean })[]
   failed: { id: string; what: string; title: string; message: string; details: string[]; when: string }[]
-  ended: { id: string; what: string; title: string; state: string; when: string }[]
+  /** when = how it ended, too, where it was not done. */
+  ended: { id: string; what: string; title: string; when: string }[]
 }
 
 export function buildJobsPage({ jobs, nowUtc }: { jobs: readonly ListedJob[]; nowUtc: number }): JobsPage {
@@ -45,8 +46,7 @@ export function buildJobsPage({ jobs, nowUtc }: { jobs: readonly ListedJob[]; no
       id: job.id,
       what: kindWords(job.kind),
       title: job.title,
-      state: job.state === 'done' ? 'Done' : 'Stopped',
-      when: when(job),
+      when: job.state === 'done' ? when(job) : `stopped ${when(job)}`,
     })),
   }
 }
