@@ -52,6 +52,21 @@ describe('what a class needs next', () => {
   })
 })
 
+it('only a class that holds nothing can be taken away, such as one whose film was refused', () => {
+  const bare = { ...CLASS, hasFilm: false }
+  const file = { id: 'f', role: 'part' } as RecordingInput['files'][number]
+  const held: Partial<RecordingInput>[] = [
+    { hasFilm: true },
+    { hasWords: true },
+    { work: workOf('proposed') },
+    { jobs: [JOB] },
+    { files: [file] },
+  ]
+  const entries = [bare, ...held.map((fields) => ({ ...bare, ...fields }))]
+  const actions = buildShelfPage({ entries, hasFfmpeg: true }).rows.map(({ removeAction }) => removeAction)
+  expect(actions).toEqual(['/recordings/r1/remove', '', '', '', '', ''])
+})
+
 it('a row says length, exercises and what went wrong', () => {
   const error = { code: 'disk-full', message: 'The disk is full.', details: [] }
   const entry = { ...CLASS, work: workOf('accepted'), failed: [{ ...JOB, state: 'failed' as const, error }] }

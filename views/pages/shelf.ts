@@ -54,6 +54,8 @@ export interface ShelfRow {
   faults: string[]
   /** '' = nothing is needed. */
   need: { label: string; href: string } | null
+  /** Takes away a class that holds nothing, as when its only film was refused; '' = it holds something. */
+  removeAction: string
 }
 
 export function buildShelfPage(input: { entries: readonly RecordingInput[]; hasFfmpeg: boolean }): ShelfPage {
@@ -86,7 +88,12 @@ function buildRow(entry: RecordingInput): ShelfRow {
     jobs: jobs.map(buildJobLine),
     faults: failed.flatMap(({ error }) => (error ? [error.message] : [])),
     need: findNeed(entry),
+    removeAction: isBare(entry) ? `/recordings/${entry.id}/remove` : '',
   }
+}
+
+function isBare({ files, hasFilm, hasWords, work, jobs }: RecordingInput): boolean {
+  return files.length === 0 && !hasFilm && !hasWords && !work && jobs.length === 0
 }
 
 function buildFacts({ durationMs, work, hasFilm, state, files }: RecordingInput): string[] {
