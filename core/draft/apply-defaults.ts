@@ -80,7 +80,7 @@ export function withDefaults(told: readonly DoseHit[], forAll: readonly DoseHit[
   const pieces = forAll.some(
     ({ dose }) => dose.distanceM !== null || dose.workSeconds !== null || dose.holdSeconds !== null,
   )
-  const counts = told.filter(({ dose }) => hasWork(dose))
+  const counts = told.filter(({ dose, bare }) => hasWork(dose) && !(bare && dose.workSeconds !== null))
   const isTimes = counts.length > 0 && counts.every(({ dose, quote }) => pieces && isTimesOver(dose, quote.text))
   if (counts.length === 0 || isTimes) return [...forAll, ...told]
   const rest = forAll.map((hit) => {

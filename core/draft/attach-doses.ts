@@ -13,11 +13,15 @@ import type { Group } from './find-groups.ts'
 import { findLoops } from './find-loops.ts'
 import { findOwners, readyOwning } from './find-owners.ts'
 import type { Teaching } from './find-exercises.ts'
+import type { TurnBlock } from './find-turns.ts'
 import type { Naming } from './naming.ts'
 import { hasWork, mergeDoses } from './merge-doses.ts'
 import type { Speech } from './read-speech.ts'
+import { withOwnNames } from './own-names.ts'
+import { withoutAnnounced, withoutIdleBare, withoutLoneTimes } from './pick-told.ts'
 import { asHeld, asRest, inBreaths, isStill, withSecondSet, withSides } from './refine-dose.ts'
 import { settleHits } from './settle-hits.ts'
+import { addBlocks, areaOf, roundsOf, withSharedRounds, withTurns } from './share-rounds.ts'
 
 /** The dose of one exercise and the indexes of the exercises done with it. */
 export interface AttachedDose {
@@ -25,20 +29,29 @@ export interface AttachedDose {
   groupWith: number[]
 }
 
-/** Doses for all teachings, in their order. @param namings every naming of the class */
+/**
+ * Doses for all teachings, in their order.
+ * @param known every naming of the class
+ * @param blocks exercises that were called in turns
+ */
 export function attachDoses(
   speech: Speech,
   teachings: readonly Teaching[],
-  namings: readonly Naming[],
+  known: readonly Naming[],
+  blocks: readonly TurnBlock[],
 ): AttachedDose[] {
+  const namings = withOwnNames(speech, teachings, known)
   const hits = findHits(speech, namings)
   const owning = readyOwning(teachings, namings)
   const groups = findGroups(speech, namings, hits, owning.teachingOf)
   groups.push(...findLoops(speech, hits, teachings, groups))
+  addBlocks(groups, blocks)
+  const areas = groups.map((group) => areaOf(group, teachings, blocks))
   const own = teachings.map((): DoseHit[] => [])
   const shared: DoseHit[] = []
   for (const hit of hits) {
-    const owners = isForRound(speech, hit, groups) ? [] : findOwners(speech, hit, owning)
+    const isShared = isForRound(speech, hit, groups) || roundsOf(speech, hit, areas) !== null
+    const owners = isShared ? [] : findOwners(speech, hit, owning)
     if (owners.length === 0) shared.push(hit)
     for (const one of owners) own[one.owner]?.push(one.hit)
   }
@@ -52,12 +65,13 @@ export function attachDoses(
       ? shared.filter((hit) => isGroupHit(hit, group) && hit.offset < endOf(group, groups, teachings))
       : []
     const ordered = [...(own[index] ?? [])].sort((a, b) => a.offset - b.offset)
-    const told = withoutIdleBare(withoutAnnounced(ordered, teaching)).map((hit) => asHeld(speech, asRest(speech, hit)))
+    const still = isStill(speech, teaching)
+    const timed = still ? ordered : withoutLoneTimes(speech, ordered)
+    const told = withoutIdleBare(withoutAnnounced(timed, teaching)).map((hit) => asHeld(speech, asRest(speech, hit)))
     const forAll = defaultsOf(teaching, group, defaults, groups, teachings)
-    const still =
-      isStill(speech, teaching) || (teaching.entry === null && forAll.some(({ dose }) => dose.holdSeconds !== null))
+    const isHeldForAll = teaching.entry === null && forAll.some(({ dose }) => dose.holdSeconds !== null)
     const merged = widened(
-      mergeDoses(withDefaults([...told, ...common.slice(0, 2), ...restsOf(common)], forAll), still),
+      mergeDoses(withDefaults([...told, ...common.slice(0, 2), ...restsOf(common)], forAll), still || isHeldForAll),
       common,
       told,
     )
@@ -74,17 +88,22 @@ export function attachDoses(
         : { dose: dose && withSecondSet(speech, teaching, withSides(speech, teaching, dose)), groupWith: [] },
     )
   })
-  return withSharedRounds(result)
+  return withTurns(speech, hits, areas, withSharedRounds(result))
 }
 
 /** Every dose of the class in order, settled by its neighbours. */
 function findHits(speech: Speech, namings: readonly Naming[]): DoseHit[] {
   const counted = findCountedNames(speech, namings)
   const full = [...findDoseHits(speech, namings).flatMap((hit) => withoutCounted(hit, counted)), ...counted]
-  const bare = findBareDoses(speech, namings).filter(
-    ({ offset, end }) => !full.some((hit) => hit.offset < end && offset < hit.end),
+  const found = findBareDoses(speech, namings)
+  const told = found.filter((hit) => hit.told && !hit.bare)
+  const bare = found.filter(
+    (hit) => !told.includes(hit) && !full.some(({ offset, end }) => hit.offset < end && offset < hit.end),
   )
-  const said = [...full, ...bare, ...findRepeats(speech, [...full, ...bare])].sort((a, b) => a.offset - b.offset)
+  const whole = full.filter((hit) => !told.some(({ offset, end }) => offset <= hit.offset && hit.end <= end))
+  const said = [...whole, ...bare, ...told, ...findRepeats(speech, [...whole, ...bare])].sort(
+    (a, b) => a.offset - b.offset,
+  )
   return settleHits(speech, said)
 }
 
@@ -96,39 +115,6 @@ function withoutCounted(hit: DoseHit, counted: readonly DoseHit[]): DoseHit[] {
   if (sets === null && restSeconds === null) return []
   const of = inside.flatMap((one) => one.row ?? [])
   return [{ ...hit, dose: buildPrescription({ sets, restSeconds, restBetween }), of }]
-}
-
-/** The rounds of a superset and the rest behind them are said once, for all of it. */
-function withSharedRounds(doses: readonly AttachedDose[]): AttachedDose[] {
-  return doses.map(({ dose, groupWith }) => {
-    if (dose?.scheme !== 'superset') return { dose, groupWith }
-    const others = groupWith.flatMap((member) => doses[member]?.dose ?? [])
-    const rounds = others.find(({ sets }) => sets !== null)
-    const rest = others.find(({ restSeconds }) => restSeconds !== null)
-    const sets = dose.sets ?? rounds?.sets ?? null
-    if (dose.restSeconds !== null || !rest) return { dose: { ...dose, sets }, groupWith }
-    return {
-      dose: { ...dose, sets, restSeconds: rest.restSeconds, restBetween: rest.restBetween },
-      groupWith,
-    }
-  })
-}
-
-/** "The board says four sets of five. So three sets of five": the full dose told while it is taught replaces the announced one. */
-function withoutAnnounced(hits: readonly DoseHit[], { spans }: Teaching): DoseHit[] {
-  const start = spans[0]?.offset ?? 0
-  const isFull = ({ dose, offset }: DoseHit): boolean => offset >= start && dose.sets !== null && hasWork(dose)
-  return hits.some(isFull) ? hits.filter(({ offset, dose }) => offset >= start || !hasWork(dose)) : [...hits]
-}
-
-/** A bare number counts only where no amount of work is said, and only the first one. */
-function withoutIdleBare(told: readonly DoseHit[]): DoseHit[] {
-  // A squeeze at the top is no amount by itself.
-  const isTold = told.some(
-    ({ bare, dose }) => !bare && hasWork({ ...dose, holdSeconds: dose.holdPer === 'rep' ? null : dose.holdSeconds }),
-  )
-  const first = told.find(({ bare }) => bare)
-  return told.filter((hit) => !hit.bare || (!isTold && hit === first))
 }
 
 /** "This round we go twenty five on, five off" while a circuit runs: meant for all its stations. */

@@ -20,35 +20,55 @@ export interface BreakWord {
   opens: boolean
 }
 
-/** A sign at a gap, and the word or classes it has there. */
-export interface Sign {
-  sign: string
-  of: string
-}
-
-/** The signs at the gap in front of a word, as the table of weights names them. */
-export function featuresAt(words: readonly BreakWord[], index: number): Sign[] {
-  const textAt = (at: number): string => words[at]?.text ?? ''
+/** What speaks for or against a mark in front of a word, as the table of weights names it: a sign, and the word or classes it has there. */
+export function featuresAt(words: readonly BreakWord[], index: number): string[] {
+  const textAt = (at: number): string => words[at]?.text ?? 'end'
   const classAt = (at: number): WordClass => words[at]?.class ?? 'end'
   const word = words[index]
-  const other = (is: boolean, of: string): Sign[] => (is ? [{ sign: 'other', of }] : [])
+  const [w2, w1, w0, v1] = [-2, -1, 0, 1].map((by) => textAt(index + by))
+  const [c2, c1, c0, d1] = [-2, -1, 0, 1].map((by) => classAt(index + by))
+  const mayOpen = CLAUSE_OPENERS.has(textAt(index))
+  const goesOn = NEVER_BEFORE_OPENER.has(textAt(index - 1))
+  const names = `${words[index - 1]?.name ?? 'no'}>${word?.name ?? 'no'}`
   return [
-    { sign: 'before', of: textAt(index - 1) },
-    { sign: 'after', of: textAt(index) },
-    { sign: 'classes', of: `${classAt(index - 1)}>${classAt(index)}` },
-    { sign: 'opening', of: `${classAt(index)}>${classAt(index + 1)}` },
-    { sign: 'closing', of: `${classAt(index - 2)}>${classAt(index - 1)}` },
-    ...other(word?.opensLine === true, 'line'),
-    ...other(word?.placed === true, 'placed'),
-    ...other(word?.opens === true, 'opens'),
-    ...other(CLAUSE_OPENERS.has(textAt(index)), 'may-open'),
-    ...other(NEVER_BEFORE_OPENER.has(textAt(index - 1)), 'goes-on'),
-    ...other(CLAUSE_OPENERS.has(textAt(index)) && !NEVER_BEFORE_OPENER.has(textAt(index - 1)), 'may-open-here'),
-    ...other(word?.name === 'first', 'name-starts'),
-    ...other(word?.name === 'inside', 'name-goes-on'),
-    ...other(words[index - 1]?.name != null && word?.name !== 'inside', 'name-ends'),
+    'always yes',
+    `before ${w1}`,
+    `after ${w0}`,
+    `before2 ${w2}`,
+    `after2 ${v1}`,
+    `gap ${w1}>${w0}`,
+    `ahead ${w0}>${v1}`,
+    `behind ${w2}>${w1}`,
+    `classes ${c1}>${c0}`,
+    `opening ${c0}>${d1}`,
+    `closing ${c2}>${c1}`,
+    `around ${c2}>${c1}>${c0}`,
+    `across ${c1}>${c0}>${d1}`,
+    `word-class ${w1}>${c0}`,
+    `class-word ${c1}>${w0}`,
+    `class-ahead ${c1}>${v1}`,
+    `names ${names}`,
+    ...(word?.opensLine === true ? ['other line'] : []),
+    ...(word?.placed === true ? ['other placed'] : []),
+    ...(word?.opens === true ? ['other opens'] : []),
+    ...(mayOpen ? [goesOn ? 'other may-open-bound' : 'other may-open'] : goesOn ? ['other goes-on'] : []),
   ]
 }
+
+/** What a clause that began so many words back says of a mark in front of a word. */
+export function clauseSigns(words: readonly BreakWord[], start: number, index: number): string[] {
+  const classAt = (at: number): WordClass => words[at]?.class ?? 'end'
+  const run = Math.min(index - start, LONGEST_RUN)
+  return [
+    `since ${run}`,
+    `since-class ${Math.min(run, 7)}>${classAt(index)}`,
+    `first ${classAt(start)}>${classAt(index)}`,
+    `first-word ${words[start]?.text ?? 'end'}`,
+  ]
+}
+
+/** Words since the last mark count up to here; longer runs are alike. */
+export const LONGEST_RUN = 12
 
 /** The class of a word; an unknown one goes by its ending. */
 export function classOf(word: string): WordClass {

@@ -136,7 +136,11 @@ function isShapeOf(start: Start): boolean {
 function isSecondName(speech: Speech, last: Naming, naming: Naming): boolean {
   const between = speech.text.slice(last.end, naming.offset)
   const words = between.match(/[\p{L}\d]+/gu)?.length ?? 0
-  if (words > 2) return words <= CALLED_WORDS && isCalledSo(speech, naming)
+  if (words > 2)
+    return (
+      words <= CALLED_WORDS &&
+      (isCalledSo(speech, naming) || IS_ALL.test(speech.text.slice(naming.end, naming.end + 40)))
+    )
   const sentence = speech.sentences[naming.sentence]
   const said = sentence ? speech.text.slice(sentence.offset, sentence.end) : ''
   const isSo = isCalled(said) || CALLED_BEHIND.test(speech.text.slice(naming.end, naming.end + 40))
@@ -154,9 +158,12 @@ const CALLED_CHARACTERS = 45
 const OTHERS_CALL =
   /(?:^|[\s,.;\v\n])or (?:an? |the )$|\b(?:every(?:body|one) else|others|(?:proper |most |some |normal |other )?(?:people|folks?|coaches|gyms)|the (?:book|textbook|poster)) (?:calls?|says?)(?: (?:it|this|them|these))?(?: the| a| an)? $/i
 
+/** "It's a plank drag, is all it is". */
+const IS_ALL = /^[,\s]+(?:is all it is|that's all it is|that's all|really|basically|in disguise|when it's at home)\b/i
+
 /** "... some people call it" right behind a name. */
 const CALLED_BEHIND =
-  /^[,.\s]*(?:as )?(?:some|others?|lots of|most|a lot of|many)(?: of (?:you|us))?(?: people| clubs| folks?| coaches| gyms| books| instructors| teachers| places)? (?:say|call|know)\b/i
+  /^[,.\s]*(?:as )?(?:(?:my|the|our|his|her|your) (?:\w+ ){1,2}(?:says?|calls?|reckons)\b|(?:some|others?|lots of|most|a lot of|many)(?: of (?:you|us))?(?: people| clubs| folks?| coaches| gyms| books| instructors| teachers| places)? (?:say|call|know)\b)/i
 
 function isCalled(said: string): boolean {
   return ALSO_CALLED.some((pattern) => new RegExp(pattern.source, 'iu').test(said))

@@ -49,8 +49,8 @@ export function draftSheet(input: DraftInput): LogSheet {
 
   const speech = readSpeech(transcript.lines)
   const kit = findKit(speech.text)
-  const { teachings, mentioned, namings } = findExercises(speech, kit)
-  const doses = attachDoses(speech, teachings, namings)
+  const { teachings, mentioned, namings, blocks } = findExercises(speech, kit)
+  const doses = attachDoses(speech, teachings, namings, blocks)
   const nextCueId = counter('cue')
   const segments = teachings.map((teaching, index) =>
     buildSegment(speech, teaching, doses[index], { id: segmentId(index), kit, durationMs, nextCueId }),

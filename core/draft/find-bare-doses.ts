@@ -1,6 +1,7 @@
 /** Finds doses that are only a number where a dose is due ("Push through your heels. Twelve.") and sets said by repeating it. */
 import { buildPrescription } from '../../shared/log-sheet.ts'
 import { readDose } from '../dose/read-dose.ts'
+import { isElsewhere } from './find-dose-hits.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import type { Naming } from './naming.ts'
 import { quotePiece } from './quote-piece.ts'
@@ -10,6 +11,7 @@ import type { Piece } from './split-speech.ts'
 import {
   BARE_DOSE,
   BARE_ON_SIDE,
+  BARE_PLURAL,
   BARE_TIMES,
   COUNTS_DOWN,
   MINUTE_ALONE,
@@ -17,6 +19,7 @@ import {
   REPEATED,
   TIMES_OVER,
 } from './words/en/bare-doses.ts'
+import { PLURAL_NUMBERS, TOLD_DOSES, TOLD_LADDER, TOLD_MINUTES } from './words/en/told-doses.ts'
 
 /** Fewer than this alone is rather counting or a list; more is no count of a class. */
 const LEAST = 3
@@ -34,10 +37,23 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
       words: plainWords(speech.text.slice(piece.offset, piece.end)),
     })),
   )
+  let toldUntil = 0
   return clauses.flatMap(({ piece, sentence, words }, index): DoseHit[] => {
+    if (piece.offset < toldUntil) return []
+    const told = toldDose(clauses.slice(index, index + MOST_TOLD).filter((one) => one.sentence === sentence))
+    if (told && !isElsewhere(speech.sentences[sentence]?.words ?? '')) {
+      toldUntil = told.end
+      return [hitAt(speech, { offset: piece.offset, end: told.end }, sentence, told.dose, !told.isSure)].map((hit) => ({
+        ...hit,
+        told: true as const,
+      }))
+    }
     const sets = TIMES_OVER[BARE_TIMES.exec(words)?.[1] ?? '']
     if (sets !== undefined)
       return [hitAt(speech, piece, sentence, buildPrescription({ sets: { min: sets, max: sets } }), false)]
+    const plural = PLURAL_NUMBERS[BARE_PLURAL.exec(words)?.[1] ?? '']
+    const many = plural === undefined ? null : readDose(`${plural} reps`)
+    if (many) return [hitAt(speech, piece, sentence, buildPrescription({ ...many, unsure: false, why: [] }), false)]
     const onSide = BARE_ON_SIDE.exec(words)?.[1]
     const each = onSide === undefined || isOption(speech, sentence) ? null : readDose(`${onSide} reps each side`)
     if (each) return [hitAt(speech, piece, sentence, buildPrescription({ ...each, unsure: false, why: [] }), true)]
@@ -72,6 +88,81 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
   })
 }
 
+interface Told {
+  dose: DoseHit['dose']
+  end: number
+  /** It says more than any number alone. */
+  isSure: boolean
+}
+
+/** A dose is told in so many clauses at most. */
+const MOST_TOLD = 3
+
+/** What a row of clauses tells, the longest that tells something; null = nothing. */
+function toldDose(clauses: readonly { piece: Piece; words: string }[]): Told | null {
+  for (let length = clauses.length; length > 0; length -= 1) {
+    const words = plainWords(
+      clauses
+        .slice(0, length)
+        .map((one) => one.words)
+        .join(' '),
+    )
+    const dose = ladderIn(words) ?? everyMinuteIn(words) ?? amountIn(words)
+    const { reps, repScheme, perSide, scheme } = dose ?? {}
+    const isRange = reps != null && reps !== 'max' && reps.min !== reps.max
+    const isSure = isRange || repScheme != null || perSide === true || scheme === 'emom'
+    if (dose) return { dose, end: clauses[length - 1]?.piece.end ?? 0, isSure }
+  }
+  return null
+}
+
+function amountIn(words: string): DoseHit['dose'] | null {
+  for (const pattern of TOLD_DOSES) {
+    const { from, to, seconds, sets, metres, side } = pattern.exec(words)?.groups ?? {}
+    if (from === undefined) continue
+    const [least, most] = [numberOf(from), numberOf(to ?? from)]
+    if (least === null || most === null || most < least || most > MOST || (least < LEAST && !seconds && !metres))
+      return null
+    const range = { min: least, max: most }
+    const times = sets === undefined ? null : /^(?:twice|two)/.test(sets) ? 2 : 3
+    return buildPrescription({
+      ...(seconds ? { workSeconds: range } : metres ? { distanceM: range } : { reps: range }),
+      perSide: side !== undefined,
+      ...(times !== null && { sets: { min: times, max: times } }),
+    })
+  }
+  return null
+}
+
+function everyMinuteIn(words: string): DoseHit['dose'] | null {
+  const [minutes, reps] = TOLD_MINUTES.exec(words)?.slice(1, 3).map(numberOf) ?? []
+  if (minutes == null || reps == null) return null
+  const sets = { min: minutes, max: minutes }
+  return buildPrescription({
+    scheme: 'emom',
+    sets,
+    reps: { min: reps, max: reps },
+    intervalSeconds: { min: 60, max: 60 },
+  })
+}
+
+function ladderIn(words: string): DoseHit['dose'] | null {
+  const rungs = TOLD_LADDER.exec(words)?.slice(1, 4).map(numberOf) ?? []
+  const [first, second, third] = rungs
+  if (first == null || second == null || third == null || first === second || second === third) return null
+  const repScheme = [first, second, third]
+  return buildPrescription({
+    scheme: 'ladder',
+    repScheme,
+    reps: { min: Math.min(...repScheme), max: Math.max(...repScheme) },
+  })
+}
+
+function numberOf(word: string): number | null {
+  const reps = readDose(`${word} reps`)?.reps
+  return reps == null || reps === 'max' ? null : reps.min
+}
+
 /**
  * "Three. Keep your knees apart. Four.": a number whose neighbour is said a little before or behind is counting, and so is
  * one that a smaller number leads up to, or a greater one carries on.
@@ -88,7 +179,11 @@ function isCounted(clauses: readonly { words: string }[], index: number): boolea
 
 /** The number that a clause counts: "Six.", "And six.", "That's six." */
 function countOf(words: string | undefined): number {
-  return ALONE.indexOf((words ?? '').replace(/^(?:and|thats) /, ''))
+  return ALONE.indexOf(
+    (words ?? '')
+      .replace(/^(?:and|thats) /, '')
+      .replace(/ (?:and (?:down|flop|off|rest|stop|relax|done|out|out you come)|more|good|lovely|nice|yes)$/, ''),
+  )
 }
 
 const COUNT_REACH = 12

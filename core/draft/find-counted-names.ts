@@ -7,6 +7,7 @@ import type { Naming } from './naming.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Speech } from './read-speech.ts'
 import { COUNTED_NAME, EACH_SIDE_BEHIND, ROUNDS_SAID, WANTED } from './words/en/counted-names.ts'
+import { NAME_IS, ON_NAME, PLURAL_NUMBERS } from './words/en/told-doses.ts'
 
 /** So many characters behind the first name of a row its rounds are told. */
 const ROW_CHARACTERS = 140
@@ -27,7 +28,8 @@ export function findCountedNames(speech: Speech, namings: readonly Naming[]): Do
     counted
       .filter(({ offset }) => Math.abs(offset - (counted[at]?.offset ?? 0)) <= ROW_CHARACTERS)
       .map(({ naming }) => naming)
-  return counted.flatMap(({ naming, number, offset }, index): DoseHit[] => {
+  const told = namings.flatMap((naming) => toldWith(speech, naming))
+  const inRows = counted.flatMap(({ naming, number, offset }, index): DoseHit[] => {
     const behind = speech.text.slice(naming.end, naming.end + ROW_CHARACTERS)
     const before = speech.text.slice(Math.max(0, offset - ROW_CHARACTERS), offset)
     const row = rowOf(index)
@@ -46,6 +48,30 @@ export function findCountedNames(speech: Speech, namings: readonly Naming[]): Do
       },
     ]
   })
+  return [...inRows, ...told.filter(({ offset, end }) => !inRows.some((hit) => hit.offset < end && offset < hit.end))]
 }
+
+/** "Six on the press", "the row's ten", "static quads ten": the number behind a name, or in front of it with "on". */
+function toldWith(speech: Speech, naming: Naming): DoseHit[] {
+  if (isElsewhere(speech.sentences[naming.sentence]?.words ?? '')) return []
+  const from = Math.max(0, naming.offset - LEAD_CHARACTERS)
+  const before = ON_NAME.exec(speech.text.slice(from, naming.offset))
+  const behind = NAME_IS.exec(speech.text.slice(naming.end, naming.end + LEAD_CHARACTERS))
+  const number = before?.[1] ?? behind?.[1]
+  if (number === undefined) return []
+  const known = PLURAL_NUMBERS[number.toLowerCase()] ?? number
+  const read = readDose(`${known} reps`)
+  if (!read?.reps || read.reps === 'max' || (read.reps.min ?? 0) < LEAST_REPS) return []
+  const end = before ? naming.end : naming.end + (behind?.[0].length ?? 0)
+  const offset = before ? from + before.index + before[0].indexOf(number) : naming.offset
+  const sides = EACH_SIDE_BEHIND.exec(speech.text.slice(end, end + LEAD_CHARACTERS).replace(/^,/, ''))
+  const piece = { offset, end: end + (sides?.[0].length ?? 0) }
+  const { atMs, text } = quotePiece(speech, piece)
+  const dose = buildPrescription({ reps: read.reps, perSide: sides !== null })
+  const place = { ...piece, sentence: speech.sentenceAt(offset), corrects: false, bare: false }
+  return [{ dose, quote: { atMs, text }, ...place, of: [naming], row: [naming] }]
+}
+
+const LEAST_REPS = 3
 
 const LEAD_CHARACTERS = 40

@@ -3,6 +3,7 @@ import type { Prescription, Quote } from '../../shared/log-sheet.ts'
 import { findDoses } from '../dose/read-dose.ts'
 import { quoteAt } from '../transcript/place-quote.ts'
 import { classOf } from './break-features.ts'
+import { SENTENCE_BREAK } from './restore-breaks.ts'
 import type { Naming } from './naming.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords, splitClauses, splitSentences } from './split-speech.ts'
@@ -21,6 +22,8 @@ export interface DoseHit {
   corrects: boolean
   /** Only a number: it counts where nothing fuller is said. */
   bare: boolean
+  /** Told in a row of clauses that single phrases inside it do not show. */
+  told?: true
   /** The exercises it names itself. */
   of?: readonly Naming[]
   /** The row of names it stands in. */
@@ -45,17 +48,19 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
         if (!saysAmount(dose) || isDecoy(dose, plainWords(said), { around, clauses }, speech, index)) return []
         if (speech.unpunctuated && isLabel(dose, at, namings)) return []
         if (BEHIND.test(plainWords(speech.text.slice(at, at + length + 30)))) return []
-        const before = plainWords(speech.text.slice(Math.max(0, at - 60), at + length))
+        const reach = Math.min(at - 60, Math.max(sentence?.offset ?? at, at - 120))
+        const before = plainWords(speech.text.slice(Math.max(0, reach), at + length))
         const corrects = CORRECTS.test(before) || CORRECTS.test(plainWords(said))
+        const skipped = takenBack(dose, line.text.slice(offset, offset + length))
         return [
           {
             dose,
-            quote: quoteAt(line, offset, length),
-            offset: at,
+            quote: quoteAt(line, offset + skipped, length - skipped),
+            offset: at + skipped,
             end: at + length,
             sentence: index,
             corrects,
-            bare: false,
+            bare: isTimeCall(dose, around),
           },
         ]
       },
@@ -63,18 +68,36 @@ export function findDoseHits(speech: Speech, namings: readonly Naming[]): DoseHi
   })
 }
 
-/** Breaks found in unpunctuated speech as the marks they stand for; behind an amount a clause break is too unsure. */
+/** Breaks found in unpunctuated speech as the marks they stand for. */
 function withMarks(text: string): string {
   return text
+    .replace(NAMED_BY_NUMBER, (name) => name.replace(/\w/g, 'x'))
     .replace(DOUBLED, (all, word: string) => word.padEnd(all.length))
-    .replace(/\n/g, ',')
-    .replace(/([\p{L}\d']*)\v/gu, (_, word: string) => word + (MEASURES.has(classOf(word)) ? ' ' : ','))
+    .replace(
+      /([\p{L}\d']*)([\n\v])(?=([\p{L}\d']*))/gu,
+      (_, word: string, mark: string, next: string) => word + markBetween(classOf(word), mark, classOf(next)),
+    )
 }
+
+/** Names with a number in them. */
+const NAMED_BY_NUMBER = /\bfigures? (?:of )?(?:four|eight)s?\b/gi
 
 /** "Twenty on, on, ten off": a small word said twice. */
 const DOUBLED = /\b(on|off|and|for|of|to|the|each|then|rest|reps|seconds|sets|rounds|metres|a), \1\b/gi
 
-const MEASURES: ReadonlySet<string> = new Set(['number', 'unit'])
+/** No point: between two figures that would be a fraction. */
+const FULL_STOP = '!'
+
+/** Behind an amount a clause break is unsure, but for "three sets, four in a set" and "twenty, it's a short one". */
+function markBetween(before: string, mark: string, behind: string): string {
+  if (mark === SENTENCE_BREAK) return FULL_STOP
+  if (before === 'unit' && behind === 'number') return ','
+  const goesOn = !BEGINS_ANEW.has(behind)
+  return (before === 'number' || before === 'unit') && goesOn ? ' ' : ','
+}
+
+/** Classes of words that add nothing to an amount. */
+const BEGINS_ANEW: ReadonlySet<string> = new Set(['contraction', 'pronoun', 'never', 'auxiliary'])
 
 /** Places in a line where a programme goes on to its next name: no dose reaches across. */
 function cutsIn(listed: number[], start: number, end: number): number[] {
@@ -126,8 +149,14 @@ function clausesAround(speech: Speech, sentence: Piece, offset: number, end: num
   const clauses = splitClauses(speech.text, sentence)
   const first = clauses.findIndex((clause) => clause.end > offset)
   const last = clauses.findLastIndex((clause) => clause.offset < end)
-  const [from, to] = [clauses[Math.max(0, first - 1)], clauses[Math.min(clauses.length - 1, last + 1)]]
+  const behind = clauses[last + 1]
+  const [from, to] = [clauses[Math.max(0, first - 1)], behind && !goesOn(speech, behind) ? behind : clauses[last]]
   return plainWords(speech.text.slice(from?.offset ?? sentence.offset, to?.end ?? sentence.end))
+}
+
+/** "Eight of those, and if your knees are sore": what follows is a thought of its own. */
+function goesOn(speech: Speech, clause: Piece): boolean {
+  return /^(?:and|but|so)\s+if\b/i.test(speech.text.slice(clause.offset, clause.end))
 }
 
 interface Around {
@@ -135,6 +164,29 @@ interface Around {
   around: string
   clauses: string
 }
+
+/** "We'll do ten, no, eight": what was taken back in front of the number that holds is not quoted. @returns its characters */
+function takenBack(dose: Prescription, said: string): number {
+  const back = [...said.matchAll(TAKEN_BACK)].at(-1)
+  if (!back) return 0
+  const from = back.index + back[0].length
+  const [left, ...others] = findDoses(said.slice(from))
+  const isSame = left && others.length === 0 && SAID_FIELDS.every((field) => sameValue(left.dose[field], dose[field]))
+  return isSame ? from : 0
+}
+
+const TAKEN_BACK = /\b(?:no|actually|sorry|hang on|hmm|nah)\b[,.]?\s+/gi
+const SAID_FIELDS = [
+  'sets',
+  'reps',
+  'workSeconds',
+  'holdSeconds',
+  'distanceM',
+  'restSeconds',
+  'tempo',
+  'perSide',
+] as const
+const sameValue = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
 
 /** The sentence tells of other people, other days or the class itself. */
 export function isElsewhere(words: string): boolean {
@@ -154,6 +206,11 @@ function isDecoy(
   const kinds = sentence?.cues.map((cue) => cue.kind) ?? []
   const isOption = /\b(?:if|option|easier|harder|more|less|or|want|new|instead)\b/.test(clauses)
   return isOption && kinds.length > 0 && kinds.every((kind) => kind === 'easier' || kind === 'harder')
+}
+
+/** "Ten seconds." alone is rather called than asked for. */
+function isTimeCall({ workSeconds, perSide }: Prescription, sentence: string): boolean {
+  return workSeconds !== null && !perSide && /^(?:and )?(?:five|ten|fifteen|5|10|15) seconds$/.test(sentence)
 }
 
 /** "That's a nice one": no repetition is asked for. */
@@ -181,6 +238,9 @@ function isLabel(dose: Prescription, at: number, namings: readonly Naming[]): bo
 const MOST_STATIONS = 8
 const LABEL_CHARACTERS = 7
 
+/** Farther than this nobody goes in a class. */
+const MOST_METRES = 10_000
+
 /** More than anybody does in a class: a record, a story or a number misread. */
 function isBeyondBelief(dose: Prescription): boolean {
   const reps = dose.reps === null || dose.reps === 'max' ? 0 : (dose.reps.min ?? dose.reps.max ?? 0)
@@ -188,7 +248,8 @@ function isBeyondBelief(dose: Prescription): boolean {
   const held = dose.holdSeconds?.min ?? 0
   const worked = dose.workSeconds?.min ?? 0
   const isLong = held > 900 || worked > 3600 || (dose.restSeconds?.min ?? 0) > 900
-  return reps > 120 || (dose.sets?.min ?? 0) > 20 || isLong || isWholeClass
+  const isTravel = (dose.distanceM?.min ?? 0) > MOST_METRES
+  return isTravel || reps > 120 || (dose.sets?.min ?? 0) > 20 || isLong || isWholeClass
 }
 
 /** True when a dose holds anything that a lesson shows as its dose. */

@@ -5,6 +5,8 @@ import { foldName } from '../catalogue/fold-words.ts'
 import { chooseStarts } from './choose-starts.ts'
 import type { Naming } from './naming.ts'
 import { indexSpans } from './index-spans.ts'
+import { findTurns } from './find-turns.ts'
+import type { TurnBlock } from './find-turns.ts'
 import { placeSpans } from './place-spans.ts'
 import type { PlacedSpan, TextSpan } from './place-spans.ts'
 import type { Speech } from './read-speech.ts'
@@ -25,6 +27,8 @@ export interface Teaching {
 
 export interface FoundExercises {
   teachings: Teaching[]
+  /** Those that go in turns, as they are called. */
+  blocks: TurnBlock[]
   /** Named, never taught. */
   mentioned: string[]
   /** Every naming: those said in a row, as in a programme, may carry doses. */
@@ -36,8 +40,9 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
   const namings = weighNamings(speech, kit)
   const starts = chooseStarts(speech, namings)
   const spans = placeSpans(speech, starts)
-  const teachings = withUnnamedFirst(speech, namings, gather(speech, spans, namings))
-  return { teachings, mentioned: findMentioned(namings, teachings), namings }
+  const taught = withUnnamedFirst(speech, namings, gather(speech, spans, namings))
+  const { teachings, blocks } = findTurns(speech, taught)
+  return { teachings, blocks, mentioned: findMentioned(namings, teachings), namings }
 }
 
 /**

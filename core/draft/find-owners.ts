@@ -78,10 +78,15 @@ function ownerOf(speech: Speech, hit: DoseHit, owning: Owning): number | null {
     if (named !== null) return named
   }
   if (inside !== null) return inside
-  const previous = previousSentenceName(speech, hit, owning)
+  const opens =
+    speech.wordsBefore(hit.offset) - speech.wordsBefore(speech.sentences[hit.sentence]?.offset ?? 0) <= OPENING_WORDS
+  const previous = opens ? previousSentenceName(speech, hit, owning) : null
   const named = previous && owning.teachingOf(previous)
   return named ?? (inSentence.length > 0 ? null : justTaught(speech, hit, owning))
 }
+
+/** A dose of what was named in the sentence before opens its own: "Then the swing. That's ten of those." */
+const OPENING_WORDS = 3
 
 /** "After those squats, eight each leg": named in passing. */
 function isPassedBy(speech: Speech, { offset, listed }: Naming): boolean {

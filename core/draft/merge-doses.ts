@@ -30,7 +30,7 @@ export function mergeDoses(hits: readonly DoseHit[], still: boolean): Prescripti
   if (!merged || !hasWork(merged)) return null
   const said = [...used].sort((a, b) => weight(b) - weight(a)).map((hit) => hit.quote)
   const open = asRepeats(upToAdvanced(withoutTarget(merged)))
-  const dose = asLadder(still ? asHold(open) : open)
+  const dose = asLadder(still ? withoutCount(asHold(open)) : open)
   const sure = dose.unsure ? 0.5 : 0.8
   return buildPrescription({ ...dose, said, origin: 'draft', state: 'proposed', confidence: sure, ruleId: 'dose-said' })
 }
@@ -198,6 +198,16 @@ export function asHold(dose: Prescription): Prescription {
   if (dose.workSeconds === null || dose.holdSeconds !== null) return dose
   return { ...dose, workSeconds: null, holdSeconds: dose.workSeconds, holdPer: 'set' }
 }
+
+/** "Hold it for fifteen. Fifteen, each foot in front": a long hold is not also counted so often. */
+function withoutCount(dose: Prescription): Prescription {
+  const { reps, holdSeconds } = dose
+  const isLong = (holdSeconds?.min ?? 0) >= LONG_HOLD_SECONDS
+  const isMany = reps !== null && reps !== 'max' && (reps.min ?? 0) >= MANY_TIMES
+  return isLong && isMany ? { ...dose, reps: null } : dose
+}
+
+const LONG_HOLD_SECONDS = 10
 
 /** How much a phrase says: the fields it fills. */
 function weight(hit: DoseHit): number {

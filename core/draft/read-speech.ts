@@ -9,6 +9,7 @@ import type { Role } from './find-role.ts'
 import { hasWork } from './merge-doses.ts'
 import { mendLetters } from './mend-letters.ts'
 import { restoreBreaks } from './restore-breaks.ts'
+import type { BreakTable } from './weigh-breaks.ts'
 import { isUnpunctuated, plainWords, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
 import { tagCues } from './tag-cues.ts'
@@ -41,12 +42,12 @@ export interface Speech {
   sentenceAt(offset: number): number
 }
 
-/** Reads the lines of a transcript; at least one line is needed. */
-export function readSpeech(lines: readonly TranscriptLine[]): Speech {
+/** Reads the lines of a transcript; at least one line is needed. @param breakWeights other than those of the table, for fitting */
+export function readSpeech(lines: readonly TranscriptLine[], breakWeights?: BreakTable): Speech {
   const joined = joinLines(lines)
   const mended = mendLetters(partWords(joined.text))
   const unpunctuated = isUnpunctuated(mended)
-  const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines)) : mended
+  const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines), breakWeights) : mended
   const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)

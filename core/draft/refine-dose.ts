@@ -10,8 +10,21 @@ import { ANOTHER, ONE_MORE_SET } from './words/en/same-again.ts'
 
 /** Whether an exercise is held still, as its name or its first words say. */
 export function isStill(speech: Speech, teaching: Teaching): boolean {
-  return isHeld(teaching) || isToldHeld(speech, teaching)
+  return isHeld(teaching) || isToldHeld(speech, teaching) || isStayed(speech, teaching)
 }
+
+/** "Stand on one leg, and stay there": an exercise of the coach's own that is told as staying, not as moving. */
+function isStayed(speech: Speech, { entry, spans }: Teaching): boolean {
+  const [main] = spans
+  if (entry !== null || !main) return false
+  return STAYED.test(
+    speech.text.slice(Math.max(0, main.offset - HOLD_CHARACTERS), Math.min(main.end, main.offset + STAYED_CHARACTERS)),
+  )
+}
+
+const STAYED_CHARACTERS = 450
+const STAYED =
+  /\b(?:stay (?:there|up|put|still|on it)|(?:hold|keep) (?:it|that|yourself) (?:there|still|up there)|(?:and|just) hold\b|hold still|balanc(?:e|ing) on|stand(?:ing)? on one (?:leg|foot)|other (?:foot|leg) (?:just )?(?:off|clear of) the (?:floor|ground)|nothing moves|don't move)\b/i
 
 /** "Have a rest, shake the ankles. Twenty seconds": a time behind a rest is that rest. */
 export function asRest(speech: Speech, hit: DoseHit): DoseHit {
@@ -35,8 +48,12 @@ export function asHeld(speech: Speech, hit: DoseHit): DoseHit {
 const HOLD_CHARACTERS = 40
 
 /** Held rather than moved: as the catalogue says, else by the name's last word. */
-function isHeld({ entry, name }: Teaching): boolean {
-  return entry?.still ?? /\b(?:stretch|hold|pose|plank|sit|hang|fold|balanc)(?:e?s|e|ing)?$/i.test(name)
+function isHeld({ entry, name, alsoCalled }: Teaching): boolean {
+  if (entry?.still === true) return true
+  const isNamed = [name, ...alsoCalled].some((one) =>
+    /\b(?:stretch|hold|pose|plank|hang|fold|balanc|hover)(?:e?s|e|ing)?$/i.test(one),
+  )
+  return isNamed || (entry === null && /\bsits?$/i.test(name))
 }
 
 /** "So it's a wall sit": what it is called besides, around where it starts. */
@@ -63,22 +80,24 @@ export function inBreaths({ entry, name }: Teaching, dose: Prescription): Prescr
 export function withSides(speech: Speech, teaching: Teaching, dose: Prescription): Prescription {
   const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end + SIDE_CHARACTERS)).join(' ')
   const both =
-    /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the|swap over|both (?:legs|sides|arms)(?=[.,!]|$)|(?:and )?(?:the )?other (?:leg|arm|foot|hand)(?=[.,!?]|$))\b/i.test(
+    /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the|swap over|both (?:the )?(?:legs|sides|arms)(?=[.,!]|$)|(?:and )?(?:the )?other (?:leg|arm|foot|hand)(?=[.,!?]|$))\b/i.test(
       said,
     )
-  return dose.perSide || !both || teaching.entry?.sided === false ? dose : { ...dose, perSide: true }
+  const isOneLeg = /\b(?:operated|sore|bad|injured|affected) (?:leg|side|knee|one)\b/i.test(said)
+  return dose.perSide || !both || isOneLeg || teaching.entry?.sided === false ? dose : { ...dose, perSide: true }
 }
 
 /** "One more set of those", "another fifteen" where the class comes back to it: two sets, where none are said. */
 export function withSecondSet(speech: Speech, { spans }: Teaching, dose: Prescription): Prescription {
   const said = spans.slice(1).map((span) => speech.text.slice(span.offset, span.end))
   const once = dose.reps !== null && dose.reps !== 'max' ? dose.reps.min : null
+  const isMeasured = dose.holdSeconds !== null || dose.workSeconds !== null
   const again = said.some((text) => {
     const number = ANOTHER.exec(text)?.[1]
     const reps = number === undefined ? null : (readDose(`${number} reps`)?.reps ?? null)
     return ONE_MORE_SET.test(text) || (reps !== null && reps !== 'max' && reps.min === once)
   })
-  return dose.sets === null && once !== null && again ? { ...dose, sets: { min: 2, max: 2 } } : dose
+  return dose.sets === null && (once !== null || isMeasured) && again ? { ...dose, sets: { min: 2, max: 2 } } : dose
 }
 
 /** "Swap legs." often stands right behind the teaching. */

@@ -20,9 +20,36 @@ import {
 
 /** The hits of a class in order, settled by their neighbours. */
 export function settleHits(speech: Speech, hits: readonly DoseHit[]): DoseHit[] {
-  const paused = hits.flatMap((hit) => asPause(speech, hit))
-  return joinTurns(speech, asCorrections(speech, withoutPlans(speech, paused)))
+  const paused = hits.map(asOneRun).flatMap((hit) => asPause(speech, hit))
+  return joinTurns(speech, withoutPlans(speech, asCorrections(speech, paused)))
 }
+
+/** "Two laps, 800 metres all told": the laps are the distance. "For three seconds, eight times": each is held. */
+function asOneRun(hit: DoseHit): DoseHit {
+  const { sets, distanceM, workSeconds, reps, perSide } = hit.dose
+  if (perSide && CHANGED_OVER.test(hit.quote.text)) return asOneRun({ ...hit, dose: { ...hit.dose, perSide: false } })
+  if (distanceM !== null && reps !== null && reps !== 'max' && sets === null && (reps.max ?? Infinity) <= MOST_RUNS)
+    return { ...hit, dose: { ...hit.dose, sets: reps, reps: null } }
+  if (sets !== null && distanceM !== null && /\blaps?\b/i.test(hit.quote.text))
+    return { ...hit, dose: { ...hit.dose, sets: null } }
+  const isShort = workSeconds !== null && (workSeconds.max ?? Infinity) <= MOST_PAUSE_SECONDS
+  if (!isShort || sets === null || (sets.min ?? 0) < LEAST_TIMES || reps !== null || !/\btimes\b/i.test(hit.quote.text))
+    return hit
+  return {
+    ...hit,
+    dose: { ...hit.dose, sets: null, reps: sets, workSeconds: null, holdSeconds: workSeconds, holdPer: 'rep' },
+  }
+}
+
+/** A distance is run so often at most. */
+const MOST_RUNS = 12
+
+/** Time to go to the next station, not to the other side. */
+const CHANGED_OVER =
+  /^(?!.*\b(?:each|per|a|other|both) (?:sides?|legs?|arms?|ways?|hands?)\b).*\bto (?:change|swap|switch)(?: over)?\b/i
+
+/** Fewer are sets. */
+const LEAST_TIMES = 4
 
 /** Work of so few seconds is a part of each repetition. */
 const MOST_PAUSE_SECONDS = 5
@@ -62,6 +89,9 @@ const PLAN_CHARACTERS = 40
 type Counted = 'sets' | 'reps' | 'restSeconds' | 'workSeconds' | 'holdSeconds' | 'distanceM'
 const COUNTED = ['sets', 'reps', 'restSeconds', 'workSeconds', 'holdSeconds', 'distanceM'] as const
 
+/** How much is done, not how often or how long between. */
+const AMOUNTS = ['reps', 'workSeconds', 'holdSeconds', 'distanceM'] as const
+
 /** So far behind what it corrects a correction is said. */
 const CORRECTION_CHARACTERS = 160
 
@@ -71,13 +101,17 @@ function asCorrections(speech: Speech, hits: readonly DoseHit[]): DoseHit[] {
   for (const hit of hits) {
     const number = hit.corrects ? numberAlone(hit) : null
     const field = number && fieldOf(speech, hit, settled)
-    settled.push(field && field !== 'reps' ? { ...hit, dose: buildPrescription({ [field]: number }) } : hit)
+    settled.push(
+      field && field !== 'reps'
+        ? { ...hit, dose: buildPrescription({ ...hit.dose, reps: null, [field]: number }) }
+        : hit,
+    )
   }
   return settled
 }
 
 function numberAlone({ dose, quote }: DoseHit): Range | null {
-  const others = COUNTED.some((field) => field !== 'reps' && dose[field] !== null)
+  const others = AMOUNTS.some((field) => field !== 'reps' && dose[field] !== null)
   if (dose.reps === null || dose.reps === 'max' || others || dose.perSide) return null
   return UNITS_SAID.test(plainWords(quote.text)) ? null : dose.reps
 }
@@ -94,7 +128,9 @@ function fieldOf(speech: Speech, hit: DoseHit, before: readonly DoseHit[]): Coun
   }
   const last = before.at(-1)
   if (!last || hit.offset - last.end > CORRECTION_CHARACTERS) return null
-  const filled = COUNTED.filter((field) => last.dose[field] !== null)
+  const all = COUNTED.filter((field) => last.dose[field] !== null)
+  // "twenty five seconds, two goes. Make it twenty"
+  const filled = all.length === 2 && last.dose.sets !== null ? all.filter((field) => field !== 'sets') : all
   return filled.length === 1 ? (filled[0] ?? null) : null
 }
 

@@ -7,6 +7,7 @@ import { findKit } from '../../core/draft/find-kit.ts'
 import type { Candidate } from '../../core/draft/naming.ts'
 import { readSpeech } from '../../core/draft/read-speech.ts'
 import { startFeatures } from '../../core/draft/start-features.ts'
+import type { BreakTable } from '../../core/draft/weigh-breaks.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { MARKED_CLASSES_MORE } from '../core/draft/marked-classes-more.ts'
@@ -21,6 +22,7 @@ import { plain } from '../core/draft/spoken-class.ts'
 import { SPOKEN_CLASSES_APART } from '../core/draft/spoken-classes-apart.ts'
 import { SPOKEN_CLASSES } from '../core/draft/spoken-classes.ts'
 import { annotatedClasses } from './annotated-classes.ts'
+import { breaksApart } from './weigh-gaps.ts'
 
 /** A candidate as an example: `start` null = says the name again inside its teaching, tells nothing. */
 export interface Example {
@@ -47,8 +49,9 @@ interface Known {
   taught: readonly Taught[]
 }
 
-/** All classes, as written and without punctuation. */
+/** All classes, as written and without punctuation, there with the breaks of the table, which know the class, and as they are found in a class that is new. */
 export function fitClasses(): FitClass[] {
+  const breaks = breaksApart()
   const marked = [MARKED_CLASSES, MARKED_CLASSES_FURTHER, MARKED_CLASSES_MORE, MARKED_CLASSES_NAMED]
     .flat()
     .map(ofMarked)
@@ -56,6 +59,7 @@ export function fitClasses(): FitClass[] {
   return [...corpusClasses(), ...marked, ...short].flatMap((known) => [
     examplesOf(known),
     examplesOf({ ...known, text: plain(known.text) }),
+    examplesOf({ ...known, text: plain(known.text) }, breaks.of(known.title)),
   ])
 }
 
@@ -121,10 +125,10 @@ function shareWords(a: string, b: string): boolean {
   return (2 * common) / (one.length + two.length) >= 0.5
 }
 
-function examplesOf({ title, group, text, taught }: Known): FitClass {
+function examplesOf({ title, group, text, taught }: Known, breakWeights?: BreakTable): FitClass {
   const transcript = parseTranscript(text)
   if (transcript.kind !== 'timed') throw new Error(`${title} has no times.`)
-  const speech = readSpeech(transcript.lines)
+  const speech = readSpeech(transcript.lines, breakWeights)
   const candidates = findCandidates(speech, findKit(speech.text))
   const at = candidates.map(({ offset }) => speech.timeOf(offset))
   const starts: (boolean | null)[] = candidates.map(() => false)

@@ -1,9 +1,10 @@
 /**
  * Fits the weights of starts on the marked classes and writes core/draft/words/en/start-weights.ts.
- * Run: npx tsc -b && node .build/tests/fit/fit-starts.js [--apart] && npx prettier --write core/draft/words/en/start-weights.ts; --apart only shows figures, each class left out of its fitting.
+ * Run: npx tsc -b && node .build/tests/fit/fit-starts.js [--apart|--plain] && npx prettier --write core/draft/words/en/start-weights.ts; --apart only shows figures, each class left out of its fitting; --plain fits what counts for speech without punctuation alone and leaves the rest as it stands.
  */
 import { writeFileSync } from 'node:fs'
 import path from 'node:path'
+import { START_WEIGHTS } from '../../core/draft/words/en/start-weights.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { fitClasses } from './class-starts.ts'
 import type { FitClass } from './class-starts.ts'
@@ -23,8 +24,8 @@ const START_COST = 1.5
 /** Whole classes count for more than the short ones, and those of the corpus most: they are annotated with most care. */
 const CLASS_WEIGHTS = { corpus: 2, own: 1.5, short: 1.5 } as const
 
-/** Logistic regression with ridge, by steps along the whole gradient, each weight at its own rate: the same input gives the same weights. */
-function fit(classes: readonly FitClass[]): Map<string, number> {
+/** Logistic regression with ridge, by steps along the whole gradient, each weight at its own rate: the same input gives the same weights. @param kept weights that stand already */
+function fit(classes: readonly FitClass[], kept: ReadonlyMap<string, number> = new Map()): Map<string, number> {
   const data = classes.flatMap(({ examples, unpunctuated, group }) =>
     examples.flatMap(({ features, start }) =>
       start === null ? [] : [{ features: sided(features, unpunctuated), start, weight: CLASS_WEIGHTS[group] }],
@@ -32,10 +33,13 @@ function fit(classes: readonly FitClass[]): Map<string, number> {
   )
   const times = new Map<string, number>()
   for (const { features } of data) for (const one of features) times.set(one, (times.get(one) ?? 0) + 1)
-  const names = [...times].flatMap(([name, count]) => (count >= LEAST_OFTEN ? [name] : []))
+  const names = [...times].flatMap(([name, count]) =>
+    count >= LEAST_OFTEN && (kept.size === 0 || name.startsWith('plain ')) ? [name] : [],
+  )
   const indexOf = new Map(names.map((name, index) => [name, index]))
   const rows = data.map(({ features, start, weight }) => ({
     at: features.flatMap((one) => indexOf.get(one) ?? []),
+    from: features.reduce((sum, one) => sum + (kept.get(one) ?? 0), 0),
     start,
     weight,
   }))
@@ -43,8 +47,8 @@ function fit(classes: readonly FitClass[]): Map<string, number> {
   const squares = new Float64Array(names.length).fill(1e-6)
   for (let step = 0; step < STEPS; step++) {
     const slope = new Float64Array(names.length)
-    for (const { at, start, weight } of rows) {
-      const sum = at.reduce((all, index) => all + (weights[index] ?? 0), 0)
+    for (const { at, from, start, weight } of rows) {
+      const sum = at.reduce((all, index) => all + (weights[index] ?? 0), from)
       const miss = (1 / (1 + Math.exp(-sum)) - (start ? 1 : 0)) * (start ? START_COST : 1) * weight
       for (const index of at) slope[index] = (slope[index] ?? 0) + miss
     }
@@ -56,6 +60,22 @@ function fit(classes: readonly FitClass[]): Map<string, number> {
     })
   }
   return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
+}
+
+/** The weights as they stand, those for speech without punctuation fitted anew upon the rest. */
+function fitPlain(classes: readonly FitClass[]): Map<string, number> {
+  const kept = new Map(
+    (['always', 'marked'] as const).flatMap((side) =>
+      START_WEIGHTS[side].flatMap(([weight, features]) =>
+        features.split('|').map((feature) => [`${side} ${feature}`, weight] as const),
+      ),
+    ),
+  )
+  const plain = fit(
+    classes.filter(({ unpunctuated }) => unpunctuated),
+    kept,
+  )
+  return new Map([...kept, ...[...plain].filter(([name]) => name.startsWith('plain '))])
 }
 
 function showApart(classes: readonly FitClass[]): void {
@@ -105,4 +125,4 @@ ${sides.join('\n')}
 
 const classes = fitClasses()
 if (process.argv.includes('--apart')) showApart(classes)
-else write(fit(classes))
+else write(process.argv.includes('--plain') ? fitPlain(classes) : fit(classes))

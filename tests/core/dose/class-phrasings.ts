@@ -9,6 +9,11 @@ export const classPositives: readonly [text: string, expected: Expected, still?:
   ['two full minutes between sets', { rest: [120, 120], between: 'sets' }],
   ['five sets of two, two full minutes between', { sets: [5, 5], reps: [2, 2], rest: [120, 120] }],
   ['I want ten, then we drop to eight, then six, then four', { repScheme: [10, 8, 6, 4], scheme: 'ladder' }],
+  [
+    "a ladder, so one each side, then two each side, then three side, and you're done",
+    { repScheme: [1, 2, 3], scheme: 'ladder', side: true },
+  ],
+  ['head down to rest four slow ones each side', { reps: [4, 4], side: true }],
   ['ten, then eight, then six', { repScheme: [10, 8, 6], scheme: 'ladder' }],
   ['we go twelve, ten, eight, and that is it', { repScheme: [12, 10, 8], scheme: 'ladder' }],
   ['so it is five, four, three, two, one, adding weight as we go', { repScheme: [5, 4, 3, 2, 1], scheme: 'ladder' }],

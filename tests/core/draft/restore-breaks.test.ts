@@ -28,4 +28,17 @@ describe('restoreBreaks', () => {
     const text = 'roll onto your side clams knees bent heels together open the top knee twelve on each side'
     expect(restoreBreaks(text)).toBe(restoreBreaks(text))
   })
+
+  // Fitted by tests/fit/fit-breaks.ts; the sentences are our own and stand in no class.
+  it.each([
+    [
+      'a dose from the cue behind it',
+      'ten of those each side keep your ribs down and breathe out',
+      /each side[\n\v]keep/,
+    ],
+    ['a condition from what it asks for', 'if your wrist aches make a fist on the mat instead', /aches[\n\v]make/],
+    ['a number from a longer one before it', 'the rate is 26 to 28 3 short strokes to start with', /28[\n\v]3/],
+  ])('parts %s', (_what, text, parted) => {
+    expect(restoreBreaks(text)).toMatch(parted)
+  })
 })

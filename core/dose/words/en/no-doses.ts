@@ -101,6 +101,7 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'share', says: 'N % of your|their|my .. speed|pace|power|weight|bodyweight|heart|energy' },
   { why: 'share', says: 'N times out of N' },
   { why: 'comparison', says: 'N times as|more|less|slower|faster|harder|bigger|heavier' },
+  { why: 'rate', says: 'rate|rating|stroke_rate {no:N} ,? thats|thats_in? strokes|stroke' },
   { why: 'rate', says: 'N breaths a|per|every|each stroke|strokes|reps' },
   // labels and things
   {

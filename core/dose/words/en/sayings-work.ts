@@ -106,6 +106,8 @@ export const SIDE_SAYINGS: readonly Saying[] = [
     means: { perSide: true },
   },
   { says: '{reps:N} on this|that|one|the first? side|leg|arm', means: { perSide: true } },
+  // "each" lost on the way
+  { says: '{reps:N} side ,|.|$', only: 'two or more', means: { perSide: true } },
   {
     says: '{sets:N} sets|reps .. weaker|bad|weak|tighter|stiff|affected|operated|sore side|leg|arm',
     doubt: 'One side gets more than the other; write this out.',

@@ -19,8 +19,12 @@ export const BARE_DOSE = new RegExp(
 
 /** The same with a name of the coach's own behind it, asked for or in total: "we want ten coat hangers", "ten drags total". Group 1 or 2. */
 export const OWN_COUNTED = new RegExp(
-  `^(?:(?:and|so|just|okay|then) )*(?:(?:we want|i want|i need|id like|we(?:ll)? have|we(?:ll)? do|we(?:ll)? take|give me|lets have|lets do|go for|do|make it|its|thats) (?:about |only )?(${NUMBER})(?: (?!${COUNTED_ELSE})[a-z]{3,})? (?!${COUNTED_ELSE})[a-z]{3,}s|(${NUMBER}) (?!${COUNTED_ELSE})[a-z]{3,}s (?:in )?total)(?: please| altogether| in total| total| for me)*$`,
+  `^(?:(?:and|so|just|okay|then) )*(?:(?:we want|i want|i need|id like|we(?:ll)? have|we(?:ll)? do|we(?:ll)? take|give me|lets have|lets do|go for|do|make it|its|thats) (?:about |only )?(${NUMBER})(?: (?!${COUNTED_ELSE})[a-z]{3,})? (?!${COUNTED_ELSE})[a-z]{3,}s|(${NUMBER}) (?!${COUNTED_ELSE})[a-z]{3,}s (?:(?:in )?total|that is|please|for me))(?: please| altogether| in total| total| for me| that is| each)*$`,
 )
+
+/** "Do eights", "still fives": so many each time. Group 1. */
+export const BARE_PLURAL =
+  /^(?:(?:and|so|just|but|its|it is|do|well do|still|make (?:it|them)|go for|lets do|in|of|were doing|doing|all) )+(fives|sixes|eights|tens|twelves|fifteens|twenties)(?: (?:please|today|for you|on (?:the|these|those) \w+))?$/
 
 /** A clause that is only a minute, or "a minute of it". */
 export const MINUTE_ALONE =

@@ -29,6 +29,15 @@ export const SAID_SO: readonly (readonly [RegExp, string])[] = [
     '$1 rest',
   ],
   [/\b(?:we )?(?:go|going|do|doing|get)? ?(?:a)?round (two|three|four|five|six|\d+) times\b/gi, '$1 rounds'],
+  [
+    /\b(?:and )?(?:we |you )?(?:do|go|repeat|get)s? (?:it|them|that|each|each one|everything)? ?(two|three|four|five|six|\d+) times\b/gi,
+    ', $1 sets',
+  ],
+  [/\b(?:and )?(?:we |you )?(?:do|go|repeat) (?:it|them|that|each|each one|everything)? ?twice\b/gi, ', two sets'],
+  [
+    /\b(?:everything|every (?:one|exercise)|each (?:one|exercise)|they)(?:'s| is|'re| are| gets?) (ten|eight|twelve|fifteen|six|five|\d+)\b(?! (?:seconds|metres|meters|minutes|sets|rounds))/gi,
+    'everything $1 reps',
+  ],
   [/\b(two|three|four|five|six|\d+) times (?:through|round|around|over|in all)?\b/gi, '$1 rounds '],
   [/\b(?:the (?:whole )?lot|all of it|everything) (two|three|four|five|six|\d+) times\b/gi, '$1 rounds'],
   [/\b(two|three|four|five|six|\d+) (?:laps|circuits|goes)\b/gi, '$1 rounds'],

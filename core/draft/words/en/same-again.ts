@@ -16,7 +16,7 @@ export const SAME_REST = /\bsame (?:rest|break|recovery)\b/i
 
 /** A set more, where the class comes back to an exercise. */
 export const ONE_MORE_SET =
-  /\b(?:(?:one|a) (?:more|second|last|final|further)|another|(?:your|the) second) (?:set|round|lot|go)\b/i
+  /\b(?:(?:one|a) (?:more|second|last|final|further)|another|(?:(?:your|the) )?second) (?:set|round|lot|go|time)\b/i
 
 /** As many once more: "another fifteen". Group 1 is the number. */
 export const ANOTHER = /\banother ([a-z]+(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?|\d+)\b/i

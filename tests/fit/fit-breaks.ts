@@ -1,0 +1,92 @@
+/**
+ * Fits the weights of breaks on the marks of our own punctuated classes and writes core/draft/words/en/break-weights.ts.
+ * Run: npx tsc -b && node .build/tests/fit/fit-breaks.js [--apart] && npx prettier --write core/draft/words/en/break-weights.ts; --apart only shows figures, each class left out of its fitting.
+ */
+import { writeFileSync } from 'node:fs'
+import path from 'node:path'
+import { likeliestMarks } from '../../core/draft/weigh-breaks.ts'
+import type { BreakTable } from '../../core/draft/weigh-breaks.ts'
+import { projectRoot } from '../../server/setup/project-root.ts'
+import { breakExamples } from './break-examples.ts'
+import { breaksApart, fitBreaks } from './weigh-gaps.ts'
+
+/** Whole classes: how many marks are found at all, and how many full stops as such. */
+function showApart(): void {
+  const apart = breaksApart()
+  for (const group of ['corpus', 'own', 'short'] as const) {
+    const any = { hit: 0, wanted: 0, found: 0 }
+    const stops = { hit: 0, wanted: 0, found: 0 }
+    for (const { title, words, marks, features } of apart.examples.filter((one) => one.group === group)) {
+      likeliestMarks(words, features, apart.of(title)).forEach((found, index) => {
+        const wanted = marks[index] ?? 'none'
+        if (index === 0) return
+        count(any, wanted !== 'none', found !== 'none')
+        count(stops, wanted === 'stop', found === 'stop')
+      })
+    }
+    console.log(`${group}: marks ${figures(any)}; full stops ${figures(stops)}`)
+  }
+}
+
+interface Sum {
+  hit: number
+  wanted: number
+  found: number
+}
+
+function count(sum: Sum, wanted: boolean, found: boolean): void {
+  if (wanted) sum.wanted += 1
+  if (found) sum.found += 1
+  if (wanted && found) sum.hit += 1
+}
+
+function figures({ hit, wanted, found }: Sum): string {
+  return `F1 ${((200 * hit) / (wanted + found)).toFixed(1)} (${hit} of ${wanted}, ${found} found)`
+}
+
+/** By sign and then by weight. */
+function write(table: BreakTable): void {
+  const marks = (['comma', 'stop'] as const).map((mark) => {
+    const bySign = new Map<string, Map<number, string[]>>()
+    for (const [feature, scores] of table) {
+      const weight = scores[mark]
+      if (weight === 0) continue
+      const [sign = '', of = ''] = feature.split(' ')
+      const rows = bySign.get(sign) ?? new Map<number, string[]>()
+      bySign.set(sign, rows.set(weight, [...(rows.get(weight) ?? []), of]))
+    }
+    const signs = [...bySign].map(([sign, rows]) => {
+      const lines = [...rows].sort(([a], [b]) => b - a).map(([weight, of]) => `      [${weight}, ${wrapped(of)}],`)
+      return `    ${JSON.stringify(sign)}: [\n${lines.join('\n')}\n    ],`
+    })
+    return `  ${mark}: {\n${signs.join('\n')}\n  },`
+  })
+  const text = `/**
+ * How much each feature of a gap between words (break-features.ts) speaks for a comma or a full stop there, against no mark:
+ * the natural log of odds. By the sign, the words or classes that have it. Fitted by tests/fit/fit-breaks.ts, not by hand.
+ */
+type Rows = readonly (readonly [weight: number, of: string])[]
+
+export const BREAK_WEIGHTS: Readonly<Record<'comma' | 'stop', Readonly<Record<string, Rows>>>> = {
+${marks.join('\n')}
+}
+`
+  writeFileSync(path.join(projectRoot(), 'core/draft/words/en/break-weights.ts'), text)
+}
+
+const LINE_LENGTH = 105
+
+function wrapped(words: readonly string[]): string {
+  const sorted = [...words].sort()
+  if (sorted.join(' ').length < 80) return JSON.stringify(sorted.join(' '))
+  const lines: string[] = []
+  for (const word of sorted) {
+    const last = lines.at(-1)
+    if (last === undefined || last.length + word.length >= LINE_LENGTH) lines.push(word)
+    else lines[lines.length - 1] = `${last} ${word}`
+  }
+  return `\`\n${lines.map((line) => `          ${line}`).join('\n')}\n        \``
+}
+
+if (process.argv.includes('--apart')) showApart()
+else write(fitBreaks(breakExamples()))
