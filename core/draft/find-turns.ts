@@ -49,7 +49,7 @@ export function findTurns(speech: Speech, teachings: readonly Teaching[]): Found
     blocks.push({
       members,
       offset: left[members[0] ?? 0]?.spans[0]?.offset ?? 0,
-      end: Math.max(...turns.map(({ end }) => end)),
+      end: block.end,
       rounds,
     })
     left.splice(at + 1, absorbed)
@@ -61,26 +61,22 @@ export function findTurns(speech: Speech, teachings: readonly Teaching[]): Found
 /** A block has at most so many members. */
 const MOST_MEMBERS = 6
 const LEAST_CALLS = 3
+/** More turns than these are not taken for exercises by anybody. */
+const MOST_ABSORBED = 30
 
 function blockBehind(speech: Speech, teachings: readonly Teaching[], first: number, at: number) {
   const start = teachings[at]?.spans[0]?.offset
   if (start === undefined) return null
   const recent = teachings.map((_, index) => index).slice(Math.max(first, at - MOST_MEMBERS + 1), at + 1)
   const keys = keysOf(teachings, recent)
-  const returned = new Map(
-    recent.flatMap((index) =>
-      (teachings[index]?.spans ?? [])
-        .slice(1)
-        .map(({ offset }): [number, number] => [speech.sentenceAt(offset), index]),
-    ),
-  )
+  const returned = returnsOf(speech, teachings, recent)
   let absorbed = 0
   let calls: Call[] = []
   for (;;) {
     const until = teachings[at + 1 + absorbed]?.spans[0]?.offset ?? Infinity
     calls = callsIn(speech, keys, returned, at, speech.sentenceAt(start) + 1, until)
     const next = teachings[at + 1 + absorbed]
-    if (!next || !isTurnOf(speech, teachings, next, keys, calls)) break
+    if (!next || absorbed === MOST_ABSORBED || !isTurnOf(speech, teachings, next, keys, calls)) break
     absorbed += 1
   }
   const named = calls.flatMap(({ member }) => member ?? [])
@@ -89,18 +85,24 @@ function blockBehind(speech: Speech, teachings: readonly Teaching[], first: numb
   const own = named.filter((index) => members.includes(index))
   if (new Set(own).size < 2 || own.length < (isRound ? 2 : LEAST_CALLS)) return null
   const until = teachings[at + 1 + absorbed]?.spans[0]?.offset ?? Infinity
-  const ends = new Map(
-    recent.flatMap((index) =>
-      (teachings[index]?.spans ?? [])
-        .slice(1)
-        .map(({ offset, end }): [number, number] => [speech.sentenceAt(offset), end]),
-    ),
-  )
-  const turns = turnsOf(speech, calls, members, until, ends)
+  const turns = turnsOf(speech, calls, members, until, returned)
   const from = speech.sentences[calls[0]?.sentence ?? 0]?.offset ?? 0
-  const end = Math.max(...turns.map((turn) => turn.end))
+  const end = turns.reduce((latest, turn) => Math.max(latest, turn.end), from)
   return { members, turns, absorbed, from, end, rounds: roundsCalled(speech, calls, members) }
 }
+
+/** Returns that are known already, by the sentence they begin with. */
+function returnsOf(speech: Speech, teachings: readonly Teaching[], indexes: readonly number[]): Returns {
+  return new Map(
+    indexes.flatMap((member) =>
+      (teachings[member]?.spans ?? [])
+        .slice(1)
+        .map(({ offset, end }) => [speech.sentenceAt(offset), { member, end }] as const),
+    ),
+  )
+}
+
+type Returns = ReadonlyMap<number, { member: number; end: number }>
 
 /** The last of the exercises taught that were called, one in between that was not heard of taken along. */
 function membersOf(recent: readonly number[], called: ReadonlySet<number>): number[] {
@@ -129,8 +131,7 @@ function roundsCalled(speech: Speech, calls: readonly Call[], members: readonly 
     wasLast ||= isLast
     rounds = Math.max(rounds, order)
   }
-  const named = calls.flatMap(({ member }) => (member !== null && members.includes(member) ? [member] : []))
-  const most = Math.max(...named.map((member) => named.filter((one) => one === member).length))
+  const most = Math.max(...members.map((member) => calls.filter((call) => call.member === member).length))
   const first = calls[0]?.sentence ?? 0
   const opening = speech.sentences.slice(Math.max(0, first - OFF_SENTENCES), first + 1)
   const isFirst = opening.some(({ words }) => FIRST_CALL.test(words))
@@ -165,7 +166,7 @@ function wordsOf(name: string): string[] {
 function callsIn(
   speech: Speech,
   keys: ReadonlyMap<string, number>,
-  returned: ReadonlyMap<number, number>,
+  returned: Returns,
   taught: number,
   from: number,
   until: number,
@@ -175,7 +176,8 @@ function callsIn(
     const sentence = speech.sentences[index]
     if (!sentence || sentence.offset >= until) break
     const isRound = ROUND_CALL.test(sentence.words)
-    const member = returned.get(index) ?? (isRound ? namedIn(speech, sentence, keys) : calledIn(speech, sentence, keys))
+    const member =
+      returned.get(index)?.member ?? (isRound ? namedIn(speech, sentence, keys) : calledIn(speech, sentence, keys))
     // a name said again in its own turn calls nobody
     if (member !== null && calls.at(-1)?.member === member && !returned.has(index)) continue
     if (member !== null && (calls.length > 0 || member !== taught)) calls.push({ sentence: index, member })
@@ -251,13 +253,7 @@ function isTurnOf(
 const TURN_WORDS = 110
 
 /** The stretch of each turn: to the next call, without the talk behind. */
-function turnsOf(
-  speech: Speech,
-  calls: readonly Call[],
-  members: readonly number[],
-  until: number,
-  ends: ReadonlyMap<number, number>,
-) {
+function turnsOf(speech: Speech, calls: readonly Call[], members: readonly number[], until: number, returned: Returns) {
   const turns: (TextSpan & { member: number })[] = []
   calls.forEach(({ sentence, member }, index) => {
     const next = calls[index + 1]
@@ -270,7 +266,7 @@ function turnsOf(
     const isOpened = before?.member === null && sentence - before.sentence <= ROUND_SENTENCES
     const begin = isOpened ? before.sentence : sentence
     const end = lastOf(speech, begin, limit, next ? Infinity : TALK_WORDS)
-    const known = next ? undefined : ends.get(sentence)
+    const known = next ? undefined : returned.get(sentence)?.end
     turns.push({
       member: owner,
       offset: speech.sentences[begin]?.offset ?? 0,

@@ -49,10 +49,11 @@ const LIST_GAP_WORDS = 9
 
 /** The last name of a list may already be the first exercise: alone in its sentence, announced, and taught right behind. */
 function trimList(speech: Speech, run: readonly Naming[]): Naming[] {
-  return run.map((naming, index) => {
-    const isLast = index === run.length - 1
-    const alone = !run.some((other) => other !== naming && other.sentence === naming.sentence)
-    return { ...naming, listed: !(isLast && alone && naming.strength === 3 && isTaughtFrom(speech, naming)) }
+  const last = run.at(-1)
+  const isAlone = run.filter(({ sentence }) => sentence === last?.sentence).length === 1
+  return run.map((naming) => {
+    const isFirstTaught = naming === last && isAlone && naming.strength === 3 && isTaughtFrom(speech, naming)
+    return { ...naming, listed: !isFirstTaught }
   })
 }
 

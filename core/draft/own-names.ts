@@ -6,17 +6,19 @@ import type { Speech } from './read-speech.ts'
 /** The namings with those places where a name of the coach's own is said, as in the programme: nobody knew it for a name there. */
 export function withOwnNames(speech: Speech, teachings: readonly Teaching[], known: readonly Naming[]): Naming[] {
   const text = speech.text.toLowerCase()
+  // a few letters grow when they are made small; then no place would be right
+  if (text.length !== speech.text.length) return [...known]
   const start = Math.min(...teachings.flatMap(({ spans }) => spans.map(({ offset }) => offset)))
-  const taken = new Set(known.map(({ offset }) => offset))
+  const isTaken = new Uint8Array(Number.isFinite(start) ? start : 0)
+  for (const { offset, end } of known) isTaken.fill(1, offset, end)
   const found = teachings.flatMap(({ entry, name, alsoCalled }) =>
     [name, ...alsoCalled].flatMap((one): Naming[] => {
       if (one.length < LEAST_NAME) return []
       const places: Naming[] = []
       for (let at = text.indexOf(one); at >= 0 && at < start; at = text.indexOf(one, at + one.length)) {
         const isWord = !/[a-z\d]/.test(text[at - 1] ?? ' ') && !/[a-z\d]/.test(text[at + one.length] ?? ' ')
-        const isKnown = known.some(({ offset, end }) => offset < at + one.length && at < end)
-        if (!isWord || isKnown || taken.has(at)) continue
-        taken.add(at)
+        if (!isWord || isTaken[at] === 1 || isTaken[at + one.length - 1] === 1) continue
+        isTaken.fill(1, at, at + one.length)
         const place = { offset: at, end: at + one.length, sentence: speech.sentenceAt(at) }
         places.push({
           ...{ entry, kind: 'own', name: one, ...place, strength: 1 },
