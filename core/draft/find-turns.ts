@@ -282,16 +282,18 @@ const ROUND_SENTENCES = 4
 /** So many words of talk end the last turn. */
 const TALK_WORDS = 40
 
+/** Index of the last sentence of a turn: an end that nothing is taught behind, else all up to the next call. */
 function lastOf(speech: Speech, begin: number, limit: number, mostTalk: number): number {
   let last = begin
   let lost = 0
   for (let index = begin + 1; index < limit; index += 1) {
     const sentence = speech.sentences[index]
     if (!sentence || sentence.role === 'move') break
-    lost = sentence.role === 'chat' ? lost + sentence.wordCount : 0
+    const isTalk = sentence.role === 'chat'
+    lost = isTalk ? lost + sentence.wordCount : 0
     if (lost > mostTalk) break
-    if (sentence.role !== 'chat' || mostTalk === Infinity) last = index
-    if (sentence.role === 'end') break
+    const isBehindEnd = isTalk && speech.sentences[last]?.role === 'end'
+    if (!isTalk || (mostTalk === Infinity && !isBehindEnd)) last = index
   }
   return last
 }
