@@ -1,7 +1,8 @@
 /** Finds exercises that go in turns by how they are called: taught one after the other, then called again round by round. */
 import { foldWords } from '../catalogue/fold-words.ts'
 import type { Teaching } from './find-exercises.ts'
-import type { TextSpan } from './place-spans.ts'
+import { turnsOf } from './place-turns.ts'
+import type { Call, Returns } from './place-turns.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { CALL_END, CALL_LEAD, FIRST_CALL, ORDER_SAID, ORDERS, ROUND_CALL, SHARED_WORDS } from './words/en/call-words.ts'
 
@@ -19,12 +20,6 @@ export interface TurnBlock {
 export interface FoundTurns {
   teachings: Teaching[]
   blocks: TurnBlock[]
-}
-
-/** A turn that is called: the sentence and whose it is; null = a round begins. */
-interface Call {
-  sentence: number
-  member: number | null
 }
 
 /** Teachings in order of their main spans, with the turns that were called; what only repeats a name of a member is a turn of it. */
@@ -101,8 +96,6 @@ function returnsOf(speech: Speech, teachings: readonly Teaching[], indexes: read
     ),
   )
 }
-
-type Returns = ReadonlyMap<number, { member: number; end: number }>
 
 /** The last of the exercises taught that were called, one in between that was not heard of taken along. */
 function membersOf(recent: readonly number[], called: ReadonlySet<number>): number[] {
@@ -251,49 +244,3 @@ function isTurnOf(
 
 /** A turn is told in so many words at most. */
 const TURN_WORDS = 110
-
-/** The stretch of each turn: to the next call, without the talk behind. */
-function turnsOf(speech: Speech, calls: readonly Call[], members: readonly number[], until: number, returned: Returns) {
-  const turns: (TextSpan & { member: number })[] = []
-  calls.forEach(({ sentence, member }, index) => {
-    const next = calls[index + 1]
-    const limit = next ? next.sentence : Math.min(speech.sentenceAt(until - 1) + 1, speech.sentences.length)
-    // "Last round. Screw your feet into the floor": the first of them goes without saying
-    const isFirstUnsaid = member === null && next?.member === members[1] && members[0] !== undefined
-    const owner = member ?? (isFirstUnsaid ? members[0] : undefined)
-    if (owner === undefined || !members.includes(owner)) return
-    const before = calls[index - 1]
-    const isOpened = before?.member === null && sentence - before.sentence <= ROUND_SENTENCES
-    const begin = isOpened ? before.sentence : sentence
-    const end = lastOf(speech, begin, limit, next ? Infinity : TALK_WORDS)
-    const known = next ? undefined : returned.get(sentence)?.end
-    turns.push({
-      member: owner,
-      offset: speech.sentences[begin]?.offset ?? 0,
-      end: known ?? speech.sentences[end]?.end ?? 0,
-    })
-  })
-  return turns
-}
-
-/** "Round two" and the turn it opens are at most so far apart. */
-const ROUND_SENTENCES = 4
-
-/** So many words of talk end the last turn. */
-const TALK_WORDS = 40
-
-/** Index of the last sentence of a turn: an end that nothing is taught behind, else all up to the next call. */
-function lastOf(speech: Speech, begin: number, limit: number, mostTalk: number): number {
-  let last = begin
-  let lost = 0
-  for (let index = begin + 1; index < limit; index += 1) {
-    const sentence = speech.sentences[index]
-    if (!sentence || sentence.role === 'move') break
-    const isTalk = sentence.role === 'chat'
-    lost = isTalk ? lost + sentence.wordCount : 0
-    if (lost > mostTalk) break
-    const isBehindEnd = isTalk && speech.sentences[last]?.role === 'end'
-    if (!isTalk || (mostTalk === Infinity && !isBehindEnd)) last = index
-  }
-  return last
-}
