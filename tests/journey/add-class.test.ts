@@ -139,7 +139,7 @@ describe('adding a class', () => {
     const page = await context.newPage()
     const session = await context.newCDPSession(page)
     await session.send('Network.enable')
-    const slow = { offline: false, latency: 0, downloadThroughput: -1, uploadThroughput: 1_500_000 }
+    const slow = { offline: false, latency: 0, downloadThroughput: -1, uploadThroughput: 700_000 }
     await session.send('Network.emulateNetworkConditions', slow)
     await page.goto(`${running.url}/add`)
     await choose(page, sample('steady-and-strong.mp4'))
