@@ -40,7 +40,10 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
   let toldUntil = 0
   return clauses.flatMap(({ piece, sentence, words }, index): DoseHit[] => {
     if (piece.offset < toldUntil) return []
-    const told = toldDose(clauses.slice(index, index + MOST_TOLD).filter((one) => one.sentence === sentence))
+    const told = toldDose(
+      speech,
+      clauses.slice(index, index + MOST_TOLD).filter((one) => one.sentence === sentence),
+    )
     if (told && !isElsewhere(speech.sentences[sentence]?.words ?? '')) {
       toldUntil = told.end
       return [hitAt(speech, { offset: piece.offset, end: told.end }, sentence, told.dose, !told.isSure)].map((hit) => ({
@@ -99,7 +102,7 @@ interface Told {
 const MOST_TOLD = 3
 
 /** What a row of clauses tells, the longest that tells something; null = nothing. */
-function toldDose(clauses: readonly { piece: Piece; words: string }[]): Told | null {
+function toldDose(speech: Speech, clauses: readonly { piece: Piece; words: string }[]): Told | null {
   for (let length = clauses.length; length > 0; length -= 1) {
     const words = plainWords(
       clauses
@@ -111,9 +114,15 @@ function toldDose(clauses: readonly { piece: Piece; words: string }[]): Told | n
     const { reps, repScheme, perSide, scheme } = dose ?? {}
     const isRange = reps != null && reps !== 'max' && reps.min !== reps.max
     const isSure = isRange || repScheme != null || perSide === true || scheme === 'emom'
-    if (dose) return { dose, end: clauses[length - 1]?.piece.end ?? 0, isSure }
+    if (dose) return { dose, end: endOf(speech, clauses[length - 1]?.piece), isSure }
   }
   return null
+}
+
+/** Without the mark that ends the clause. */
+function endOf(speech: Speech, piece: Piece | undefined): number {
+  if (!piece) return 0
+  return piece.offset + speech.text.slice(piece.offset, piece.end).replace(/[.,;:!?…]+$/, '').length
 }
 
 function amountIn(words: string): DoseHit['dose'] | null {
