@@ -46,27 +46,25 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
     )
     if (told && !isElsewhere(speech.sentences[sentence]?.words ?? '')) {
       toldUntil = told.end
-      return [hitAt(speech, { offset: piece.offset, end: told.end }, sentence, told.dose, !told.isSure)].map((hit) => ({
-        ...hit,
-        told: true as const,
-      }))
+      const hit = hitAt(speech, { offset: piece.offset, end: told.end }, sentence, told.dose, !told.isSure)
+      return [{ ...hit, told: true }]
     }
+    const as = (dose: DoseHit['dose'], isBare: boolean): DoseHit[] => [
+      hitAt(speech, piece, sentence, buildPrescription({ ...dose, unsure: false, why: [] }), isBare),
+    ]
     const sets = TIMES_OVER[BARE_TIMES.exec(words)?.[1] ?? '']
-    if (sets !== undefined)
-      return [hitAt(speech, piece, sentence, buildPrescription({ sets: { min: sets, max: sets } }), false)]
+    if (sets !== undefined) return as(buildPrescription({ sets: { min: sets, max: sets } }), false)
     const plural = PLURAL_NUMBERS[BARE_PLURAL.exec(words)?.[1] ?? '']
     const many = plural === undefined ? null : readDose(`${plural} reps`)
-    if (many) return [hitAt(speech, piece, sentence, buildPrescription({ ...many, unsure: false, why: [] }), false)]
+    if (many) return as(many, false)
     const onSide = BARE_ON_SIDE.exec(words)?.[1]
     const each = onSide === undefined || isOption(speech, sentence) ? null : readDose(`${onSide} reps each side`)
-    if (each) return [hitAt(speech, piece, sentence, buildPrescription({ ...each, unsure: false, why: [] }), true)]
+    if (each) return as(each, true)
     const minutes = MINUTE_ALONE.test(words) ? readDose(`${words.replace(/ of .*/, '')} of work`) : null
-    if (minutes)
-      return [hitAt(speech, piece, sentence, buildPrescription({ ...minutes, unsure: false, why: [] }), true)]
+    if (minutes) return as(minutes, true)
     const own = OWN_COUNTED.exec(words)
     const counted = own && !isOption(speech, sentence) ? readDose(`${own[1] ?? own[2] ?? ''} reps`) : null
-    if (counted)
-      return [hitAt(speech, piece, sentence, buildPrescription({ ...counted, unsure: false, why: [] }), true)]
+    if (counted) return as(counted, true)
     if (!BARE_DOSE.test(words) || isOption(speech, sentence)) return []
     // "Three. Plank jacks." counts the exercises.
     if (named.has(sentence) || (words.split(' ').length === 1 && named.has(sentence + 1))) return []
@@ -86,8 +84,7 @@ export function findBareDoses(speech: Speech, namings: readonly Naming[]): DoseH
     const isMeant = CHANGED_MIND.test(
       plainWords(speech.text.slice(Math.max(0, piece.offset - MIND_CHARACTERS), piece.offset)),
     )
-    const hit = hitAt(speech, piece, sentence, buildPrescription({ ...dose, unsure: false, why: [] }), !isMeant)
-    return [{ ...hit, corrects: isMeant }]
+    return as(dose, !isMeant).map((hit) => ({ ...hit, corrects: isMeant }))
   })
 }
 

@@ -13,7 +13,7 @@ export interface TurnBlock {
   /** From the teaching of the first to the last turn. */
   offset: number
   end: number
-  /** How often the class went round, where rounds were called; the teaching is none. */
+  /** How often the class goes round as the calls tell, the teaching counted where it was the first round; null = unknown. */
   rounds: number | null
 }
 

@@ -40,7 +40,7 @@ async function run({ quick, folder, say }: BenchContext): Promise<Report> {
       },
     ],
     notes: [
-      'The five annotated classes of the corpus, one after another with shifted times, as often as the length asks. Speech that never repeats takes longer: 10 h of 29 different classes took 12.3 CPU-s where these took 7.',
+      'The five annotated classes of the corpus, one after another with shifted times, as often as the length asks. Speech that never repeats takes longer: 10 h of 29 different classes took 1.7 times as long.',
       'A process of its own each time, held to one core where taskset is there; its whole CPU time counts, so that other work on the machine does not.',
     ],
   }

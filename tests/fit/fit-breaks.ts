@@ -9,6 +9,7 @@ import type { BreakTable } from '../../core/draft/weigh-breaks.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { breakExamples } from './break-examples.ts'
 import { breaksApart, fitBreaks } from './weigh-gaps.ts'
+import { writeSigns } from './write-signs.ts'
 
 /** Whole classes: how many marks are found at all, and how many full stops as such. */
 function showApart(): void {
@@ -47,19 +48,8 @@ function figures({ hit, wanted, found }: Sum): string {
 /** By sign and then by weight. */
 function write(table: BreakTable): void {
   const marks = (['comma', 'stop'] as const).map((mark) => {
-    const bySign = new Map<string, Map<number, string[]>>()
-    for (const [feature, scores] of table) {
-      const weight = scores[mark]
-      if (weight === 0) continue
-      const [sign = '', of = ''] = feature.split(' ')
-      const rows = bySign.get(sign) ?? new Map<number, string[]>()
-      bySign.set(sign, rows.set(weight, [...(rows.get(weight) ?? []), of]))
-    }
-    const signs = [...bySign].map(([sign, rows]) => {
-      const lines = [...rows].sort(([a], [b]) => b - a).map(([weight, of]) => `      [${weight}, ${wrapped(of)}],`)
-      return `    ${JSON.stringify(sign)}: [\n${lines.join('\n')}\n    ],`
-    })
-    return `  ${mark}: {\n${signs.join('\n')}\n  },`
+    const entries = [...table].map(([feature, scores]) => [feature, scores[mark]] as const)
+    return `  ${mark}: {\n${writeSigns(entries, '', 4)}\n  },`
   })
   const text = `/**
  * How much each feature of a gap between words (break-features.ts) speaks for a comma or a full stop there, against no mark:
@@ -72,20 +62,6 @@ ${marks.join('\n')}
 }
 `
   writeFileSync(path.join(projectRoot(), 'core/draft/words/en/break-weights.ts'), text)
-}
-
-const LINE_LENGTH = 105
-
-function wrapped(words: readonly string[]): string {
-  const sorted = [...words].sort()
-  if (sorted.join(' ').length < 80) return JSON.stringify(sorted.join(' '))
-  const lines: string[] = []
-  for (const word of sorted) {
-    const last = lines.at(-1)
-    if (last === undefined || last.length + word.length >= LINE_LENGTH) lines.push(word)
-    else lines[lines.length - 1] = `${last} ${word}`
-  }
-  return `\`\n${lines.map((line) => `          ${line}`).join('\n')}\n        \``
 }
 
 if (process.argv.includes('--apart')) showApart()

@@ -8,6 +8,7 @@ import { projectRoot } from '../../server/setup/project-root.ts'
 import { CUE_KINDS } from '../../shared/log-sheet.ts'
 import { cueExamples } from './cue-examples.ts'
 import type { CueExample } from './cue-examples.ts'
+import { writeSigns } from './write-signs.ts'
 
 const KINDS = ['none', ...CUE_KINDS] as const
 
@@ -111,42 +112,17 @@ function likeliest(features: readonly string[], weights: Weights): (typeof KINDS
 /** Weights in steps of 0.2, those of less left out, by sign and then by weight. */
 function write(weights: Weights): void {
   KINDS.forEach((kind, at) => {
-    const bySign = new Map<string, Map<number, string[]>>()
-    for (const [name, row] of weights) {
-      const weight = Math.round((row[at] ?? 0) * 5) / 5
-      if (weight === 0) continue
-      const [sign = '', of = 'yes'] = name.split(' ')
-      const rows = bySign.get(sign) ?? new Map<number, string[]>()
-      bySign.set(sign, rows.set(weight, [...(rows.get(weight) ?? []), of]))
-    }
-    const signs = [...bySign].map(([sign, rows]) => {
-      const lines = [...rows].sort(([a], [b]) => b - a).map(([weight, of]) => `    [${weight}, ${wrapped(of)}],`)
-      return `  ${sign}: [\n${lines.join('\n')}\n  ],`
-    })
+    const entries = [...weights].map(([name, row]) => [name, Math.round((row[at] ?? 0) * 5) / 5] as const)
     const what = kind === 'none' ? 'no cue at all' : `a cue of the kind ${kind}`
     const text = `/** How much each feature of a clause (cue-features.ts) speaks for ${what}; see cue-weights.ts. */
 import type { CueWeights } from './cue-weights.ts'
 
 export const ${kind.toUpperCase()}_WEIGHTS = {
-${signs.join('\n')}
+${writeSigns(entries, 'yes', 2)}
 } as const satisfies CueWeights
 `
     writeFileSync(path.join(projectRoot(), `core/draft/words/en/cue-weights-${kind}.ts`), text)
   })
-}
-
-const LINE_LENGTH = 105
-
-function wrapped(words: readonly string[]): string {
-  const sorted = [...words].sort()
-  if (sorted.join(' ').length < 80) return `'${sorted.join(' ')}'`
-  const lines: string[] = []
-  for (const word of sorted) {
-    const last = lines.at(-1)
-    if (last === undefined || last.length + word.length >= LINE_LENGTH) lines.push(word)
-    else lines[lines.length - 1] = `${last} ${word}`
-  }
-  return `\`\n${lines.map((line) => `        ${line}`).join('\n')}\n      \``
 }
 
 const examples = cueExamples()

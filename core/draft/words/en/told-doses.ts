@@ -3,7 +3,7 @@
 const NUMBER =
   '(?:\\d+|(?:twenty|thirty|forty|fifty)(?: (?:one|two|three|four|five|six|seven|eight|nine))?|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|sixty)'
 const LEAD =
-  '(?:(?:and|so|just|okay|then|only|about|do|its|it is|that is|thats|that was|we want|i want|i need|id like|we have|well have|we do|well do|ill have|give me|lets have|lets do|go for|make it|call it|your|at|rows?) )*'
+  '(?:(?:and|so|just|okay|then|only|about|do|its|it is|that is|thats|that was|we want|i want|i need|id like|we have|well have|we do|well do|ill have|give me|lets have|lets do|go for|make it|call it|your) )*'
 const SECONDS = '(?: seconds?| secs)?'
 const ONE_LEG = '(?:operated|sore|bad|poorly|injured|affected|working|surgical|repaired|weak|new|mended|stiff)'
 const WHEN = '(?:if|for|when)'
