@@ -25,6 +25,8 @@ export const Lesson = loose({
   equipment: z.array(z.string()),
   position: said(z.string()),
   dose: said(loose({ text: z.string(), spoken: z.string(), prescription: Prescription })),
+  /** Taught as in a mirror: the left and right that are said are the member's own. Absent = nobody has said. */
+  mirrored: z.boolean().optional(),
   /** Must be read before play. */
   cautions: z.array(LessonCaution),
   /** Concerns some members only. */

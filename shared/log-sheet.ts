@@ -147,6 +147,18 @@ export type Span = Omit<SpanRead, 'inClip'> & { inClip: boolean }
 export const Counted = loose({ atMs: Ms, text: z.string(), upTo: z.number().int().positive() })
 export type Counted = z.infer<typeof Counted>
 
+/**
+ * Words that name a side. As: `turn` = worked from here on, `first` = announced to come first, `limb` = what works,
+ * `aside` = named in passing (a support, a direction, a side that is done), `mirrored` = taught as in a mirror.
+ */
+export const SideNamed = loose({
+  atMs: Ms,
+  text: z.string(),
+  side: z.enum(['left', 'right', 'other', 'both']),
+  as: z.enum(['turn', 'first', 'limb', 'aside', 'mirrored']),
+})
+export type SideNamed = z.infer<typeof SideNamed>
+
 export const CutOut = loose({ startMs: Ms, endMs: Ms, why: z.string().default('') })
 export type CutOut = z.infer<typeof CutOut>
 
@@ -189,6 +201,8 @@ export const Segment = loose({
   harder: z.array(Ref).default([]),
   /** Runs of counting aloud; evidence of what was done, no dose. Absent = none heard. */
   counted: z.array(Counted).optional(),
+  /** Sides named while it is taught, in order of speech; evidence, no marks. Absent = none heard. */
+  sidesNamed: z.array(SideNamed).optional(),
   /** This clip louder (+) or softer (-) than the class's one gain makes it, dB. */
   gainDb: z.number().min(-20).max(20).optional(),
   /** Names of the fields a person set; drafting again leaves these alone. */

@@ -27,7 +27,14 @@ export const BARBELL = [
   {
     id: 'romanian-deadlift',
     name: 'romanian deadlift',
-    alsoCalled: ['rdl', 'stiff leg deadlift', 'straight leg deadlift', 'stiff legged deadlift', 'r d l'],
+    alsoCalled: [
+      'rdl',
+      'stiff leg deadlift',
+      'straight leg deadlift',
+      'stiff legged deadlift',
+      'stiff legged dumbbell deadlift',
+      'r d l',
+    ],
     positions: ['standing'],
     kit: ['barbell'],
     movements: ['hinge'],
@@ -73,7 +80,7 @@ export const BARBELL = [
   {
     id: 'front-squat',
     name: 'front squat',
-    alsoCalled: ['barbell front squat'],
+    alsoCalled: ['barbell front squat', 'front barbell squat'],
     positions: ['standing'],
     kit: ['barbell'],
     movements: ['squat'],

@@ -186,7 +186,7 @@ export const CHAIR = [
   {
     id: 'seated-biceps-curl',
     name: 'seated biceps curl',
-    alsoCalled: ['seated curl', 'chair biceps curl', 'sitting biceps curl', 'seated arm curl'],
+    alsoCalled: ['seated curl', 'seated dumbbell curl', 'chair biceps curl', 'sitting biceps curl', 'seated arm curl'],
     positions: ['seated'],
     kit: ['chair', 'dumbbell'],
     movements: ['pull'],

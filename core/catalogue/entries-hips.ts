@@ -191,7 +191,7 @@ export const HIPS = [
   {
     id: 'toe-raise',
     name: 'toe raise',
-    alsoCalled: ['toe lift', 'tibialis raise', 'shin raise'],
+    alsoCalled: ['toe lift', 'tibialis raise', 'shin raise', 'reverse calf raise', 'reverse heel raise'],
     positions: ['standing'],
     kit: ['wall'],
     movements: ['balance'],

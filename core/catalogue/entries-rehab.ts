@@ -153,7 +153,7 @@ export const REHAB = [
   {
     id: 'finger-wall-walk',
     name: 'finger wall walk',
-    alsoCalled: ['wall walk', 'wall crawl', 'finger walk', 'finger walk up the wall', 'spider crawl'],
+    alsoCalled: ['wall walk', 'wall crawl', 'finger walk', 'finger walk up the wall', 'spider crawl up the wall'],
     positions: ['standing'],
     kit: ['wall'],
     movements: ['overhead'],

@@ -157,7 +157,7 @@ export const WEIGHTS_WHOLE = [
   {
     id: 'weighted-side-bend',
     name: 'weighted side bend',
-    alsoCalled: ['dumbbell side bend', 'side bend with a weight'],
+    alsoCalled: ['dumbbell side bend', 'barbell side bend', 'side bend with a weight'],
     positions: ['standing'],
     kit: ['dumbbell'],
     movements: ['side-bend'],

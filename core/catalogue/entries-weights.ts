@@ -71,7 +71,7 @@ export const WEIGHTS = [
   {
     id: 'triceps-kickback',
     name: 'triceps kickback',
-    alsoCalled: ['kickback'],
+    alsoCalled: ['kickback', 'bent over triceps extension', 'bent over dumbbell triceps extension'],
     positions: ['standing'],
     kit: ['dumbbell'],
     movements: ['hinge'],
@@ -143,7 +143,17 @@ export const WEIGHTS = [
   {
     id: 'reverse-fly',
     name: 'reverse fly',
-    alsoCalled: ['rear delt fly', 'bent over fly', 'bent over raise', 'rear delt raise', 'bent over reverse fly'],
+    alsoCalled: [
+      'rear delt fly',
+      'bent over fly',
+      'bent over raise',
+      'rear delt raise',
+      'rear lateral raise',
+      'lying rear lateral raise',
+      'bent over reverse fly',
+      'reverse machine fly',
+      'reverse pec deck',
+    ],
     positions: ['standing'],
     kit: ['dumbbell'],
     movements: ['hinge', 'pull'],
@@ -219,7 +229,7 @@ export const WEIGHTS = [
   {
     id: 'decline-press',
     name: 'decline press',
-    alsoCalled: ['decline bench press'],
+    alsoCalled: ['decline bench press', 'decline dumbbell press', 'decline dumbbell bench press'],
     positions: ['supine'],
     kit: ['barbell', 'bench'],
     movements: ['push', 'load-over-face'],

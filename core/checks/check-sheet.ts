@@ -8,6 +8,7 @@ import { CAUTION_OUTSIDE_CLIP } from './rules/find-cautions-outside-clip.ts'
 import { MEANS_NOTHING_ALONE } from './rules/find-empty-words.ts'
 import { COUNTED_DIFFERS } from './rules/find-other-counts.ts'
 import { LIMIT_PASSED } from './rules/find-passed-limits.ts'
+import { PEAK_HOLD_LONG } from './rules/find-long-peaks.ts'
 import { DOSE_INCOMPLETE } from './rules/find-incomplete-dose.ts'
 import { CAPTIONS_MISSING } from './rules/find-missing-captions.ts'
 import { CAUTION_MISSING } from './rules/find-missing-cautions.ts'
@@ -16,6 +17,7 @@ import { DOSE_MISSING } from './rules/find-missing-dose.ts'
 import { EASIER_MISSING } from './rules/find-missing-easier.ts'
 import { SETUP_MISSING } from './rules/find-missing-setup.ts'
 import { ONE_SIDE_SHOWN } from './rules/find-one-sided-clips.ts'
+import { SIDE_DIFFERS } from './rules/find-other-sides.ts'
 import { SEGMENTS_OVERLAP } from './rules/find-overlaps.ts'
 import { waiverRefused } from './rules/find-refused-waivers.ts'
 import { MUSIC_UNKNOWN } from './rules/find-unknown-music.ts'
@@ -33,6 +35,8 @@ const MAIN_RULES: readonly Rule[] = [
   DOSE_UNLIKELY,
   COUNTED_DIFFERS,
   LIMIT_PASSED,
+  PEAK_HOLD_LONG,
+  SIDE_DIFFERS,
   ONE_SIDE_SHOWN,
   SETUP_MISSING,
   EASIER_MISSING,

@@ -52,6 +52,29 @@ export function energyByMet(met: number, bodyKg: number, minutes: number): numbe
   return (met * bodyKg * minutes) / 60
 }
 
+/** MET values of the table lie between these (from memory: sleeping 0.95, running a mile in 4:17 23). */
+const METS = { least: 0.9, most: 23 } as const
+
+/** Kilocalories of a whole session by MET, rounded to 10, with the limits to show beside them. */
+export function estimateEnergy(met: number, bodyKg: number, minutes: number): Estimate {
+  const isFit = met >= METS.least && met <= METS.most && bodyKg > 0 && minutes > 0
+  if (!isFit || !Number.isFinite(bodyKg * minutes)) {
+    return {
+      value: null,
+      isUnsound: true,
+      limits: ['There is no estimate for these numbers: give a MET of 0.9 to 23, a body weight and minutes above 0.'],
+    }
+  }
+  return {
+    value: roundEnergy(energyByMet(met, bodyKg, minutes)),
+    isUnsound: false,
+    limits: [
+      'For a whole session with its usual pauses, not for work time alone.',
+      'People differ widely; this is a rough guide for adults, not a measurement.',
+    ],
+  }
+}
+
 /** Kilocalories as MET x 3.5 x kg / 200 x minutes (5 kcal per litre of oxygen). */
 export function energyByOxygen(met: number, bodyKg: number, minutes: number): number {
   return ((met * 3.5 * bodyKg) / 200) * minutes

@@ -1,7 +1,7 @@
 /**
  * How long a dose takes, how many repetitions it has, and how long the muscles work.
- * Time = sets x sides x set time + (sets - 1) x rest + sets x (sides - 1) x swap. What the dose does not say is assumed,
- * and every assumption that was used is named in the answer.
+ * Time = sets x sides x set time + (sets - 1) x rest + sets x (sides - 1) x swap; a list of repetitions (10-8-6) is as
+ * many sets. What the dose does not say is assumed, and every assumption that was used is named in the answer.
  */
 import type { Prescription, Range } from '../../shared/log-sheet.ts'
 
@@ -67,25 +67,25 @@ export function timeRoutine(doses: readonly Prescription[], assumptions: Partial
   return { seconds: known.reduce(plus, between), assumed: [...assumed] }
 }
 
-/** Repetitions in all: sets x repetitions x sides, parts that follow included; null where they are not counted. */
+/**
+ * Repetitions in all, in their own unit (reps, breaths, strokes): sets x repetitions x sides, parts that follow included;
+ * null where they are not counted.
+ */
 export function totalReps(dose: Prescription): Amount | null {
-  const sets = amountOf(dose.sets) ?? exactly(1)
-  const one = repsPerSet(dose)
-  const sides = dose.perSide ? 2 : 1
-  const own = one === null ? null : scaled(isLadder(dose) ? one : times(sets, one), sides)
-  const parts = dose.then.flatMap((part) => totalReps(part) ?? []).map((amount) => times(sets, amount))
-  const all = [...(own === null ? [] : [own]), ...parts]
+  const one = isLadder(dose) ? exactly(listOf(dose).reduce(sum, 0)) : repsPerSet(dose)
+  const own = one === null ? null : scaled(times(isLadder(dose) ? roundsOf(dose) : setsInAll(dose), one), sidesOf(dose))
+  const parts = partsOf(dose).flatMap((part) => totalReps(part) ?? [])
+  const all = [...(own === null ? [] : [own]), ...parts.map((amount) => times(setsInAll(dose), amount))]
   return all.length === 0 ? null : all.reduce(plus)
 }
 
-/** Seconds under load in all: repetitions x tempo and holds, moving work, or held time, on both sides. */
+/** Seconds under load in all: repetitions x tempo and holds, moving work, or held time, on both sides, parts included. */
 export function timeUnderTension(dose: Prescription, assumptions: Partial<TimeAssumptions> = {}): DoseTime {
   const given = { ...TIME_ASSUMPTIONS, ...assumptions }
   const assumed = new Set<string>()
-  const one = setSeconds(dose, given, assumed)
-  if (one === null) return { seconds: null, assumed: [...assumed, 'How long one set takes is not said.'] }
-  const sets = isLadder(dose) ? exactly(1) : (amountOf(dose.sets) ?? exactly(1))
-  return { seconds: scaled(times(sets, one), dose.perSide ? 2 : 1), assumed: [...assumed] }
+  const seconds = workInAll(dose, given, assumed)
+  if (seconds === null) assumed.add('How long one set takes is not said.')
+  return { seconds, assumed: [...assumed] }
 }
 
 /** A circuit: rounds x stations x (work + rest), all in seconds; without the last rest where it is not counted. */
@@ -102,27 +102,52 @@ export function timeCircuit(
 }
 
 function doseSeconds(dose: Prescription, given: TimeAssumptions, assumed: Set<string>): Amount | null {
-  const sets = isLadder(dose) && dose.sets === null ? exactly(1) : (amountOf(dose.sets) ?? assumedOne(assumed))
+  if (amountOf(dose.sets) === null && !isLadder(dose)) assumed.add('One set where none is said.')
   const every = amountOf(dose.intervalSeconds)
   // By the clock the interval holds work and rest alike.
-  if (dose.scheme === 'emom' && every !== null) return times(sets, every)
-  const one = setSeconds(dose, given, assumed)
-  if (one === null) return null
-  const parts = dose.then.flatMap((part) => setSeconds(part, given, assumed) ?? [])
-  const set = parts.reduce(plus, one)
-  const sides = dose.perSide ? 2 : 1
-  if (sides === 2) assumed.add(`${String(given.swapSeconds)} s to change sides.`)
-  const work = scaled(times(sets, set), sides)
-  const swaps = scaled(sets, (sides - 1) * given.swapSeconds)
-  return plus(plus(work, swaps), restInAll(dose, sets, given))
+  if (dose.scheme === 'emom' && every !== null) return times(setsInAll(dose), every)
+  const work = workInAll(dose, given, assumed)
+  return work && plus(plus(work, swapsInAll(dose, given, assumed)), restInAll(dose, given))
 }
 
-function restInAll(dose: Prescription, sets: Amount, { countLastRest }: TimeAssumptions): Amount {
+/** All sets on all sides, and in each set what follows. */
+function workInAll(dose: Prescription, given: TimeAssumptions, assumed: Set<string>): Amount | null {
+  const isListed = isLadder(dose) && amountOf(dose.workSeconds) === null
+  const one = isListed ? listSeconds(dose, given, assumed) : setSeconds(dose, given, assumed)
+  if (one === null) return null
+  const own = scaled(times(isLadder(dose) ? roundsOf(dose) : setsInAll(dose), one), sidesOf(dose))
+  const parts = partsOf(dose).map((part) => workInAll(part, given, assumed))
+  if (parts.includes(null)) assumed.add('A part that follows is left out: how long it takes is not said.')
+  return parts.flatMap((part) => part ?? []).reduce((all, part) => plus(all, times(setsInAll(dose), part)), own)
+}
+
+/** All sets of a list of repetitions, once. */
+function listSeconds(dose: Prescription, given: TimeAssumptions, assumed: Set<string>): Amount {
+  const hold = dose.holdPer === 'set' ? (amountOf(dose.holdSeconds) ?? exactly(0)) : exactly(0)
+  const list = listOf(dose)
+  return plus(scaled(repSeconds(dose, given, assumed), list.reduce(sum, 0)), scaled(hold, list.length))
+}
+
+/** From side to side in each set; a rest between the sides takes the place of the change. */
+function swapsInAll(dose: Prescription, given: TimeAssumptions, assumed: Set<string>): Amount {
+  if (sidesOf(dose) === 1) return exactly(0)
+  const rest = dose.restBetween === 'sides' ? amountOf(dose.restSeconds) : null
+  if (rest === null) assumed.add(`${String(given.swapSeconds)} s to change sides.`)
+  return times(setsInAll(dose), rest ?? exactly(given.swapSeconds))
+}
+
+function restInAll(dose: Prescription, { countLastRest }: TimeAssumptions): Amount {
   const rest = amountOf(dose.restSeconds) ?? exactly(0)
+  const sets = setsInAll(dose)
   // Contract and relax: each repetition has its own rest, the last one too.
-  if (dose.restBetween === 'reps') return times(times(sets, repsPerSet(dose) ?? exactly(0)), rest)
-  const count = countLastRest ? 0 : 1
-  return times({ min: Math.max(sets.min - count, 0), max: Math.max(sets.max - count, 0) }, rest)
+  if (dose.restBetween === 'reps') {
+    const reps = times(sets, repsPerSet(dose) ?? exactly(0))
+    return scaled(times(reps, rest), sidesOf(dose))
+  }
+  if (dose.restBetween === 'sides') return exactly(0)
+  const rests = isLadder(dose) && dose.restBetween === 'rounds' ? roundsOf(dose) : sets
+  const less = countLastRest ? 0 : 1
+  return times({ min: Math.max(rests.min - less, 0), max: Math.max(rests.max - less, 0) }, rest)
 }
 
 /** One set on one side. */
@@ -182,18 +207,41 @@ function phaseSeconds(phase: string | undefined, usual: number, given: TimeAssum
 }
 
 function repsPerSet(dose: Prescription): Amount | null {
-  if (isLadder(dose)) return exactly((dose.repScheme ?? []).reduce((sum, reps) => sum + reps, 0))
   return dose.reps === 'max' ? null : amountOf(dose.reps)
 }
 
 /** A list of repetitions is all sets at once. */
-function isLadder({ repScheme }: Prescription): boolean {
-  return repScheme !== null && repScheme.length > 0
+function isLadder(dose: Prescription): boolean {
+  return listOf(dose).length > 0
 }
 
-function assumedOne(assumed: Set<string>): Amount {
-  assumed.add('One set where none is said.')
-  return exactly(1)
+function listOf({ repScheme }: Prescription): readonly number[] {
+  return repScheme ?? []
+}
+
+/** How often a list is gone through: "three sets, 10-8-6" are the three of the list, "two rounds of 1-2-3" six. */
+function roundsOf(dose: Prescription): Amount {
+  const sets = amountOf(dose.sets)
+  const { length } = listOf(dose)
+  return sets === null || (sets.min === length && sets.max === length) ? exactly(1) : sets
+}
+
+/** Sets in all, those of a list counted one by one; one where none is said. */
+export function setsInAll(dose: Prescription): Amount {
+  return isLadder(dose) ? scaled(roundsOf(dose), listOf(dose).length) : (amountOf(dose.sets) ?? exactly(1))
+}
+
+function sidesOf({ perSide }: Prescription): 1 | 2 {
+  return perSide ? 2 : 1
+}
+
+/** What follows in each set; it is done on each side where the dose is. */
+function partsOf({ then, perSide }: Prescription): Prescription[] {
+  return then.map((part) => ({ ...part, perSide: perSide || part.perSide }))
+}
+
+function sum(a: number, b: number): number {
+  return a + b
 }
 
 /** The said side stands for one left open: "10+" is timed as 10, "up to 12" as 12. */

@@ -1,5 +1,5 @@
 /** Says what the catalogue and the words tell about a taught exercise: its names, kit, position and neighbours. */
-import type { Segment } from '../../shared/log-sheet.ts'
+import type { Segment, SideNamed } from '../../shared/log-sheet.ts'
 import { entryById } from '../catalogue/catalogue.ts'
 import type { CatalogueEntry } from '../catalogue/entry.ts'
 import { findEntry } from '../catalogue/find-entry.ts'
@@ -8,8 +8,13 @@ import { findKit } from './find-kit.ts'
 
 export type Description = Pick<Segment, 'exercise' | 'equipment' | 'position' | 'sideShown' | 'easier' | 'harder'>
 
-/** The description of one exercise. @param said its words @param classKit kit of the whole class */
-export function describeExercise(teaching: Teaching, said: string, classKit: readonly string[]): Description {
+/** The description of one exercise. @param said its words @param sidesNamed the sides they name @param classKit kit of the whole class */
+export function describeExercise(
+  teaching: Teaching,
+  said: string,
+  sidesNamed: readonly SideNamed[],
+  classKit: readonly string[],
+): Description {
   const ownKit = findKit(said, 1)
   const entry = findEntry(teaching.name, { kit: [...ownKit, ...classKit] }) ?? teaching.entry
   const known = entry?.kit ?? []
@@ -20,17 +25,17 @@ export function describeExercise(teaching: Teaching, said: string, classKit: rea
     exercise: { name: sentenceCase(teaching.name), alsoCalled: teaching.alsoCalled, catalogueId: entry?.id ?? null },
     equipment,
     position: entry?.positions[0] ?? null,
-    sideShown: entry?.sided === true && BOTH_SIDES.some((pattern) => pattern.test(said)) ? 'both' : null,
+    sideShown: entry?.sided === true && isOnBoth(sidesNamed) ? 'both' : null,
     easier: neighbours(entry?.easier ?? []),
     harder: neighbours(entry?.harder ?? []),
   }
 }
 
-/** Words that take one-sided work through both sides. */
-const BOTH_SIDES = [
-  /\bright\b[^]*\bleft\b|\bleft\b[^]*\bright\b/i,
-  /\b(?:the other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|now the other (?:leg|arm|side|foot))\b/i,
-]
+/** Words that take one-sided work through both sides: left and right worked, or a change from one to the other. */
+function isOnBoth(named: readonly SideNamed[]): boolean {
+  const worked = named.filter(({ as }) => as === 'turn' || as === 'first' || as === 'limb').map(({ side }) => side)
+  return worked.includes('other') || worked.includes('both') || (worked.includes('left') && worked.includes('right'))
+}
 
 /** Kit that the words show in use; a wall or a cushion is often only an option. */
 function heldKit(kit: readonly string[]): string[] {

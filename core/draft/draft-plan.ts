@@ -24,7 +24,7 @@ export function draftPlan(plan: ClassPlan): Segment[] {
       ...mark,
       id: `seg-${String(index + 1)}`,
       confidence: teaching.confidence,
-      ...describeExercise(teaching, item.name, []),
+      ...describeExercise(teaching, item.name, [], []),
       prescription: read && { ...read, ...mark, confidence: read.unsure ? 0.5 : 0.9, said },
     })
   })

@@ -8,6 +8,7 @@ import type { AttachedDose } from './attach-doses.ts'
 import { describeExercise } from './describe-taught.ts'
 import { draftPlan } from './draft-plan.ts'
 import { findCounts } from './find-counts.ts'
+import { findSides, isClassMirrored } from './find-sides.ts'
 import { findClassCautions, findSpokenCautions } from './find-cautions.ts'
 import { findExercises } from './find-exercises.ts'
 import type { Teaching } from './find-exercises.ts'
@@ -52,8 +53,20 @@ export function draftSheet(input: DraftInput): LogSheet {
   const { teachings, mentioned, namings, blocks } = findExercises(speech, kit)
   const doses = attachDoses(speech, teachings, namings, blocks)
   const nextCueId = counter('cue')
+  const starts = teachings.flatMap(({ spans }) => spans.map(({ offset }) => offset)).sort((a, b) => a - b)
+  const mirrored = isClassMirrored(
+    speech,
+    teachings.flatMap(({ spans }) => spans),
+  )
   const segments = teachings.map((teaching, index) =>
-    buildSegment(speech, teaching, doses[index], { id: segmentId(index), kit, durationMs, nextCueId }),
+    buildSegment(speech, teaching, doses[index], {
+      id: segmentId(index),
+      kit,
+      durationMs,
+      nextCueId,
+      mirrored,
+      starts,
+    }),
   )
   const taught = segments.flatMap(({ exercise, spans: [main] }) =>
     main ? [{ name: exercise.name, startMs: main.startMs, endMs: main.endMs }] : [],
@@ -75,6 +88,10 @@ interface SegmentSetting {
   kit: readonly string[]
   durationMs: Ms
   nextCueId: () => string
+  /** Whether the whole class is taught as in a mirror. */
+  mirrored: boolean
+  /** Where teaching begins, of any exercise, in order. */
+  starts: readonly number[]
 }
 
 function buildSegment(
@@ -87,6 +104,8 @@ function buildSegment(
   const spans = [...(main ? [{ ...main, inClip: true }] : []), ...returns.map((span) => ({ ...span, inClip: false }))]
   const cues: Cue[] = placeCues(speech, teaching.spans).map((cue) => ({ ...cue, id: setting.nextCueId() }))
   const counted = findCounts(speech, teaching.spans)
+  const sidesNamed = findSides(speech, teaching.spans, setting.starts)
+  const sidesInside = sidesNamed.filter(({ atMs }) => spans.some((one) => one.startMs <= atMs && atMs < one.endMs))
   const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
   return Segment.parse({
     id: setting.id,
@@ -94,13 +113,15 @@ function buildSegment(
     state: 'proposed',
     confidence: teaching.confidence,
     ruleId: teaching.ruleId,
-    ...describeExercise(teaching, said, setting.kit),
+    ...describeExercise(teaching, said, sidesInside, setting.kit),
+    mirrored: setting.mirrored || sidesNamed.some(({ as }) => as === 'mirrored') ? true : null,
     spans,
     cutOuts: teaching.spans.slice(0, 1).flatMap((span) => findSlips(speech, span)),
     prescription: attached?.dose ? { ...attached.dose, groupWith: attached.groupWith.map(segmentId) } : null,
     cues,
     cautions: findSpokenCautions(speech, teaching.spans),
     ...(counted.length > 0 && { counted }),
+    ...(sidesNamed.length > 0 && { sidesNamed }),
   })
 }
 

@@ -41,6 +41,7 @@ export function buildLesson(input: LessonInput): Lesson {
     audience: sheet.audience,
     equipment: segment.equipment,
     position: segment.position,
+    ...(segment.mirrored === true && { mirrored: true }),
     dose: prescription && { text: writeDose(prescription), spoken: speakDose(prescription), prescription },
     cautions: cautionsOf(input, ['must', 'should']),
     takeCare: cautionsOf(input, ['info']),

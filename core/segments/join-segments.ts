@@ -47,6 +47,7 @@ export function joinSegments(sheet: LogSheet, { segmentId, otherId }: EditOf<'jo
     cautions: joinCautions(segment.cautions, other.cautions),
     easier: [...segment.easier, ...other.easier],
     harder: [...segment.harder, ...other.harder],
+    ...joinHeard(segment, other),
   }
   // Two of a superset that become one are no longer grouped with each other.
   const whole = { ...withoutPointersAt(joined, segmentId), setByPerson: union(joined.setByPerson, other.setByPerson) }
@@ -64,6 +65,17 @@ function otherNames(segment: Segment, other: Segment): string[] {
 function joinSides(segment: Segment, other: Segment): Segment['sideShown'] {
   if (segment.sideShown === null || other.sideShown === null) return segment.sideShown ?? other.sideShown
   return segment.sideShown === other.sideShown ? segment.sideShown : 'both'
+}
+
+/** Counting and sides heard in either; what neither heard stays absent. */
+function joinHeard(segment: Segment, other: Segment): Pick<Segment, 'counted' | 'sidesNamed'> {
+  const counted = byMoment([...(segment.counted ?? []), ...(other.counted ?? [])])
+  const sidesNamed = byMoment([...(segment.sidesNamed ?? []), ...(other.sidesNamed ?? [])])
+  return { ...(counted.length > 0 && { counted }), ...(sidesNamed.length > 0 && { sidesNamed }) }
+}
+
+function byMoment<One extends { atMs: number }>(list: readonly One[]): One[] {
+  return list.toSorted((a, b) => a.atMs - b.atMs)
 }
 
 /** This one's dose; the other's when this one has none or a declined one. */

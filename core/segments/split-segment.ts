@@ -38,6 +38,7 @@ export function splitSegment(sheet: LogSheet, edit: EditOf<'split-segment'>): Lo
     setByPerson: doseTo === 'first' ? common.setByPerson : doseless,
     cues: segment.cues.filter((cue) => cue.startMs < atMs),
     cautions: segment.cautions.filter((caution) => sideOf(caution, atMs) !== 'after'),
+    ...heardIn(segment, (one) => one.atMs < atMs),
   }
   const second: Segment = {
     ...common,
@@ -55,6 +56,7 @@ export function splitSegment(sheet: LogSheet, edit: EditOf<'split-segment'>): Lo
     setByPerson: doseTo === 'second' ? common.setByPerson : doseless,
     cues: segment.cues.filter((cue) => cue.startMs >= atMs),
     cautions: segment.cautions.filter((caution) => sideOf(caution, atMs) !== 'before'),
+    ...heardIn(segment, (one) => one.atMs >= atMs),
   }
   return { ...sheet, segments: sheet.segments.flatMap((one) => (one.id === segmentId ? [first, second] : [one])) }
 }
@@ -68,6 +70,17 @@ function splitStretches<One extends Stretch & Partial<Span>>(list: readonly One[
       if (one.startMs >= atMs) return [one]
       return [{ ...one, startMs: atMs, ...('lockedIn' in one && { lockedIn: false }) }]
     }),
+  }
+}
+
+/** Counting and sides heard, each where it was said. */
+function heardIn(
+  { counted, sidesNamed }: Segment,
+  isHere: (one: { atMs: number }) => boolean,
+): Pick<Segment, 'counted' | 'sidesNamed'> {
+  return {
+    ...(counted && { counted: counted.filter(isHere) }),
+    ...(sidesNamed && { sidesNamed: sidesNamed.filter(isHere) }),
   }
 }
 

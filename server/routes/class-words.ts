@@ -3,12 +3,16 @@ import { POSITIONS } from '../../core/catalogue/entry.ts'
 import { describeCaution, sourceOfCaution } from '../../core/cautions/describe-caution.ts'
 import { findHazard, HAZARDS } from '../../core/cautions/hazards.ts'
 import { CHECK_RULES } from '../../core/checks/check-sheet.ts'
+import { describeTotals } from '../../core/dose/describe-time.ts'
 import { speakDose } from '../../core/dose/speak-dose.ts'
 import { writeDose } from '../../core/dose/write-dose.ts'
 import type { ClassWords } from '../../views/pages/class-input.ts'
 
 export const CLASS_WORDS: ClassWords = {
-  dose: (dose) => ({ text: writeDose(dose), spoken: speakDose(dose) }),
+  dose: (dose) => {
+    const { text: totals, assumed } = describeTotals(dose)
+    return { text: writeDose(dose), spoken: speakDose(dose), totals, assumed }
+  },
   hazard: (slug) => ({
     name: findHazard(slug)?.name ?? slug.replaceAll('-', ' '),
     offer: describeCaution(slug),

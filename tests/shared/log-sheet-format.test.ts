@@ -110,6 +110,7 @@ const full = LogSheet.parse({
       easier: [{ segmentId: 'seg-2' }, { text: 'seated, heels only' }],
       harder: [{ lessonId: 'one-leg-heel-raise', text: 'on one leg' }],
       counted: [{ atMs: 70_000, text: 'One, two, three, four, five', upTo: 5 }],
+      sidesNamed: [{ atMs: 61_000, text: 'Right side first', side: 'right', as: 'first' }],
       gainDb: -1.5,
       setByPerson: ['exercise', 'spans'],
       'x-colour': 'amber',

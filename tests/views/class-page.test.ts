@@ -113,6 +113,11 @@ describe('an exercise', () => {
     expect(parts?.dose).toMatchObject({ text: '2 x 8', spoken: expect.stringMatching(/^2 sets of 8/) as string })
     expect(parts?.dose.strip).toContain('<svg')
   })
+  it('says how long the dose takes, and what was taken for that', () => {
+    expect(parts?.dose.totals).toBe(
+      'Takes about 50 seconds, 16 repetitions in all. Taken: tempo 2-0-1-0 where none is said.',
+    )
+  })
   it('has times to the millisecond and nudges of one frame and a tenth', () => {
     expect(parts?.spans[0]?.edges.map(({ at }) => at)).toEqual(['1:00.000', '2:00.000'])
     expect(parts?.nudges.map(({ by }) => by)).toEqual([-100, -33, 33, 100])

@@ -220,3 +220,8 @@ it('shows where a repetition starts and ends, under the version they belong to; 
     { src: '/lessons/squat-2/end.jpg?v=3', alt: 'Where Squats ends', label: 'End' },
   ])
 })
+
+it('says whose left is meant where the class is taught as in a mirror, and nothing elsewhere', () => {
+  expect(buildLessonPage(input).sides).toBe('')
+  expect(buildLessonPage({ ...input, lesson: { ...lesson, mirrored: true } }).sides).toMatch(/^Taught as in a mirror/)
+})

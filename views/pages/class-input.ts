@@ -28,7 +28,8 @@ export interface WorkInput {
 }
 
 export interface ClassWords {
-  dose: (dose: Prescription) => { text: string; spoken: string }
+  /** totals: how long it takes, with what was assumed; '' = cannot be told. */
+  dose: (dose: Prescription) => { text: string; spoken: string; totals: string; assumed: readonly string[] }
   /** name = short; offer = words to write on a lesson; source = with its grade, '' = none. */
   hazard: (slug: string) => { name: string; offer: string; source: string }
   /** All that can be chosen by name. */

@@ -49,6 +49,8 @@ export interface DosePart {
   text: string
   strip: string
   spoken: string
+  /** How long it takes and what it comes to; '' = cannot be told. */
+  totals: string
   why: readonly string[]
 }
 
@@ -138,13 +140,20 @@ export function buildSegmentPart(
 }
 
 export function buildDosePart(dose: Prescription | null, words: ClassWords): DosePart {
-  const { text, spoken } = dose ? words.dose(dose) : { text: '', spoken: '' }
+  const { text, spoken, totals, assumed } = dose
+    ? words.dose(dose)
+    : { text: '', spoken: '', totals: '', assumed: [] as readonly string[] }
   return {
     text,
     strip: doseStrip(dose, { size: 'card', words: '' }),
     spoken: dose ? spoken : 'No dose is set.',
+    totals: totals === '' || assumed.length === 0 ? totals : `${totals} Taken: ${assumed.map(withoutStop).join('; ')}.`,
     why: dose?.why ?? [],
   }
+}
+
+function withoutStop(sentence: string): string {
+  return sentence.replace(/\.$/, '').replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())
 }
 
 /** Both directions, one frame and a tenth of a second. */

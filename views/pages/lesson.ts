@@ -54,6 +54,8 @@ export interface LessonPage {
   loop: { label: string; startMs: Ms; endMs: Ms }
   chapters: { title: string; clock: string; startMs: Ms; href: string }[]
   movement: string[]
+  /** Whose left and right are meant; '' = nothing to say. */
+  sides: string
   /** Where a repetition starts and where it ends. */
   pictures: { src: string; alt: string; label: string }[]
   easier: { text: string; href: string }[]
@@ -96,6 +98,7 @@ export function buildLessonPage(input: LessonInput): LessonPage {
       : { label: 'Play again and again', startMs: 0, endMs: durationMs },
     chapters: chaptersOf(input.chapters, at('clip.mp4')),
     movement: lesson.movement.map(sentence),
+    sides: lesson.mirrored === true ? 'Taught as in a mirror: when left is said, it is your left.' : '',
     pictures: lesson.pictures
       ? [
           { src: at('start.jpg'), alt: `Where ${lesson.name} starts`, label: 'Start' },

@@ -1,10 +1,10 @@
 /** Notes where the words of an exercise pass a limit in degrees that the instructor set, or that the trade goes by. */
 import type { Audience, Cue, Segment } from '../../../shared/log-sheet.ts'
 import { audienceOf } from '../../cautions/describe-exercise.ts'
-import { placeOf, quoted, titleOf } from '../rule.ts'
+import { quoted, titleOf } from '../rule.ts'
 import type { Found, Rule } from '../rule.ts'
-import { degreesIn, NO_FURTHER } from '../words/en/limit-words.ts'
-import { TRADE_ANGLES } from '../words/en/trade-values.ts'
+import { degreesIn, NO_FURTHER, SPEAKS_AGAINST } from '../words/en/limit-words.ts'
+import { OTHER_ANGLE, TRADE_ANGLES } from '../words/en/trade-values.ts'
 
 export const LIMIT_PASSED: Rule = {
   id: 'limit-passed',
@@ -34,18 +34,25 @@ function ownLimits(segment: Segment, cues: readonly Cue[]): Found[] {
     }))
 }
 
+/** "Set the bench to fifty degrees" on a decline; the angle of another joint is left alone, and what is spoken against. */
 function tradeLimits(segment: Segment, cues: readonly Cue[], audience: ReadonlySet<Audience>): Found[] {
-  const names = [segment.exercise.name, ...segment.exercise.alsoCalled].join('. ').toLowerCase()
-  const row = TRADE_ANGLES.find(({ name }) => names.includes(name))
-  if (!row) return []
-  const most = audience.has('beginners') ? row.beginners : row.most
-  return cues
-    .filter((cue) => degreesIn(cue.text).some((degrees) => degrees > most))
-    .map((cue) => ({
-      severity: 'note' as const,
-      segmentId: segment.id,
-      at: placeOf(segment),
-      message: `${titleOf(segment)}: ${quoted(cue.text)} is more than the usual ${String(most)} degrees. Listen again and keep or correct it.`,
-      why: 'A larger angle loads the back or the shoulder more than most people are used to.',
-    }))
+  const names = [segment.exercise.name, ...segment.exercise.alsoCalled].join('. ')
+  const angles = cues.filter(({ text }) => /degree|°/i.test(text))
+  const once = angles.filter(
+    ({ text, startMs }, index) => index === angles.findIndex((one) => one.text === text && one.startMs === startMs),
+  )
+  return TRADE_ANGLES.flatMap(({ name, words, most, beginners, usual }) => {
+    const limit = audience.has('beginners') ? beginners : most
+    return once
+      .filter(({ text }) => (name.test(names) && !OTHER_ANGLE.test(text)) || words.test(text))
+      .filter(({ text }) => NO_FURTHER.test(text) || !SPEAKS_AGAINST.test(text))
+      .filter(({ text }) => degreesIn(text).some((degrees) => degrees > limit))
+      .map((cue) => ({
+        severity: 'note' as const,
+        segmentId: segment.id,
+        at: { startMs: cue.startMs, endMs: cue.endMs },
+        message: `${titleOf(segment)}: ${quoted(cue.text)} is more than the usual ${String(limit)} degrees. Listen again and keep or correct it.`,
+        why: usual,
+      }))
+  })
 }

@@ -45,6 +45,14 @@ describe('findEntry', () => {
     ['biceps curl', ['dumbbell'], 'biceps-curl'],
     ['squats', ['barbell'], 'back-squat'],
     ['the press', ['kettlebell'], 'kettlebell-press'],
+    ['reverse curl', [], 'reverse-crunch'],
+    ['reverse curl', ['dumbbell'], 'biceps-curl'],
+    ['barbell side bends', [], 'weighted-side-bend'],
+    ['side bends', ['kettlebell'], 'weighted-side-bend'],
+    ['calf raises on the machine', [], 'machine-calf-raise'],
+    ['reverse calf raises', [], 'toe-raise'],
+    ['bent-over triceps extension', [], 'triceps-kickback'],
+    ['front barbell squat', [], 'front-squat'],
   ])('%s with %j is %s', (name, kit, id) => {
     expect(findEntry(name, { kit })?.id).toBe(id)
   })

@@ -7,6 +7,7 @@ import {
   energyByMet,
   energyByOxygen,
   epley,
+  estimateEnergy,
   estimateOneRepMax,
   metMinutes,
 } from '../../../core/dose/estimate-effort.ts'
@@ -101,8 +102,66 @@ function secondsOf({ seconds }: ReturnType<typeof timeDose>): number {
   return seconds?.max ?? NaN
 }
 
+/** The same formulas by hand: a second computation that shares nothing with ours. */
+const BY_HAND: Readonly<Record<string, (input: never) => number>> = {
+  'w*(1+r/30)': ([w, r]: number[]) => Number(w) + (Number(w) * Number(r)) / 30,
+  'w*36/(37-r)': ([w, r]: number[]) => Number(w) / ((37 - Number(r)) / 36),
+  'w/(1.0278-0.0278r)': ([w, r]: number[]) => Number(w) / (1.0278 - 0.0278 * Number(r)),
+  'MET*kg*min/60': ([met, kg, min]: number[]) => Number(met) * Number(kg) * (Number(min) / 60),
+  'MET*3.5*kg/200*min': ([met, kg, min]: number[]) => (Number(met) * 3.5 * Number(kg) * Number(min) * 5) / 1000,
+  'MET*min': ([met, min]: number[]) => Number(met) * Number(min),
+  'rounds*(work+rest)': ([rounds, work, rest]: number[]) => summed(rounds, () => Number(work) + Number(rest)),
+  'rounds*(work+rest)-rest': ([rounds, work, rest]: number[]) =>
+    summed(rounds, (at) => Number(work) + (at === Number(rounds) ? 0 : Number(rest))),
+  'laps*stations*(w+r)': ([stations, work, rest, laps]: number[]) =>
+    summed(laps, () => summed(stations, () => Number(work) + Number(rest))),
+  'rounds*interval': ([rounds, every]: number[]) => summed(rounds, () => Number(every)),
+  'n(n+1)/2': ([from, to]: number[]) => summed(to, (at) => (at >= Number(from) ? at : 0)),
+  'breaths*5': ([breaths, seconds]: number[]) => summed(breaths, () => Number(seconds)),
+  'reps*sum': ([reps, tempo]: [number, number[]]) => summed(reps, () => summed(4, (at) => tempo[at - 1] ?? 0)),
+  'n*(a+b)': ([n, hold, rest]: number[]) => summed(n, () => Number(hold) + Number(rest)),
+  'n*s': ([n, seconds]: number[]) => summed(n, () => Number(seconds)),
+  'sets*sides*set_time+(sets-1)*rest+sets*(sides-1)*swap': ({
+    sets,
+    reps = 1,
+    work,
+    tempo = [],
+    rest = 0,
+    sides = 1,
+    swap = 0,
+  }: LessonTime) =>
+    summed(sets, (set) => {
+      const one = work ?? summed(reps, () => summed(tempo.length, (at) => tempo[at - 1] ?? 0))
+      return summed(sides, (side) => one + (side < sides ? swap : 0)) + (set < sets ? rest : 0)
+    }),
+}
+
+/** One after the other from 1 on, added up. */
+function summed(count: number | undefined, each: (at: number) => number): number {
+  let total = 0
+  for (let at = 1; at <= (count ?? 0); at++) total += each(at)
+  return total
+}
+
 describe('worked numbers', () => {
-  it.each(checks.map((check) => [check.name, check] as const))('%s', (_name, check) => {
+  it('are all here, each with its source and a formula that both computations know', () => {
+    expect(checks).toHaveLength(51)
+    for (const { name, formula, source } of checks) {
+      expect(source, name).not.toBe('')
+      expect(BY_HAND[formula], formula).toBeDefined()
+    }
+  })
+
+  it.each(checks.map((check) => [check.name, check.source, check] as const))(
+    '%s by hand (%s)',
+    (_name, _source, check) => {
+      expect(Math.abs((BY_HAND[check.formula]?.(check.input as never) ?? NaN) - check.expect)).toBeLessThanOrEqual(
+        TOLERANCE,
+      )
+    },
+  )
+
+  it.each(checks.map((check) => [check.name, check.source, check] as const))('%s (%s)', (_name, _source, check) => {
     // The decimal form of Brzycki rounds its constants; ours is the exact one, within 0.2 % up to 12 repetitions.
     if (check.formula === 'w/(1.0278-0.0278r)') {
       const [load, reps] = check.input as [number, number]
@@ -150,6 +209,47 @@ describe('timeDose', () => {
   })
 })
 
+describe('what a dose comes to, part by part', () => {
+  const cases: readonly [text: string, seconds: number, tension: number][] = [
+    // a list of repetitions is as many sets, with a rest between two: 24 x 3 s, twice 60 s
+    ['10-8-6, rest 60 s', 192, 72],
+    ['3 sets 10-8-6 rest 60 s', 192, 72],
+    // each set has both parts: 3 x (30 + 30) s, twice 30 s
+    ['3 x 10, then 10 pulses, rest 30 s', 240, 180],
+    ['10 reps, then 10 reps, then hold 10 s', 70, 70],
+  ]
+  it.each(cases)('%s', (text, seconds, tension) => {
+    expect(timeDose(written(text)).seconds).toEqual({ min: seconds, max: seconds })
+    expect(timeUnderTension(written(text)).seconds).toEqual({ min: tension, max: tension })
+  })
+
+  it('says which part it left out', () => {
+    expect(
+      timeDose(buildPrescription({ reps: exactly(10), then: [buildPrescription({ reps: 'max' })] })),
+    ).toMatchObject({
+      seconds: { min: 30, max: 30 },
+      assumed: expect.arrayContaining(['A part that follows is left out: how long it takes is not said.']) as string[],
+    })
+  })
+
+  it('takes a rest between the sides in place of the change', () => {
+    const dose = buildPrescription({
+      sets: exactly(2),
+      workSeconds: exactly(30),
+      perSide: true,
+      restSeconds: exactly(15),
+      restBetween: 'sides',
+    })
+    expect(secondsOf(timeDose(dose))).toBe(2 * (30 + 15 + 30))
+  })
+
+  it('takes a list told for a time as that time', () => {
+    expect(
+      secondsOf(timeDose(buildPrescription({ scheme: 'amrap', repScheme: [1, 2, 3], workSeconds: exactly(480) }))),
+    ).toBe(480)
+  })
+})
+
 describe('totalReps', () => {
   const cases: readonly [text: string, total: [number, number] | null][] = [
     ['3 x 10', [30, 30]],
@@ -157,6 +257,9 @@ describe('totalReps', () => {
     ['ladder 10-8-6', [24, 24]],
     ['21-15-9', [45, 45]],
     ['10 reps, then 10 reps', [20, 20]],
+    ['3 sets 10-8-6', [24, 24]],
+    ['3 x 10, then 10 pulses', [60, 60]],
+    ['EMOM 10: 8 reps', [80, 80]],
     ['3 x 30 s', null],
   ]
   it.each(cases)('%s', (text, total) => {
@@ -184,6 +287,11 @@ describe('estimateOneRepMax', () => {
     expect(estimateOneRepMax(60, 11).isUnsound).toBe(true)
   })
 
+  it('shows its limits from the first estimate on', () => {
+    expect(estimateOneRepMax(60, 5).limits).toEqual(['People differ widely; this is a rough guide, not a test.'])
+    expect(estimateOneRepMax(60, 12).limits).toContain('Above 10 repetitions the formula is unsound.')
+  })
+
   // Load and repetition table as printed in two handbook pages (NSCA type; second-hand): 1-10 repetitions as % of 1RM.
   // 11 and 12 are left out: the two pages differ there. Brzycki stays within 4 points of the table.
   const TABLE = [100, 95, 93, 90, 87, 85, 83, 80, 77, 75]
@@ -194,4 +302,32 @@ describe('estimateOneRepMax', () => {
       expect(Math.abs(10_000 / max - percent)).toBeLessThan(4)
     },
   )
+})
+
+// MET values: Ainsworth et al., Med Sci Sports Exerc 43(8):1575-1581, 2011; the worked numbers above, rounded to 10.
+describe('estimateEnergy', () => {
+  it.each([
+    [3.5, 70, 45, 180],
+    [8, 70, 30, 280],
+    [3.8, 60, 20, 80],
+    [7.3, 62, 40, 300],
+  ])('MET %s, %s kg, %s min: %s kcal', (met, kg, minutes, kcal) => {
+    expect(estimateEnergy(met, kg, minutes).value).toBe(kcal)
+  })
+
+  it('says what it is good for', () => {
+    const { limits } = estimateEnergy(3.5, 70, 45)
+    expect(limits.join(' ')).toMatch(/whole session.*rough guide/)
+  })
+
+  it.each([
+    [0, 70, 45],
+    [40, 70, 45],
+    [3.5, 0, 45],
+    [3.5, 70, -1],
+    [NaN, 70, 45],
+    [3.5, Infinity, 45],
+  ])('gives none for MET %s, %s kg, %s min', (met, kg, minutes) => {
+    expect(estimateEnergy(met, kg, minutes)).toMatchObject({ value: null, isUnsound: true })
+  })
 })

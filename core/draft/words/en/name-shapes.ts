@@ -76,9 +76,9 @@ export const OPENS_OTHER = new RegExp(
   `^(?:${INSTRUCTING}|ease|bounce|come|send|bring|draw|let|take|pick|same|other|halfway|ready|rest|breathing|inhale|exhale|well|hello|morning|evening|thanks|${WORD_GROUPS.num}|once|twice|double|both|each|every|another|few|couple|lots?|bit|little)$`,
 )
 
-/** "The left leg", "both arms": a part and its side, no name. */
+/** "The left leg", "both arms", "left": a part and its side, no name. */
 export const PART_OF_ONE_SIDE = new RegExp(
-  `^(?:(?:left|right|other|both|first|second|top|bottom|front|back|upper|lower|inside|outside|near|far|standing|lifted|raised) )+(?:${WORD_GROUPS.part})$`,
+  `^(?:(?:left|right|other|both|first|second|top|bottom|front|back|upper|lower|inside|outside|near|far|standing|lifted|raised) )+(?:${WORD_GROUPS.part}|sides?)$|^(?:left|right)$`,
 )
 
 /** Kit alone is fetched, no exercise: "Bells, please." */
