@@ -271,6 +271,8 @@ export const LogSheet = loose({
   durationMs: Ms,
   source: said(Source),
   audience: z.array(Audience).default([]),
+  /** Whom its words point to, as a draft heard them; cautions read it where nobody has said. Absent = nothing heard. */
+  audienceHeard: z.array(Audience).optional(),
   /** Empty = one file. */
   media: z.array(Media).default([]),
   sections: z.array(Section).default([]),

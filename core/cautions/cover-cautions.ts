@@ -4,7 +4,7 @@ import type { Caution, LogSheet, Segment, Waiver } from '../../shared/log-sheet.
 import type { Ms } from '../../shared/time.ts'
 import { isKept } from '../segments/kept-ranges.ts'
 import { exerciseTraits } from './describe-exercise.ts'
-import { hazardsIn, warnsOfHeldBreath } from './find-hazards.ts'
+import { hazardsIn, topicsOf, warnsOfHeldBreath } from './find-hazards.ts'
 import type { HazardSlug } from './hazard-slugs.ts'
 import { classSignsOf } from './read-signs.ts'
 import { cautionsFor } from './require-cautions.ts'
@@ -135,13 +135,15 @@ function readSayings(segment: Segment): Saying[] {
   const joined = single.slice(1).flatMap((next, index) => {
     const first = single[index]
     if (first === undefined || next.startMs - first.endMs > ONE_SENTENCE_MS) return []
-    return [{ text: `${first.text}, ${next.text}`, startMs: first.startMs, endMs: next.endMs }]
+    return [{ text: `${first.text}, ${next.text}`, startMs: first.startMs, endMs: next.endMs, topics: [] }]
   })
-  return [...single, ...joined].map(({ text, startMs, endMs }) => ({
-    text,
-    atMs: startMs,
-    endMs,
-    hazards: hazardsIn(text),
-    heldBreath: warnsOfHeldBreath(text),
-  }))
+  return [...single.map((cue) => ({ ...cue, topics: topicsOf(cue.kind, cue.text) })), ...joined].map(
+    ({ text, startMs, endMs, topics }) => ({
+      text,
+      atMs: startMs,
+      endMs,
+      hazards: [...hazardsIn(text), ...topics],
+      heldBreath: warnsOfHeldBreath(text),
+    }),
+  )
 }

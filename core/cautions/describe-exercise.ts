@@ -3,13 +3,22 @@ import { entryById } from '../catalogue/catalogue.ts'
 import type { CatalogueEntry, Movement, Position } from '../catalogue/entry.ts'
 import { findEntry } from '../catalogue/find-entry.ts'
 import type { Audience, LogSheet, Prescription, Scheme, Segment } from '../../shared/log-sheet.ts'
+import { HAZARD_SLUGS } from './hazard-slugs.ts'
+import type { HazardSlug } from './hazard-slugs.ts'
 import { classSignsOf, isSaid, segmentSignsOf } from './read-signs.ts'
 import { plainName } from './traits.ts'
 import type { Traits } from './traits.ts'
-import { AUDIENCE_WORDS, POSITION_SAYINGS, SETUP_POSITIONS } from './words/en/class-words.ts'
+import {
+  AUDIENCE_WORDS,
+  POSITION_SAYINGS,
+  SETUP_POSITIONS,
+  SHOWN_MOVEMENTS,
+  SHOWN_POSITIONS,
+} from './words/en/class-words.ts'
 import { KIT_SAYINGS, LOADS, PASSING_WEIGHTS, WEIGHTS } from './words/en/kit-words.ts'
 import { NAME_WORDS } from './words/en/name-words.ts'
 import type { NameWords } from './words/en/name-words.ts'
+import { KIT_CLASSES, NOTHING_LIFTED } from './words/en/sign-words.ts'
 import type { Sign } from './words/en/sign-words.ts'
 
 /**
@@ -22,13 +31,13 @@ export function exerciseTraits(
   classSigns: ReadonlySet<Sign> = classSignsOf(sheet),
 ): Traits {
   const names = [segment.exercise.name, ...segment.exercise.alsoCalled].map(plainName)
-  const signs: ReadonlySet<Sign> = new Set([...segmentSignsOf(segment), ...classSigns])
   const told = toldKit(segment, names)
-  const entry = entryOf(segment, [...told])
+  const entry = likelyEntry(entryOf(segment, [...told]), told, classSigns)
+  const signs: ReadonlySet<Sign> = new Set([...segmentSignsOf(segment, entry !== null), ...classSigns])
   const words = wordsOf(names, entry !== null)
   const kit = kitOf(segment, told, entry, signs)
   const movements = new Set<Movement>([...(entry?.movements ?? []), ...words.flatMap((word) => word.movements ?? [])])
-  if (entry === null && signs.has('jumps')) movements.add('jump')
+  if (entry === null) for (const movement of shown(SHOWN_MOVEMENTS, signs)) movements.add(movement)
   if (entry === null && kit.has('rowing machine')) movements.add('row-machine')
   const still = (entry?.still ?? false) || words.some((word) => word.still === true)
   const dose = segment.prescription?.state === 'declined' ? null : segment.prescription
@@ -44,17 +53,24 @@ export function exerciseTraits(
     loaded: isLoaded(entry, words, kit, signs),
     audience: audienceOf(sheet),
     signs,
+    warned: warnedIn(segment),
     scheme: schemeOf(dose, sheet),
     toMax: dosesOf(dose).some((one) => one.reps === 'max'),
     holdSeconds: longestHold(dose, still),
   }
 }
 
-/** Whom the class is for: as the sheet says; where it says nothing, as its title says. */
+function warnedIn(segment: Segment): ReadonlySet<HazardSlug> {
+  const spoken = segment.cautions.filter((one) => one.state !== 'declined' && one.source === 'spoken')
+  return new Set(spoken.flatMap(({ hazard }) => HAZARD_SLUGS.filter((slug) => slug === hazard)))
+}
+
+/** Whom the class is for: as the sheet says; where it says nothing, as its title says, else as the draft heard. */
 export function audienceOf(sheet: LogSheet): ReadonlySet<Audience> {
   if (sheet.audience.length > 0) return new Set(sheet.audience)
   const found = AUDIENCE_WORDS.filter(({ says }) => isSaid(sheet.title, says)).map(({ audience }) => audience)
-  return new Set<Audience>(found.length > 0 ? found : ['general'])
+  if (found.length > 0) return new Set(found)
+  return new Set<Audience>(sheet.audienceHeard?.length ? sheet.audienceHeard : ['general'])
 }
 
 /** The entry by its id, else by the exercise's names; the kit decides between exercises that share a short name. */
@@ -96,13 +112,38 @@ function kitOf(
   signs: ReadonlySet<Sign>,
 ): ReadonlySet<string> {
   const namesWeight = WEIGHTS.some((weight) => told.has(weight))
-  const usual = (entry?.kit ?? []).filter((one) => !namesWeight || !WEIGHTS.includes(one))
-  const kit = new Set([...told, ...usual])
+  const other = namesWeight ? null : classKitInstead(told, entry, signs)
+  const usual = (entry?.kit ?? []).filter((one) => !(namesWeight || other !== null) || !WEIGHTS.includes(one))
+  const kit = new Set([...told, ...usual, ...(other === null ? [] : [other])])
+  if (signs.has('anchored') && signs.has('band-class')) kit.add('band')
   if (!LOADS.some((load) => kit.has(load)) && !signs.has('no-load')) {
     for (const load of passingWeights(segment)) kit.add(load)
   }
   if (entry === null && kit.size === 0 && signs.has('rowing-class')) kit.add('rowing machine')
   return kit
+}
+
+/** Where the catalogue expects a weight that the class is not built on, the class's own kit is meant. */
+function classKitInstead(
+  told: ReadonlySet<string>,
+  entry: CatalogueEntry | null,
+  signs: ReadonlySet<Sign>,
+): string | null {
+  const expected = (entry?.kit ?? []).filter((one) => WEIGHTS.includes(one))
+  const built = KIT_CLASSES.filter(({ sign }) => signs.has(sign)).map(({ kit }) => kit)
+  if (expected.length === 0 || built.some((kit) => expected.includes(kit))) return null
+  return built.find((kit) => told.has(kit)) ?? (LOADS.some((load) => told.has(load)) ? null : (built[0] ?? null))
+}
+
+/** A name that stands for work with weights means something else in a class that lifts none: "curls" on a mat. */
+function likelyEntry(
+  entry: CatalogueEntry | null,
+  told: ReadonlySet<string>,
+  classSigns: ReadonlySet<Sign>,
+): CatalogueEntry | null {
+  if (entry === null || !classSigns.has(NOTHING_LIFTED)) return entry
+  if (KIT_CLASSES.some(({ sign }) => classSigns.has(sign))) return entry
+  return entry.kit.some((one) => LOADS.includes(one)) && !LOADS.some((load) => told.has(load)) ? null : entry
 }
 
 function passingWeights(segment: Segment): string[] {
@@ -111,6 +152,10 @@ function passingWeights(segment: Segment): string[] {
     .map((cue) => cue.text)
     .join('. ')
   return PASSING_WEIGHTS.filter(([, saying]) => isSaid(text, [saying])).map(([kit]) => kit)
+}
+
+function shown<Word>(table: readonly (readonly [readonly Sign[], Word])[], signs: ReadonlySet<Sign>): Word[] {
+  return table.filter(([all]) => all.every((sign) => signs.has(sign))).map(([, word]) => word)
 }
 
 const BODY: readonly Position[] = ['standing', 'seated', 'supine', 'prone', 'side-lying', 'all-fours', 'kneeling']
@@ -131,6 +176,7 @@ function positionsOf(
   const kept = told.some((one) => BODY.includes(one)) ? usual.filter((one) => !BODY.includes(one)) : usual
   const positions = new Set<Position>([...told, ...kept])
   if (positions.size === 0) for (const [sign, position] of SETUP_POSITIONS) if (signs.has(sign)) positions.add(position)
+  if (entry === null) for (const position of shown(SHOWN_POSITIONS, signs)) positions.add(position)
   if (!positions.has('standing') && NOT_ON_FEET.some((one) => positions.has(one))) positions.delete('single-leg')
   return positions
 }

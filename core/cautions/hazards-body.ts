@@ -7,10 +7,19 @@ type Row = Omit<Hazard, 'slug'>
 /** A bend of the knees that is held as a stretch asks nothing of its track. */
 const STRETCHED = { movements: ['stretch'] } as const
 
+/** An unknown exercise on one foot; other words that stand near are of the next one. */
+const ON_ONE_FOOT = { known: false, signs: ['one-foot-off'] } as const
+
 export const BODY_HAZARDS = {
   'neck-pull': {
     name: 'Pulling on the neck',
     when: [
+      {
+        because: 'the instructor warns of it with the hands behind the head',
+        signs: ['hands-behind-head'],
+        warned: ['neck-pull'],
+        unless: [{ positions: ['prone', 'seated'] }, { movements: ['stretch', 'neck-motion'] }],
+      },
       {
         because: 'the trunk curls up from the floor with the hands behind the head',
         movements: ['curl-up', 'spine-flexion'],
@@ -39,6 +48,14 @@ export const BODY_HAZARDS = {
     when: [
       { because: 'the head goes below the heart', positions: ['head-below-heart'] },
       { because: 'the head comes down to the floor', names: ['thread the needle'] },
+      { because: 'the body turns over on the rings', signs: ['turns-over'], kit: ['rings', 'bar'], known: false },
+      {
+        because: 'older adults fold forwards',
+        audience: ['older-adults'],
+        signs: ['folds-forward'],
+        known: false,
+        also: { signs: ['seated'] },
+      },
       {
         because: 'older adults fold forwards in a seat',
         audience: ['older-adults'],
@@ -63,7 +80,12 @@ export const BODY_HAZARDS = {
         positions: ['standing', 'single-leg'],
         movements: ['hinge'],
         loaded: true,
-        unless: [{ movements: ['row-machine'] }, STRETCHED, { kit: ['wall'] }],
+        unless: [
+          { movements: ['row-machine'] },
+          STRETCHED,
+          { kit: ['wall'] },
+          { names: ['stick', 'dowel', 'broom', 'pole'] },
+        ],
       },
       {
         because: 'a weight is rowed from a bent-over stance',
@@ -76,6 +98,20 @@ export const BODY_HAZARDS = {
         ],
       },
       { because: 'the bar loads the back in the squat', movements: ['squat'], kit: ['barbell'] },
+      {
+        because: 'the bar is lifted off the floor',
+        signs: ['bar-off-floor'],
+        kit: ['barbell'],
+        unless: [{ movements: ['overhead'] }],
+      },
+      {
+        because: 'the instructor warns of it under load',
+        warned: ['loaded-spinal-flexion'],
+        known: false,
+        loaded: true,
+        movements: ['squat', 'hinge', 'pull'],
+        unless: [{ positions: ['supine', 'prone', 'side-lying'] }],
+      },
       {
         because: 'the trunk turns in a seat with a weight',
         movements: ['spine-rotation'],
@@ -106,6 +142,7 @@ export const BODY_HAZARDS = {
         because: 'older adults rise against their own weight',
         audience: ['older-adults', 'pregnancy'],
         movements: ['sit-to-stand', 'floor-to-stand'],
+        unless: [ON_ONE_FOOT],
       },
       {
         because: 'a squeeze or a hold against resistance invites a held breath',
@@ -128,7 +165,20 @@ export const BODY_HAZARDS = {
         because: 'heavy bars invite a held breath',
         movements: ['squat', 'hinge'],
         kit: ['barbell'],
-        unless: [{ names: ['row', 'good morning', 'clean', 'snatch', 'hip thrust', 'bridge'] }],
+        unless: [{ names: ['row', 'good morning', 'clean', 'snatch', 'hip thrust', 'bridge', 'stick'] }],
+      },
+      {
+        because: 'heavy bars invite a held breath',
+        signs: ['bar-off-floor'],
+        kit: ['barbell'],
+        unless: [{ names: ['row'] }, { movements: ['overhead'] }],
+      },
+      {
+        because: 'a squeeze invites a held breath',
+        audience: ['older-adults', 'pregnancy'],
+        signs: ['squeezes-kit'],
+        known: false,
+        unless: [{ movements: ['stretch', 'breathing'] }],
       },
     ],
     offer:
@@ -147,12 +197,17 @@ export const BODY_HAZARDS = {
         movements: ['squat'],
         positions: ['standing', 'single-leg', 'seated'],
         loaded: true,
-        unless: [STRETCHED],
+        unless: [STRETCHED, { movements: ['step'], names: ['side step', 'walk', 'crab'] }],
       },
       {
         because: 'one knee bends under the body',
         movements: ['lunge'],
-        unless: [STRETCHED, { names: ['warrior', 'side angle', 'low lunge'] }, { movements: ['jump'] }],
+        unless: [
+          STRETCHED,
+          { names: ['warrior', 'side angle', 'low lunge'] },
+          { movements: ['jump'] },
+          { positions: ['seated', 'supine', 'prone'], known: false },
+        ],
       },
       { because: 'one leg carries the squat', names: ['pistol', 'shrimp squat', 'single leg squat'] },
       {
@@ -171,6 +226,37 @@ export const BODY_HAZARDS = {
         audience: ['rehab'],
         movements: ['squat', 'lunge', 'step', 'sit-to-stand', 'deep-knee'],
         unless: [STRETCHED],
+      },
+      {
+        because: 'the knee bends in a rehabilitation class',
+        audience: ['rehab'],
+        names: ['heel slide', 'heal slide', 'hamstring curl', 'knee bend', 'wall slide', 'leg press'],
+      },
+      {
+        because: 'the knee bends in a rehabilitation class',
+        audience: ['rehab'],
+        signs: ['knee-bends', 'sits-deep'],
+        known: false,
+        unless: [STRETCHED, { names: ['straight leg', 'pump', 'balance', 'raise'] }],
+      },
+      {
+        because: 'the instructor warns of it under load',
+        warned: ['knee-tracking'],
+        known: false,
+        loaded: true,
+        unless: [{ positions: ['supine', 'prone', 'side-lying', 'all-fours'] }],
+      },
+      {
+        because: 'the instructor warns of it on landing',
+        warned: ['knee-tracking'],
+        known: false,
+        movements: ['jump'],
+      },
+      {
+        because: 'the instructor warns of it in a rehabilitation class',
+        warned: ['knee-tracking'],
+        audience: ['rehab'],
+        known: false,
       },
       {
         because: 'the knees land a big or travelling jump',
@@ -206,6 +292,12 @@ export const BODY_HAZARDS = {
     when: [
       {
         because: 'the hip turns out over a bent knee with weight on it',
+        signs: ['shin-across'],
+        known: false,
+        unless: [{ positions: ['supine', 'seated', 'standing'] }],
+      },
+      {
+        because: 'the hip turns out over a bent knee with weight on it',
         names: ['pigeon', 'ninety ninety', '90 90', 'shin box', 'fire log', 'lotus'],
         unless: [{ positions: ['supine'] }, { names: ['reclined', 'lying', 'figure four'] }],
       },
@@ -226,10 +318,31 @@ export const BODY_HAZARDS = {
     when: [
       { because: 'the back lifts from lying on the front', positions: ['prone'], movements: ['spine-extension'] },
       {
+        because: 'the back lifts from lying on the front',
+        positions: ['prone'],
+        signs: ['chest-lifts'],
+        known: false,
+        unless: [STRETCHED, { positions: ['hands-supported', 'forearm-supported'] }],
+      },
+      {
+        because: 'the weight of the legs pulls on the low back',
+        positions: ['supine'],
+        signs: ['legs-lower'],
+        known: false,
+        unless: [STRETCHED, { audience: ['rehab'] }, { kit: ['band', 'rowing machine'] }],
+      },
+      {
+        because: 'the instructor warns of it lying down',
+        warned: ['lumbar-extension'],
+        positions: ['supine', 'prone', 'side-lying'],
+        known: false,
+        unless: [STRETCHED, { audience: ['rehab'] }],
+      },
+      {
         because: 'the weight of the legs pulls on the low back',
         positions: ['supine'],
         movements: ['leg-lowering'],
-        unless: [{ names: ['heel slide', 'quad', 'straight leg raise', 'toe tap step'] }],
+        unless: [{ names: ['heel slide', 'heal slide', 'quad', 'straight leg raise', 'toe tap step'] }],
       },
       { because: 'the weight of the legs pulls on the low back', names: ['dead bug', 'hollow'], positions: ['supine'] },
     ],
@@ -247,12 +360,37 @@ export const BODY_HAZARDS = {
         movements: ['overhead'],
         loaded: true,
         kit: LOADS,
+        unless: [{ kit: ['wall'] }, { kit: ['band'], signs: ['anchored'] }, { positions: ['supine'], known: false }],
+      },
+      {
+        because: 'the instructor warns of it with the arms overhead',
+        movements: ['overhead'],
+        warned: ['overhead-shoulder'],
+        unless: [{ kit: ['wall'] }, { positions: ['supine', 'prone', 'all-fours'] }],
       },
       {
         because: 'a load goes overhead or round the head',
         movements: ['overhead'],
         loaded: true,
         names: ['press', 'halo'],
+      },
+      {
+        because: 'the shoulders carry the turning body',
+        signs: ['turns-over'],
+        kit: ['rings', 'bar'],
+        known: false,
+      },
+      {
+        because: 'the shoulders carry the hanging body',
+        signs: ['hangs'],
+        kit: ['rings', 'bar', 'barbell'],
+      },
+      {
+        because: 'the instructor warns of it under load',
+        warned: ['overhead-shoulder'],
+        known: false,
+        loaded: true,
+        signs: ['presses-overhead', 'hangs'],
       },
       {
         because: 'the shoulders carry the hanging body',

@@ -3,6 +3,9 @@ import type { Hazard } from './hazards.ts'
 
 type Row = Omit<Hazard, 'slug'>
 
+/** Work that stays where it is. */
+const GROUNDED = { positions: ['seated', 'supine', 'prone', 'side-lying', 'hanging'] } as const
+
 export const EFFORT_HAZARDS = {
   'impact-landing': {
     name: 'Landing',
@@ -14,6 +17,7 @@ export const EFFORT_HAZARDS = {
         unless: [
           { signs: ['running-class'], names: ['skip', 'skipping', 'butt kick', 'ankling', 'a drill', 'b drill'] },
           { positions: ['hanging'] },
+          { kit: ['rings', 'bar'], known: false },
         ],
       },
     ],
@@ -65,6 +69,20 @@ export const EFFORT_HAZARDS = {
         toMax: true,
         movements: ['jump', 'run', 'row-machine', 'swing-kit', 'ballistic'],
       },
+      {
+        because: 'hard repeats are as hard as it goes',
+        signs: ['outdoors', 'running-class'],
+        names: ['hill', 'repeat', '200', '300', '400', '600', '800'],
+        unless: [{ names: ['walk', 'march', 'easy', 'jog'] }],
+      },
+      {
+        because: 'the instructor warns of it in hard running',
+        signs: ['outdoors', 'running-class'],
+        warned: ['overexertion-stop'],
+        known: false,
+        also: { signs: ['runs-hard', 'all-out'] },
+        unless: [GROUNDED],
+      },
     ],
     offer:
       'Stop and rest if you feel faint, sick, have chest pain or cannot get a word out. If it does not pass quickly, get help.',
@@ -99,7 +117,7 @@ export const EFFORT_HAZARDS = {
           'fartlek',
           'shuttle run',
         ],
-        unless: [{ names: ['wall'] }],
+        unless: [{ names: ['wall'] }, { kit: ['barbell', 'dumbbell', 'kettlebell', 'rowing machine'] }],
       },
       {
         because: 'fast running needs warm legs',
@@ -111,6 +129,27 @@ export const EFFORT_HAZARDS = {
           { names: ['fast feet', 'skip', 'climber', 'easy', 'high knee', 'drill', 'ankling', 'carioca', 'shuffle'] },
           { kit: ['rowing machine'] },
         ],
+      },
+      {
+        because: 'fast running needs warm legs',
+        signs: ['outdoors', 'running-class'],
+        names: ['hill', 'repeat', '100', '200', '300', '400', '600', '800'],
+        unless: [{ names: ['walk', 'march', 'easy', 'jog'] }],
+      },
+      {
+        because: 'fast running needs warm legs',
+        signs: ['outdoors', 'running-class'],
+        known: false,
+        movements: ['run'],
+        also: { signs: ['runs-hard', 'all-out'] },
+        unless: [GROUNDED, { movements: ['jump'] }],
+      },
+      {
+        because: 'the instructor warns of cold muscles in running',
+        signs: ['outdoors', 'running-class'],
+        warned: ['warm-first'],
+        known: false,
+        unless: [GROUNDED],
       },
     ],
     offer: 'Do this only when you are well warmed up, and build up the speed over the first few.',
@@ -134,13 +173,44 @@ export const EFFORT_HAZARDS = {
       },
       {
         because: 'the class moves over open ground',
-        names: ['walking lunge', 'lunge walk', 'march', 'shuffle', 'carioca', 'walk', 'skip', 'drill'],
+        names: ['walking lunge', 'lunge walk', 'march', 'shuffle', 'carioca', 'walk', 'walking', 'skip', 'drill'],
         signs: ['outdoors', 'running-class'],
         unless: [
           { signs: ['indoors'] },
           { kit: ['treadmill', 'wall', 'rowing machine'] },
           { positions: ['seated', 'supine'] },
         ],
+      },
+      {
+        because: 'the class moves over open ground',
+        signs: ['outdoors', 'running-class'],
+        names: ['crawl', 'bear walk', 'jog', 'run', 'bound', 'hill', 'repeat', 'stride'],
+        unless: [{ signs: ['indoors'] }, { kit: ['treadmill', 'rowing machine'] }],
+      },
+      {
+        because: 'the class moves over open ground',
+        signs: ['outdoors', 'running-class'],
+        known: false,
+        also: { signs: ['travels', 'runs'] },
+        unless: [{ signs: ['indoors'] }, { kit: ['treadmill', 'wall', 'rowing machine', 'rings'] }, GROUNDED],
+      },
+      {
+        because: 'a drill over open ground',
+        signs: ['running-class'],
+        names: ['lunge'],
+        unless: [{ names: ['reverse', 'back', 'static', 'split', 'side'] }, { signs: ['indoors'] }],
+      },
+      {
+        because: 'the instructor warns of it where the class moves along',
+        warned: ['surface-check'],
+        names: ['walk', 'walking', 'march', 'jog', 'run', 'crawl', 'lunge', 'skip'],
+        unless: [GROUNDED],
+      },
+      {
+        because: 'the instructor warns of it outdoors',
+        signs: ['outdoors', 'running-class'],
+        warned: ['surface-check'],
+        unless: [{ signs: ['indoors'] }, GROUNDED, { names: ['swing', 'stretch', 'raise'] }],
       },
     ],
     offer: 'Look over the ground first: dry, level, no holes, roots or kerbs on your way.',

@@ -6,6 +6,9 @@ type Row = Omit<Hazard, 'slug'>
 /** A rest in a wide shape is no work for the pelvis. */
 const REST_SHAPES = { names: ["child's pose", 'puppy pose', 'relaxation', 'lean on ball', 'legs up the wall'] } as const
 
+/** An unknown exercise on one foot; other words that stand near are of the next one. */
+const ON_ONE_FOOT = { known: false, signs: ['one-foot-off'] } as const
+
 export const PEOPLE_HAZARDS = {
   'fall-risk': {
     name: 'Risk of falling',
@@ -33,6 +36,20 @@ export const PEOPLE_HAZARDS = {
         names: ['march'],
         unless: [{ positions: ['seated', 'supine'] }, { names: ['bridge'] }],
       },
+      {
+        because: 'the instructor has the class keep hold of something',
+        audience: ['older-adults', 'pregnancy', 'rehab'],
+        warned: ['fall-risk'],
+        known: false,
+        unless: [
+          { movements: ['stretch', 'breathing'] },
+          { positions: ['supine', 'prone', 'side-lying', 'all-fours'] },
+          {
+            positions: ['seated'],
+            unless: [{ signs: ['one-foot-off', 'on-one-leg', 'up-on-toes', 'rises-from-seat', 'steps-up'] }],
+          },
+        ],
+      },
     ],
     offer: 'Keep hold of a firm chair, a rail or the wall, or have it within reach.',
     concerns: 'older adults, pregnancy, anyone unsteady or dizzy',
@@ -48,12 +65,19 @@ export const PEOPLE_HAZARDS = {
         because: 'older adults rise again and again',
         audience: ['older-adults'],
         movements: ['sit-to-stand', 'floor-to-stand'],
+        unless: [ON_ONE_FOOT],
       },
       {
         because: 'older adults rise again and again',
         audience: ['older-adults'],
         names: ['toe touch', 'roll down', 'bend and reach', 'get up'],
         unless: [{ positions: ['seated', 'supine', 'hands-supported'] }],
+      },
+      {
+        because: 'the instructor warns of it',
+        audience: ['older-adults'],
+        warned: ['dizziness-rise'],
+        known: false,
       },
       {
         because: 'the body rises to standing from a hanging fold',
@@ -75,8 +99,9 @@ export const PEOPLE_HAZARDS = {
         because: 'older adults bend or turn the spine to its end',
         audience: ['older-adults'],
         movements: ['spine-flexion', 'spine-rotation', 'curl-up'],
-        unless: [{ names: ['pelvic tilt', 'pelvic clock', 'cat cow', 'cat camel', 'punch', 'uppercut'] }],
+        unless: [{ names: ['pelvic tilt', 'pelvic clock', 'cat cow', 'cat camel', 'punch', 'uppercut'] }, ON_ONE_FOOT],
       },
+      { because: 'the instructor warns of it', audience: ['older-adults'], warned: ['bone-health'], known: false },
     ],
     offer:
       'If you have thin bones or have broken a bone in your back, keep the movement small, slow and without weight, or ask a licensed professional which version suits you.',

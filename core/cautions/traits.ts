@@ -1,6 +1,7 @@
 /** What the cautions reason with: an exercise as one class teaches it, and conditions over that. */
 import type { CatalogueEntry, Movement, Position, Region } from '../catalogue/entry.ts'
 import type { Audience, Scheme } from '../../shared/log-sheet.ts'
+import type { HazardSlug } from './hazard-slugs.ts'
 import type { Sign } from './words/en/sign-words.ts'
 
 /** One exercise of one class: what the catalogue says of it, and what the segment's own fields and words add or change. */
@@ -20,6 +21,8 @@ export interface Traits {
   audience: ReadonlySet<Audience>
   /** What its cues, dose words and class say beyond the attributes. */
   signs: ReadonlySet<Sign>
+  /** Hazards that its own spoken cautions name. */
+  warned: ReadonlySet<HazardSlug>
   /** How it is organised; of its own dose, else of most doses of the class. */
   scheme: Scheme
   /** Reps until none are left. */
@@ -40,7 +43,11 @@ export interface Condition {
   kit?: readonly string[]
   regions?: readonly Region[]
   signs?: readonly Sign[]
+  /** The instructor warns of one of these here. */
+  warned?: readonly HazardSlug[]
   schemes?: readonly Scheme[]
+  /** The catalogue holds it. */
+  known?: boolean
   loaded?: boolean
   still?: boolean
   toMax?: boolean
@@ -54,7 +61,7 @@ export interface Condition {
 
 /** True when the condition fits the exercise. */
 export function meets(traits: Traits, condition: Condition): boolean {
-  const { audience, names, positions, movements, kit, regions, signs, schemes } = condition
+  const { audience, names, positions, movements, kit, regions, signs, warned, schemes } = condition
   return (
     anyOf(audience, traits.audience) &&
     anyOf(positions, traits.positions) &&
@@ -62,6 +69,8 @@ export function meets(traits: Traits, condition: Condition): boolean {
     anyOf(kit, traits.kit) &&
     anyOf(regions, traits.regions) &&
     anyOf(signs, traits.signs) &&
+    anyOf(warned, traits.warned) &&
+    (condition.known === undefined || condition.known === (traits.entry !== null)) &&
     (schemes === undefined || schemes.includes(traits.scheme)) &&
     (names === undefined || names.some((name) => isNamed(traits, name))) &&
     (condition.loaded === undefined || condition.loaded === traits.loaded) &&

@@ -8,15 +8,23 @@ import { findKit } from './find-kit.ts'
 
 export type Description = Pick<Segment, 'exercise' | 'equipment' | 'position' | 'sideShown' | 'easier' | 'harder'>
 
-/** The description of one exercise. @param said its words @param sidesNamed the sides they name @param classKit kit of the whole class */
+/**
+ * The description of one exercise.
+ * @param said its words
+ * @param sidesNamed the sides they name
+ * @param classKit kit of the whole class
+ * @param sureKit kit that the class names again and again
+ */
 export function describeExercise(
   teaching: Teaching,
   said: string,
   sidesNamed: readonly SideNamed[],
   classKit: readonly string[],
+  sureKit: readonly string[] = classKit,
 ): Description {
-  const ownKit = findKit(said, 1)
-  const entry = findEntry(teaching.name, { kit: [...ownKit, ...classKit] }) ?? teaching.entry
+  const ownKit = findKit(said, 1).filter((piece) => !OTHER_SENSE.includes(piece) || sureKit.includes(piece))
+  const choice = sureKit.includes('barbell') && BAR.test(said) ? ['barbell', ...ownKit] : ownKit
+  const entry = findEntry(teaching.name, { kit: [...choice, ...classKit] }) ?? teaching.entry
   const known = entry?.kit ?? []
   const equipment = [
     ...new Set([...known.filter((piece) => ownKit.includes(piece) || classKit.includes(piece)), ...heldKit(ownKit)]),
@@ -30,6 +38,11 @@ export function describeExercise(
     harder: neighbours(entry?.harder ?? []),
   }
 }
+
+/** Kit whose words often mean something else: straps, a phone that rings, a heel that slides. */
+const OTHER_SENSE: readonly string[] = ['rings', 'rowing machine']
+/** How a barbell is named in a class that uses one. */
+const BAR = /\b(?<!(?:pull|chin)[- ]?ups? )bar\b/i
 
 /** Words that take one-sided work through both sides: left and right worked, or a change from one to the other. */
 function isOnBoth(named: readonly SideNamed[]): boolean {

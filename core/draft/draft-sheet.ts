@@ -10,6 +10,7 @@ import { draftPlan } from './draft-plan.ts'
 import { findCounts } from './find-counts.ts'
 import { findSides, isClassMirrored } from './find-sides.ts'
 import { findClassCautions, findSpokenCautions } from './find-cautions.ts'
+import { hearAudience } from './hear-audience.ts'
 import { findExercises } from './find-exercises.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { TextSpan } from './place-spans.ts'
@@ -50,6 +51,7 @@ export function draftSheet(input: DraftInput): LogSheet {
 
   const speech = readSpeech(transcript.lines)
   const kit = findKit(speech.text)
+  const sureKit = findKit(speech.text, SURE)
   const { teachings, mentioned, namings, blocks } = findExercises(speech, kit)
   const doses = attachDoses(speech, teachings, namings, blocks)
   const nextCueId = counter('cue')
@@ -62,6 +64,7 @@ export function draftSheet(input: DraftInput): LogSheet {
     buildSegment(speech, teaching, doses[index], {
       id: segmentId(index),
       kit,
+      sureKit,
       durationMs,
       nextCueId,
       mirrored,
@@ -71,8 +74,10 @@ export function draftSheet(input: DraftInput): LogSheet {
   const taught = segments.flatMap(({ exercise, spans: [main] }) =>
     main ? [{ name: exercise.name, startMs: main.startMs, endMs: main.endMs }] : [],
   )
+  const heard = head.audience.length > 0 ? [] : hearAudience(speech.text)
   return LogSheet.parse({
     ...head,
+    ...(heard.length > 0 && { audienceHeard: heard }),
     sections: nameSections(taught, durationMs),
     segments,
     classCautions: findClassCautions(
@@ -83,9 +88,14 @@ export function draftSheet(input: DraftInput): LogSheet {
   })
 }
 
+/** Kit named at least so often is what the class is about. */
+const SURE = 4
+
 interface SegmentSetting {
   id: string
   kit: readonly string[]
+  /** Kit that is named again and again. */
+  sureKit: readonly string[]
   durationMs: Ms
   nextCueId: () => string
   /** Whether the whole class is taught as in a mirror. */
@@ -113,7 +123,7 @@ function buildSegment(
     state: 'proposed',
     confidence: teaching.confidence,
     ruleId: teaching.ruleId,
-    ...describeExercise(teaching, said, sidesInside, setting.kit),
+    ...describeExercise(teaching, said, sidesInside, setting.kit, setting.sureKit),
     mirrored: setting.mirrored || sidesNamed.some(({ as }) => as === 'mirrored') ? true : null,
     spans,
     cutOuts: teaching.spans.slice(0, 1).flatMap((span) => findSlips(speech, span)),

@@ -1,6 +1,7 @@
 /** Finds the cautions that were said: which hazard they speak of, for one exercise or the whole class, in exact words. */
 import type { Caution } from '../../shared/log-sheet.ts'
 import { hazardsIn, isClassWide } from '../cautions/find-hazards.ts'
+import type { HazardSlug } from '../cautions/hazard-slugs.ts'
 import { indexSpans } from './index-spans.ts'
 import { quoteSentence } from './quote-piece.ts'
 import type { TextSpan } from './place-spans.ts'
@@ -16,11 +17,66 @@ export function findSpokenCautions(speech: Speech, spans: readonly TextSpan[]): 
 /** The cautions spoken outside all exercises, or with words that reach the whole class. */
 export function findClassCautions(speech: Speech, spans: readonly TextSpan[]): Caution[] {
   const isInside = indexSpans(spans.map((span) => ({ ...span, owner: true })))
+  const first = Math.min(...spans.map(({ offset }) => offset))
+  let before: Sentence | null = null
   return speech.sentences.flatMap((sentence) => {
     const isOwn = isInside(sentence.offset) !== null
-    if (isOwn && !isClassWide(speech.text.slice(sentence.offset, sentence.end))) return []
-    return cautionsOf(speech, sentence, 'class')
+    if (!isOwn) {
+      const found = [...cautionsOf(speech, sentence, 'class'), ...cautionsAcross(speech, before, sentence)]
+      before = sentence
+      if (sentence.offset < first || isClassWide(wordsOf(speech, sentence))) return found
+      return found.filter(({ hazard }) => !OF_ONE_EXERCISE.includes(hazard))
+    }
+    before = null
+    if (isClassWide(wordsOf(speech, sentence))) {
+      const own = cautionsOf(speech, sentence, 'class')
+      const next = speech.sentences[sentence.index + 1]
+      if (own.length > 0 || !next || sentence.wordCount + next.wordCount > TOGETHER_WORDS) return own
+      return cautionsOf(speech, next, 'class').filter(({ hazard }) => !OF_ONE_EXERCISE.includes(hazard))
+    }
+    if (sentence.offset > speech.text.length * OPENING) return []
+    return cautionsOf(speech, sentence, 'class').filter(({ hazard }) => hazard === 'pain-stop')
   })
+}
+
+/** Between two exercises these are said of the one just done or the next, not of the class. */
+const OF_ONE_EXERCISE: readonly string[] = [
+  'neck-pull',
+  'inverted-head-down',
+  'loaded-spinal-flexion',
+  'dizziness-rise',
+  'bone-health',
+  'supine-pregnancy',
+  'coning',
+  'knee-tracking',
+  'knee-torsion',
+  'overhead-shoulder',
+  'safe-dismount',
+  'lumbar-extension',
+] satisfies HazardSlug[]
+
+/** A rule on pain that is told in the first part of a class holds for all of it. */
+const OPENING = 0.15
+
+/** What two sentences in a row say only together: "Sharp pain? You stop." */
+function cautionsAcross(speech: Speech, before: Sentence | null, sentence: Sentence): Caution[] {
+  if (before === null || before.wordCount + sentence.wordCount > TOGETHER_WORDS) return []
+  const words = [before, sentence].map((one) => wordsOf(speech, one))
+  const apart = new Set(words.flatMap(hazardsIn))
+  const joined = words.map((said) => said.replace(/[.!?;:…]+/g, ',')).join(', ')
+  return marksOf(
+    speech,
+    sentence,
+    'class',
+    hazardsIn(joined).filter((hazard) => !apart.has(hazard) && !OF_ONE_EXERCISE.includes(hazard)),
+  )
+}
+
+/** Two sentences longer than this are not one thought. */
+const TOGETHER_WORDS = 24
+
+function wordsOf(speech: Speech, sentence: Sentence): string {
+  return speech.text.slice(sentence.offset, sentence.end)
 }
 
 /** The sentences that start inside a span. */
@@ -33,8 +89,15 @@ export function sentencesIn(speech: Speech, span: TextSpan): Sentence[] {
 }
 
 function cautionsOf(speech: Speech, sentence: Sentence, scope: Caution['scope']): Caution[] {
-  if (sentence.cues.length === 0 && sentence.role !== 'chat') return []
-  const hazards = hazardsIn(speech.text.slice(sentence.offset, sentence.end))
+  return marksOf(speech, sentence, scope, hazardsIn(wordsOf(speech, sentence)))
+}
+
+function marksOf(
+  speech: Speech,
+  sentence: Sentence,
+  scope: Caution['scope'],
+  hazards: readonly HazardSlug[],
+): Caution[] {
   if (hazards.length === 0) return []
   const isCue = sentence.cues.some((cue) => cue.kind === 'caution')
   const { text, atMs } = quoteSentence(speech, sentence)

@@ -85,7 +85,7 @@ function findPointedAt(segments: readonly Segment[]): Set<string> {
 }
 
 /** Fields of the class that each draft of it prints anew. */
-const DRAFTED_FIELDS: readonly (keyof LogSheet)[] = ['sections', 'mentioned']
+const DRAFTED_FIELDS: readonly (keyof LogSheet)[] = ['sections', 'mentioned', 'audienceHeard']
 
 function mergeFields(current: LogSheet, fresh: LogSheet): LogSheet {
   const set = current.setByPerson ?? []

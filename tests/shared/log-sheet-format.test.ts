@@ -22,6 +22,7 @@ const full = LogSheet.parse({
   durationMs: 754_000,
   source: { sha256: '0f'.repeat(32), durationMs: 754_000 },
   audience: ['older-adults', 'beginners'],
+  audienceHeard: ['older-adults'],
   media: [
     {
       id: 'cam-1',

@@ -1,9 +1,10 @@
 // What the words of a sentence cover.
 import { describe, expect, it } from 'vitest'
-import { hazardsIn, isClassWide, warnsOfHeldBreath } from '../../../core/cautions/find-hazards.ts'
+import { hazardsIn, isClassWide, topicsOf, warnsOfHeldBreath } from '../../../core/cautions/find-hazards.ts'
+import { SAID_IN_CLASSES } from './said-in-classes.ts'
 import { SAID, SAID_FREELY } from './said-of-hazards.ts'
 
-const ALL = [...Object.entries(SAID), ...Object.entries(SAID_FREELY)]
+const ALL = [...Object.entries(SAID), ...Object.entries(SAID_FREELY), ...Object.entries(SAID_IN_CLASSES)]
 const COVERED = ALL.flatMap(([hazard, { covers }]) => covers.map((text) => ({ hazard, text })))
 const MISSED = ALL.flatMap(([hazard, { misses }]) => misses.map((text) => ({ hazard, text })))
 
@@ -49,12 +50,31 @@ describe('warnsOfHeldBreath', () => {
   })
 })
 
+describe('topicsOf', () => {
+  it.each([
+    ['caution', 'That shoulder of yours, Jim, be wise', ['overhead-shoulder']],
+    ['execution', 'Roll your shoulders back', []],
+    ['fault', 'Knees are sneaking inside', ['knee-tracking']],
+    ['setup', 'Knees inside the band', []],
+    ['caution', 'Facing the chair', ['fall-risk']],
+    ['setup', 'Facing the chair', []],
+    ['caution', '', []],
+  ] as const)('%s: %s', (kind, text, slugs) => {
+    expect(topicsOf(kind, text)).toEqual(expect.arrayContaining([...slugs]))
+    if (slugs.length === 0) expect(topicsOf(kind, text)).toEqual([])
+  })
+})
+
 describe('isClassWide', () => {
   it.each([
     ['Before every exercise, give those straps a tug.', true],
     ['all the way through this class keep a chair next to you', true],
     ['If any of these hurt, stop.', true],
     ['Whenever you stand up today, wait a moment.', true],
+    ['One rule, and it goes for everything we do: no holding your breath.', true],
+    ['Up to three out of ten you carry on.', true],
+    ['Keep hold of it the whole time.', false],
+    ['No lifting the shoulders, every rep.', false],
     ['If your shoulder pinches, make the circle smaller.', false],
     ['Keep the knee over the toes.', false],
     ['', false],

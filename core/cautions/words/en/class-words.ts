@@ -1,5 +1,5 @@
 /** How titles name an audience, and how sheets and set-up words name a position. */
-import type { Position } from '../../../catalogue/entry.ts'
+import type { Movement, Position } from '../../../catalogue/entry.ts'
 import type { Audience } from '../../../../shared/log-sheet.ts'
 import type { Sign } from './sign-words.ts'
 
@@ -54,4 +54,42 @@ export const SETUP_POSITIONS: readonly (readonly [Sign, Position])[] = [
   ['one-knee-down', 'half-kneeling'],
   ['on-one-leg', 'single-leg'],
   ['jumps', 'standing'],
+]
+
+/** What words of the movement show of an exercise that no catalogue holds, where all of the signs are there: where the body is. */
+export const SHOWN_POSITIONS: readonly (readonly [readonly Sign[], Position])[] = [
+  [['jumps'], 'standing'],
+  [['hips-back'], 'standing'],
+  [['bar-off-floor'], 'standing'],
+  [['bar-on-back'], 'standing'],
+  [['up-on-toes'], 'standing'],
+  [['rises-from-seat'], 'standing'],
+  [['at-seat-front', 'stands-up'], 'standing'],
+  [['sits-deep'], 'standing'],
+  [['narrow-stance'], 'standing'],
+  [['on-one-leg'], 'single-leg'],
+  [['one-foot-off'], 'single-leg'],
+]
+
+/** The same: what moves. */
+export const SHOWN_MOVEMENTS: readonly (readonly [readonly Sign[], Movement])[] = [
+  [['jumps'], 'jump'],
+  [['hips-back'], 'hinge'],
+  [['bar-off-floor'], 'hinge'],
+  [['sits-deep'], 'squat'],
+  [['bar-on-back'], 'squat'],
+  [['drops-a-knee'], 'lunge'],
+  [['rises-from-seat'], 'sit-to-stand'],
+  [['at-seat-front', 'stands-up'], 'sit-to-stand'],
+  [['up-on-toes'], 'heel-raise'],
+  [['steps-up'], 'step'],
+  [['steps-out'], 'step'],
+  [['narrow-stance'], 'balance'],
+  [['makes-circles', 'one-foot-off'], 'circles'],
+  [['presses-overhead'], 'overhead'],
+  [['trunk-turns'], 'spine-rotation'],
+  [['folds-forward', 'seated'], 'spine-flexion'],
+  [['curls-up', 'on-back'], 'curl-up'],
+  [['rows', 'hips-back'], 'pull'],
+  [['runs'], 'run'],
 ]

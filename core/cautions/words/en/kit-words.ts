@@ -60,6 +60,10 @@ export const PASSING_WEIGHTS = [
   ['band', 'the_band|your_band|a_band|the_bands|the_tube'],
 ] as const satisfies readonly (readonly [string, string])[]
 
+/** Any of these said anywhere: the class lifts or pulls something. */
+export const WEIGHT_SAYING =
+  'dumbbell|dumbbells|dumb_bell|dumb_bells|weights|hand_weight|kettlebell|kettlebells|barbell|the_bar|band|bands|bell|bells|tins|cans|sandbag|plates|medicine_ball'
+
 /** Weights proper; a class that names one of them uses that one, whatever the catalogue expects. */
 export const WEIGHTS: readonly string[] = [
   'kettlebell',

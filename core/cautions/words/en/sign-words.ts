@@ -3,6 +3,7 @@
  * Source: the trade's everyday English, written for this product.
  */
 import type { CueKind } from '../../../../shared/log-sheet.ts'
+import type { ShownSign } from './shown-words.ts'
 
 export interface SignWords {
   sign: string
@@ -38,7 +39,7 @@ export const SIGN_WORDS = [
     kinds: ['breathing', 'execution', 'setup', 'tempo', 'focus'],
     says: [
       'hold|holding|trap .. your_breath|the_breath|that_breath|the_air|your_air|breath_in|breath_out',
-      'hold .. it .. in',
+      'hold_it_in_for|hold_that_in|keep_it_in|hold_it_in_there',
       'hold .. empty',
       'breathe_in|inhale|big_breath|deep_breath|breath_in|sniff_in .. hold_it|and_hold|then_hold',
       'breath|breathe_in|inhale|air|gulp ... brace|bracing',
@@ -50,15 +51,17 @@ export const SIGN_WORDS = [
     says: [
       'anchor|anchored|door_anchor|anchor_point',
       'band|tube|it|loop .. round|around|through|over|to|on ... post|pole|door|handle|rail|banister|hook|tree|frame|table_leg|bed_leg|radiator|rack|something_solid|something_sturdy|upright',
-      'shut .. door',
+      'shut ... door',
+      'fix|hook|tie|loop|trap|clip|wedge|sling|attach .. it|band|knot|end|them .. in|round|around|to|over|through .. door|post|pole|handle|rail|tree|rack|frame|fence|hinge',
       'band .. in .. door',
     ],
   },
   {
     sign: 'band-at-foot',
     says: [
-      'stand|standing|step .. on|onto .. band|tube|middle|it',
-      'band|tube|it|loop .. under|round|around|beneath ... foot|feet|arch|arches|sole|soles|shoe|shoes|instep|toes',
+      'stand_on|standing_on|step_on|step_onto|stood_on .. band|tube|middle_of|it',
+      'stand|standing|step|stood ... on|onto .. band|tube|middle_of',
+      'band|bands|tube|it|loop .. under|round|around|beneath ... foot|feet|arch|arches|sole|soles|shoe|shoes|instep|toes',
       'foot|feet .. on|in|through .. band|loop|middle_of',
       'band .. trapped|pinned .. foot|feet',
     ],
@@ -97,6 +100,24 @@ export const SIGN_WORDS = [
       'until .. cannot|cant .. another|one_more|any_more',
     ],
   },
+  {
+    sign: 'hangs',
+    kinds: ['execution', 'setup', 'range', 'tempo'],
+    says: [
+      'hang .. from|off|on .. bar|rings|them|beam|it',
+      'just_hang|let_yourself_hang|hang_tall|hang_long|hang_there|dead_hang|active_hang|you_hang|you_are_hanging|youre_hanging',
+      'feet|toes .. off|leave .. floor|box|ground|step & hang|hanging',
+    ],
+  },
+  {
+    sign: 'bar-off-floor',
+    kinds: ['execution', 'setup', 'range', 'fault'],
+    says: [
+      'bar .. over .. laces|shoelaces|shoe_laces|mid_foot|midfoot|middle_of',
+      'pull|take .. slack .. out',
+      'push .. floor .. away & stand|bar|up',
+    ],
+  },
   { sign: 'barefoot', from: 'both', says: ['barefoot|bare_feet|shoes_off'] },
   { sign: 'warm-up', from: 'dose', says: ['warm_up|warming_up|cool_down|cooling_down|nothing_on_it'] },
   { sign: 'eyes-closed', from: 'both', says: ['close .. eyes', 'eyes .. closed|shut'] },
@@ -133,7 +154,11 @@ export const SIGN_WORDS = [
     kinds: ['setup', 'execution'],
     says: ['on .. one|standing .. leg|foot', 'stand|standing|balance|balancing .. on .. one|left|right'],
   },
-  { sign: 'jumps', kinds: ['setup', 'execution'], says: ['jump|jumps|jumping|hop|hops|hopping|leap|bound|bounding'] },
+  {
+    sign: 'jumps',
+    kinds: ['setup', 'execution'],
+    says: ['jump|jumps|jumping|hop|hops|hopping|leap|leaps|leaping|bound|bounds|bounding'],
+  },
   {
     sign: 'no-load',
     kinds: ['setup'],
@@ -152,17 +177,39 @@ export const CLASS_SIGN_WORDS = [
   {
     sign: 'outdoors',
     says: [
-      'outdoors|out_doors|outdoor|grass|pavement|running_track|the_track|athletics_track|playing_field|the_park|trail|towpath|kerb|footpath|tarmac',
+      'outdoors|out_doors|outdoor|grass|pavement|running_track|the_track|athletics_track|playing_field|the_park|trail|towpath|kerb|footpath|tarmac|patio|paving|slabs|the_lawn|decking',
     ],
   },
   { sign: 'indoors', says: ['treadmill|treadmills|sports_hall|studio|living_room|indoors|indoor'] },
 ] as const
 
-/** Classes of one kind, told by their title or by what most of their exercises are. */
+/** Classes of one kind, told by their title, by what most of their exercises are, or by words that come again and again. */
 export const CLASS_KINDS = [
-  { sign: 'running-class', says: ['running|run_club|runners|run_drills'], movement: 'run' },
-  { sign: 'rowing-class', says: ['rower|rowing|rowing_machine|ergo|erg|erging'], movement: 'row-machine' },
+  {
+    sign: 'running-class',
+    says: ['running|run_club|runners|run_drills'],
+    movement: 'run',
+    words: ['run|runs|running|runner|runners|jog|jogging|jogs|sprint|sprints|sprinting|strides'],
+  },
+  {
+    sign: 'rowing-class',
+    says: ['rower|rowing|rowing_machine|ergo|erg|erging'],
+    movement: 'row-machine',
+    words: ['rowing_machine|the_erg|the_rower|footplate|flywheel|stroke_rate'],
+  },
 ] as const
+
+/** Kit that at least a quarter of the exercises of a class use, and at least three: the class is built on it. */
+export const KIT_CLASSES = [
+  { sign: 'barbell-class', kit: 'barbell' },
+  { sign: 'rings-class', kit: 'rings' },
+  { sign: 'band-class', kit: 'band' },
+  { sign: 'kettlebell-class', kit: 'kettlebell' },
+  { sign: 'dumbbell-class', kit: 'dumbbell' },
+] as const
+
+/** A class of some length in which no weight, band or machine is ever named. */
+export const NOTHING_LIFTED = 'nothing-lifted'
 
 /** A cue of the kind breathing is there, whatever it says. */
 export const BREATHING_CUED = 'breathing-cued'
@@ -170,4 +217,10 @@ export const BREATHING_CUED = 'breathing-cued'
 type SignOf<List extends readonly { sign: string }[]> = List[number]['sign']
 
 export type Sign =
-  SignOf<typeof SIGN_WORDS> | SignOf<typeof CLASS_SIGN_WORDS> | SignOf<typeof CLASS_KINDS> | typeof BREATHING_CUED
+  | ShownSign
+  | SignOf<typeof SIGN_WORDS>
+  | SignOf<typeof CLASS_SIGN_WORDS>
+  | SignOf<typeof CLASS_KINDS>
+  | SignOf<typeof KIT_CLASSES>
+  | typeof NOTHING_LIFTED
+  | typeof BREATHING_CUED
