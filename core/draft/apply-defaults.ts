@@ -5,18 +5,22 @@ import type { DefaultDose } from './find-defaults.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { Group } from './find-groups.ts'
+import type { Sentence, Speech } from './read-speech.ts'
 import { hasWork } from './merge-doses.ts'
 
 /** Exercises behind "five things, forty seconds each, three times": the stations of a circuit that nobody lists. */
 export function unlistedStations(
+  speech: Speech,
   teachings: readonly Teaching[],
   own: readonly (readonly DoseHit[])[],
   groups: readonly Group[],
   defaults: readonly DefaultDose[],
 ): Group[] {
   return defaults.flatMap(({ hit, circuit }, at): Group[] => {
-    const until = defaults.slice(at + 1).find((later) => later.circuit)?.hit.offset ?? Infinity
     if (!circuit) return []
+    const next = defaults.slice(at + 1).find((later) => later.circuit)?.hit.offset ?? Infinity
+    const isOver = ({ offset, words }: Sentence): boolean => offset > hit.offset && CIRCUIT_OVER.test(words)
+    const until = Math.min(next, speech.sentences.find(isOver)?.offset ?? Infinity)
     const members: number[] = []
     for (const [index, { spans }] of teachings.entries()) {
       const start = spans[0]?.offset ?? 0
@@ -25,9 +29,18 @@ export function unlistedStations(
       if (!tells) members.push(index)
       else if (members.length >= 2) break
     }
-    return members.length >= 2 ? [{ scheme: 'circuit', members, offset: hit.offset }] : []
+    // one that the list of stations left out stands beside those it named
+    const isBeside = (member: number): boolean =>
+      groups.some(
+        (group) => group.scheme === 'circuit' && group.members.some((other) => Math.abs(other - member) === 1),
+      )
+    return members.length >= 2 || members.some(isBeside) ? [{ scheme: 'circuit', members, offset: hit.offset }] : []
   })
 }
+
+/** "And that's the circuit." Plain words. */
+const CIRCUIT_OVER =
+  /\b(?:thats|that is|end of|done with|finished) (?:the|your|our|that) (?:whole )?(?:circuit|tabata|stations|loop)\b(?! (?:one|two|three|part))|\b(?:circuit|tabata|loop)(?:s| is)? (?:done|over|finished)\b/
 
 /** A hold inside a rep, or one or two of something: no dose of a station. */
 function isAside({ reps, workSeconds, distanceM, holdSeconds }: Prescription): boolean {

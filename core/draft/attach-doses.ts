@@ -56,7 +56,7 @@ export function attachDoses(
     for (const one of owners) own[one.owner]?.push(one.hit)
   }
   const defaults = findDefaults(speech, (offset) => owning.teachingAt(offset) !== null)
-  groups.push(...unlistedStations(teachings, own, groups, defaults))
+  groups.push(...unlistedStations(speech, teachings, own, groups, defaults))
   const result: AttachedDose[] = []
   teachings.forEach((teaching, index) => {
     const group = groups.find(({ members }) => members.includes(index))

@@ -1,8 +1,10 @@
 /** Finds exercises that go in turns by how they are called: taught one after the other, then called again round by round. */
 import { foldWords } from '../catalogue/fold-words.ts'
 import type { Teaching } from './find-exercises.ts'
+import { partAtCalls } from './part-at-calls.ts'
 import { turnsOf } from './place-turns.ts'
 import type { Call, Returns } from './place-turns.ts'
+import type { TextSpan } from './place-spans.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { CALL_END, CALL_LEAD, FIRST_CALL, ORDER_SAID, ORDERS, ROUND_CALL, SHARED_WORDS } from './words/en/call-words.ts'
 
@@ -23,7 +25,9 @@ export interface FoundTurns {
 }
 
 /** Teachings in order of their main spans, with the turns that were called; what only repeats a name of a member is a turn of it. */
-export function findTurns(speech: Speech, teachings: readonly Teaching[]): FoundTurns {
+export function findTurns(whole: Speech, teachings: readonly Teaching[]): FoundTurns {
+  const names = new Set(teachings.flatMap(({ name, alsoCalled }) => [name, ...alsoCalled].flatMap(wordsOf)))
+  const speech = partAtCalls(whole, (word) => names.has(word))
   const left = [...teachings]
   const blocks: TurnBlock[] = []
   let first = 0
@@ -41,6 +45,8 @@ export function findTurns(speech: Speech, teachings: readonly Teaching[]): Found
       const spans = [...outside, ...own.map(({ offset, end }) => ({ offset, end }))].sort((a, b) => a.offset - b.offset)
       left[member] = { ...teaching, spans: [{ offset: main.offset, end: until }, ...spans] }
     }
+    const aside = members.includes(at) ? undefined : left[at]
+    if (aside) left[at] = { ...aside, spans: aside.spans.map((span) => endedBy(span, block.from)) }
     blocks.push({
       members,
       offset: left[members[0] ?? 0]?.spans[0]?.offset ?? 0,
@@ -51,6 +57,10 @@ export function findTurns(speech: Speech, teachings: readonly Teaching[]): Found
     first = at + 1
   }
   return { teachings: left, blocks }
+}
+
+function endedBy(span: TextSpan, limit: number): TextSpan {
+  return span.offset < limit ? { ...span, end: Math.min(span.end, limit) } : span
 }
 
 /** A block has at most so many members. */
@@ -101,8 +111,11 @@ function returnsOf(speech: Speech, teachings: readonly Teaching[], indexes: read
 function membersOf(recent: readonly number[], called: ReadonlySet<number>): number[] {
   const members: number[] = []
   for (const [at, index] of recent.toReversed().entries()) {
-    const next = recent.at(-2 - at)
-    if (!called.has(index) && !(members.length > 0 && next !== undefined && called.has(next))) break
+    const [next, second] = [recent.at(-2 - at), recent.at(-3 - at)]
+    const isBetween = next !== undefined && called.has(next)
+    // what was shown last may be an aside: the two before it are called, it is not
+    if (at === 0 && !called.has(index) && isBetween && second !== undefined && called.has(second)) continue
+    if (!called.has(index) && !(members.length > 0 && isBetween)) break
     members.unshift(index)
   }
   return members
@@ -171,12 +184,23 @@ function callsIn(
     const isRound = ROUND_CALL.test(sentence.words)
     const member =
       returned.get(index)?.member ?? (isRound ? namedIn(speech, sentence, keys) : calledIn(speech, sentence, keys))
-    // a name said again in its own turn calls nobody
-    if (member !== null && calls.at(-1)?.member === member && !returned.has(index)) continue
+    // a name said again in its own turn calls nobody, but one that was only announced begins where it is called
+    const last = calls.at(-1)
+    if (member !== null && last?.member === member && !returned.has(index)) {
+      if (isAnnounced(speech, last.sentence, index)) last.sentence = index
+      continue
+    }
     if (member !== null && (calls.length > 0 || member !== taught)) calls.push({ sentence: index, member })
     else if (isRound && member === null) calls.push({ sentence: index, member: null })
   }
   return calls
+}
+
+/** "Squats next. Squats, go": nothing is done between the two. */
+function isAnnounced(speech: Speech, from: number, to: number): boolean {
+  const between = speech.sentences.slice(from, to)
+  const isNext = between.some(({ role, words }) => role === 'move' || /\bnext$/.test(words))
+  return isNext && !between.some(({ role }) => role === 'teach' || role === 'work')
 }
 
 /** The one exercise named in a sentence: "Last round of the steps". */
@@ -194,7 +218,10 @@ const CALL_WORDS = 3
 function calledIn(speech: Speech, { offset, end }: Sentence, keys: ReadonlyMap<string, number>): number | null {
   const said = speech.text.slice(offset, Math.min(end, offset + CALL_CHARACTERS))
   const words = foldWords(said)
-  let at = words.findIndex(({ text }) => !CALL_LEAD.has(text) && !/^\d+$/.test(text))
+  let at = words.findIndex(({ text }, index) => {
+    const isLead = CALL_LEAD.has(text) || /^\d+$/.test(text) || (index === 0 && words.length > 1 && LIKE_AND.test(text))
+    return !isLead
+  })
   if (at < 0) return null
   for (const last = at + CALL_WORDS; at < last; at += 1) {
     const word = words[at]
@@ -204,12 +231,17 @@ function calledIn(speech: Speech, { offset, end }: Sentence, keys: ReadonlyMap<s
     if (member === null) continue
     const next = words[at + 1]
     const isLonger = next !== undefined && !next.afterMark && memberOf(next.text, keys) === member
-    if (!isLonger) return CALL_END.test(said.slice(word.end)) ? member : null
+    const end = next !== undefined && !next.afterMark && NAME_TAIL.test(next.text) ? next.end : word.end
+    if (!isLonger) return CALL_END.test(said.slice(end)) ? member : null
   }
   return null
 }
 
 const CALL_CHARACTERS = 70
+/** "And" with a slip of one letter. */
+const LIKE_AND = /^(?:a[^n]d|an[^dy])$/
+/** Ends a name that is called by the word in front of it: "push ups", "leg raises". */
+const NAME_TAIL = /^(?:up|down|out|in|off|over|through|back|hold|raise|lift|drop)$/
 
 const isNumber = (word: string): boolean => /^(?:\d+|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty)$/.test(word)
 

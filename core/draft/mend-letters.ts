@@ -11,6 +11,8 @@ export function mendLetters(text: string): string {
     if (word.length > LONGEST || TARGETS.has(lower) || REAL.has(lower) || (times.get(bareOf(lower)) ?? 0) > 1)
       return word
     if (/^[A-Z]/.test(word) && /[a-z,] $/.test(text.slice(Math.max(0, at - 2), at))) return word
+    const plural = pluralMeant(lower, times)
+    if (plural !== null) return likeCase(plural, word)
     const meant = patternsOf(lower).flatMap((pattern) => BY_PATTERN.get(pattern) ?? [])
     const [only] = meant
     return only !== undefined && meant.length === 1 ? likeCase(only, word) : word
@@ -25,6 +27,12 @@ function timesOf(text: string): Map<string, number> {
   return times
 }
 
+/** "Rowi" where rows are spoken of elsewhere: a slip in the last letter of a plural. */
+function pluralMeant(word: string, times: ReadonlyMap<string, number>): string | null {
+  const bare = word.slice(0, -1)
+  return /[aioul]$/.test(word) && PLURALS.has(`${bare}s`) && (times.get(bare) ?? 0) >= 2 ? `${bare}s` : null
+}
+
 function bareOf(word: string): string {
   return word.replace(/s$/, '')
 }
@@ -32,13 +40,23 @@ function bareOf(word: string): string {
 /** Words of names shorter than this have too many neighbours that are words of their own. */
 const SHORTEST = 5
 
-/** What decides most: amounts, what they count, and the words of names. */
+/** "Last round", "third time": what calls the next round. */
+const ORDERS = ['last', 'next', 'third', 'second', 'final']
+
+/** What decides most: amounts, what they count, the order of rounds, and the words of names. */
 const TARGETS: ReadonlySet<string> = new Set([
   ...CATALOGUE.flatMap(({ name, alsoCalled }) => [name, ...alsoCalled])
     .flatMap(wordsOf)
     .filter((word) => word.length >= SHORTEST),
-  ...[...WORD_CLASSES.number, ...WORD_CLASSES.unit, ...DOSE_JOINTS].filter((word) => word.length >= SHORTEST - 1),
+  ...[...WORD_CLASSES.number, ...WORD_CLASSES.unit, ...DOSE_JOINTS, ...ORDERS].filter(
+    (word) => word.length >= SHORTEST - 1,
+  ),
 ])
+const PLURALS: ReadonlySet<string> = new Set(
+  CATALOGUE.flatMap(({ name, alsoCalled }) => [name, ...alsoCalled])
+    .flatMap(wordsOf)
+    .filter((word) => word.endsWith('s')),
+)
 /** A slip is as long as the word that was meant. */
 const LONGEST = [...TARGETS].reduce((most, word) => Math.max(most, word.length), 0)
 const REAL: ReadonlySet<string> = new Set(REAL_WORDS)

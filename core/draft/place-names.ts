@@ -3,7 +3,7 @@ import { matchNames } from '../catalogue/find-entry.ts'
 import type { FoundName } from '../catalogue/find-entry.ts'
 import { ONES, TENS } from '../dose/words/en/numbers.ts'
 import { foldWords } from '../catalogue/fold-words.ts'
-import { classOf } from './break-features.ts'
+import { classOf, kindOf } from './break-features.ts'
 import type { BreakWord } from './break-features.ts'
 import { openThoughts } from './open-thoughts.ts'
 import { BRINGS_NAME } from './words/en/announcing.ts'
@@ -33,6 +33,7 @@ export function placeNames(text: string, lineStarts: ReadonlySet<number>): Place
     return {
       text: word,
       class: classOf(word),
+      kind: kindOf(word),
       offset: match.index,
       end: match.index + match[0].length,
       opensLine: lineStarts.has(match.index),
@@ -116,6 +117,8 @@ function placeName(words: readonly PlacedWord[], first: number, last: number, fo
   const next = words[last + 1]?.text ?? ''
   const from = ARTICLES.has(words[first - 1]?.text ?? '') ? first - 1 : first
   const before = words[from - 1]?.text ?? ''
+  // "five hundreds" are an amount
+  if (/^hundreds?$/.test(words[first]?.text ?? '') && words[first - 1]?.class === 'number') return null
   const isFollowed = next === '' || /^\d/.test(next) || WORK_OPENERS.has(next) || CLAUSE_OPENERS.has(next)
   if (found.kind !== 'thing' && isFollowed && isBrought(words, first))
     return { from, to: last + 1, breaksBefore: false }

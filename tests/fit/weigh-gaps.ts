@@ -7,11 +7,12 @@ import type { BreakExample } from './break-examples.ts'
 /** What tells of two words or more must come more often than what tells of one. */
 const LEAST_OFTEN = 2
 const LEAST_OFTEN_TOGETHER = 4
-const TOGETHER = /^(?:gap|ahead|behind|around|across|word-class|class-word|class-ahead) /
+const TOGETHER =
+  /^(?:gap|ahead|behind|around|across|word-class|class-word|class-ahead|word-kind|kind-word|kinds|kind-(?:opening|closing|around|across|ahead|behind)) /
 /** Weights are kept in such steps, smaller ones not at all. */
 const STEP = 0.25
 const LEAST_WEIGHT = 0.2
-const RIDGE = 2
+const RIDGE = 1.5
 const STEPS = 150
 const RATE = 0.1
 /** Sentences that stand alone tell nothing of what comes before them. */

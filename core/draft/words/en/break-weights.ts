@@ -6,907 +6,450 @@ type Rows = readonly (readonly [weight: number, of: string])[]
 
 export const BREAK_WEIGHTS: Readonly<Record<'comma' | 'stop', Readonly<Record<string, Rows>>>> = {
   comma: {
-    always: [[-0.25, 'yes']],
     before: [
-      [1, 'again fine laps no okay please right tall up well'],
+      [1, 'laps'],
       [
         0.75,
         `
-          2 8 back bow breathe breathing clock door down hat height home horns jean listen locked lot lunges metres
-          percent point ready recovery rows rule saturday six slowly sorry stop today together tray ups view
+          8 again clock fine hat lunges mailbox no okay please reds right saturday slowly started stop tall well
         `,
       ],
       [
         0.5,
         `
-          1 10 5 ache altogether armpit around backwards banana barking bear bent blades blocks board book boring
-          bottom bounces brace calves carol charity circuit climbers close college cradles crosses cushion day
-          denise desk distance dog drills duck dull dum ears eights everyone extend faint fifth finish finished
-          flat forwards four frame friday friend front gradually grapevine happens heartburn heaving heavy hiya
-          honestly hours hundreds jab kneeling kyle laces lad ladies land least left lengths level lift mailbox
-          many marged mat maureen month more mornings muscle name neck new numbers off oh ones place plank pressure
-          raise ray reds remember reps rest rhythm ringing sets seven shoulders side sides simple sitting sixes
-          smooth song squeaks started stations steps stool strain strong swimmy tables tabletop talks there these
-          thing thread through tied tiles tip tiptoes toboggan tonight top turning two walking week wheel wide
-          width work yes yet
+          1 10 2 9 ache actually armpit around banana bear bent block book bow brace breathe breathing butt calves
+          carol charity circuit close college cushion denise dog done door drills drop dull eights extend fifth
+          finish finished first flat forwards fraction hamstrings happens heaving heavy himself hiya home honestly
+          horns hundreds jab jean kneeling kyle lad ladies land least left lengths lift listen locked locks lot
+          many marged metres mornings much muscle name neck new numbers percent place point punch ray ready
+          recovery reps rest ringing round rows rule sets seven shoulders side simple sitting six smooth squeaks
+          stations steps stool stopped support swings tables talks there through tiptoes toboggan today together
+          top tray turn turning up ups view walking work yet
         `,
       ],
       [
         0.25,
         `
-          9 across actually afterwards age alright anchor ankles apart awake balcony banister bar barefoot basics
-          beat bed belly bench better bleeding block body boils bottle bounce bouncing bound bowl boxing break
-          breakfast breather bridging bugs burn butt button challenge clam clinic club core county cramp cried
-          crisp crossed deadlift deadlifts derek dips disappointed dizziness doddle done drill drink drop dry
-          dumbbell dumbbells ear effort eight either elevator evening everybody faces favourite fifteen flaring
-          flatten floor fluid flying forth forward fours fraction fresh gap gareth guy guys hamstrings hangers
-          harder haul heard heating here hills him himself hold hooks hop horizon hum ice incline insurance it
-          joining joking jug k kneecap kneel ladder length line literally lively living locks loo loose love low
-          manage marching medium middle midwife mirror mo moment monday move moving much needle needles normal offs
-          one open opened opening option out pain pair panic park pence pendulum plates pockets position promise
-          puddle puff quads ratio red resistance resting righto ropes round row rower rushing sandwich scoop seat
-          seconds shelf shout sideways sinking skaters sleepy slightly slow soon sound spikes spine splits squash
-          squats squish stacked stage standing stands stare steady step stopped stops strength struggling superman
-          support sure surprised sweep swims swings tailbone talking team that thin thirteen those ticking
-          tightness tilts tin tiny toe toes total trampoline trouble truck tucked turn twists upright waist wash
-          weddings widen wider window woman working worktop worry year years
+          5 60 across allowed alright altogether anchor ankles apart ask awake back backwards balcony banister bar
+          barking basics beat beautiful bed behind belly bench better bin blades bleeding blocks board body boring
+          bottle bottom bounce bounces bouncing bound bowl break breakfast bridging bugs burn button clever
+          climbers club core county cradles cramp cried crosses curls day deadlifts did dips distance dizziness
+          down drink dry duck dum dumbbell dumbbells ear ears either everyone faces favourite fifteen flying fold
+          frame fresh friday friend front gap gradually grapevine hangers harder heartburn heating height help here
+          hills him hop hours hover hum inside joining joking jumps kneecap laces ladder line literally lively loo
+          love man manage marching mat maureen medium middle midwife monday month moving needle normal oh ones
+          opened opening option order pad pain pause pence pillows plank plates play pockets pressure promise
+          puddle puff quads raise ratio red remember replacement resistance rhythm righto ropes rower sandwich
+          scoop seat shelf shout sinking sixes skaters slides slightly so song sorry sound spikes splits squash
+          squatting squish stacked stand standing stands stare stops strain strength stride strong struggling
+          surprised sweep swimmy swims tabletop tailbone talking taps these thing thirteen thread tied tightness
+          tiles tilts tin tiny tip toe toes tonight total touching trampoline trouble twists two waist ward wash
+          weddings week wheel wide widen wider width wings won't works year yes zip
         `,
       ],
       [
         -0.25,
         `
-          'em 15 3 4 500 500s above after always an another any anyone anything are asking baby back's bar's
-          barbell be beans blood blue body's books both brave brilliant bring bum bum's bump burpees bus butt's can
-          car chairs chalk change chest christmas cleans cobra collar complaining cool council counts couple crease
-          direction does doesn't dog's dollars dropping eighty else euro ever every exam except exercise facing
-          fall fancy far faster feeling few fifty fingers forearms forgotten free frog fun garage gets goal goes
-          good gorgeous gossip grab grass great grow had hair hand handbags hands hang happy hard he he'd head's
-          heals heart heavier heel heels his holds hopping hug i'd inches inner inwards is jacket jacks jeans keeps
-          kerb kissing knee's knuckles lands laugh laughed letter lips longer looking looks lose lost loud lunge
-          makes maybe mid mile mine's minute's my myself near need ninety nobody nobody's noodle number old onto
-          operated other outside pace palms past piece pinches pins planted plate pocket pop pose post pretend
-          prize proper purple push quickly quid quiet quietly rate real really rep rings rock roll rolls rugby run
-          runners rush s safeties safety sag sat saying shake shape should shoulder shove sigh since single sixty
-          slower start starts straighten strap strict strokes sunday taken takes tap thing's thought thousand thumb
-          tomorrow too touch tough towards trainers trip tuck uh um until vertical very wants was watching we're
-          weekend went whatever wherever while will willow without wonder would written you'd you'll
+          3 500s 6 a about ago alone always an ankle another anybody anyone are asked asking away baby backside bag
+          balance band barbell bars be beans because before bell bend best blue books both brave breath bridges
+          bring bum bump bus by call can't chairs chalk chest clean coach collar come complaining council couple
+          crate cupboard daughter deep do does doesn't dollars don't doorway downs drags dropping easy else empty
+          end euro every except facing fall fancy far faster feeling fifty fingers free frog get gets go goal goes
+          gossip grab grass group grow had hair halfway happy hard have he heals hear heels higher his holding
+          holds hope hour how hundred i'm i've if inches into inwards is jacks keep kickstand lean leave let life
+          like little looking loop lose loud lower make makes mile minute missed morning myself ninety o'clock old
+          one's operated other outside own pace pelvic pinches pins planks planted pocket pose post proper purple
+          pushups put quick quiet quietly rate rep ribs rings rock roll rolls rules s safety said saying shape
+          shins shoulder sigh since single sixty slower small sock soft some somebody's something sore speed spins
+          start starts stays straighten stretches strict strokes swing takes tap tell ten thanks that's the them
+          there's they they've think thought thousand thumb tight tomorrow too trainers trip tss under until use
+          very want was we'll weekend weeks whatever when who whole will wonder would you you'll you're you've your
+          yourself
         `,
       ],
       [
         -0.5,
         `
-          a about ago anybody as asked at backside bag bars because before bell bend best bridges but by call can't
-          come comes crate daughter dead deep do doing don't elbows empty everything feel feels from full get go
-          handle have hear higher holding hundred i i'm i've if into it's keep kick late leave leg's legs let like
-          list make me moan not now o'clock once only opposite or phone put questions rail said same screen shins
-          shoes sleep small some somebody somebody's squeezes stay stays stick straight swing tell than thank
-          that's the them there's they they've think thinks third till under us use want watch we we'll when
-          whenever where who whole why you you're you've your yourself
+          15 4 all and as at big but car comes dead doing elbows everything exercise feel feels for from full
+          garage got half hand handle heel i it's kick last late legs list look means mid moan not now of only
+          opposite or phone plate pretend prize push questions rail rush safeties same says screen second shoes
+          sleep slide somebody squeezes stay stick still take than thank thinks third till to told um us watch we
+          what where with
+        `,
+      ],
+      [-0.75, 'er forty just say see sheet times twenty'],
+    ],
+    after: [
+      [1.25, 'same'],
+      [1, 'both er forehead marcus near nearly no whatever which yes'],
+      [
+        0.75,
+        `
+          5 because ease honestly jean just like mine's nobody's opposite small so sorry they're
         `,
       ],
       [
-        -0.75,
+        0.5,
         `
-          all and big er for forty got half how last means of one's says sheet slide still take times told twenty
-          with
+          10 12 25 40 8 about always arms backs big bird brisk carol drops ear elbows eleven even everybody except
+          final fingertips five's forget funny gareth grow hang have haven't he he's heels hiding hiss hold i i'll
+          i've ignore it'll keep kyle leave lie lovely malcolm maybe nobody other otherwise park please push quad
+          quick quit remember ride ron rows sat she shut some somebody spikes stack sticks straightening straps
+          strict swings that's then there's they though thumbs tiny triceps tss twice uh wait walk whether without
+          write
         `,
       ],
-      [-1, 'just say second see to what'],
+      [
+        0.25,
+        `
+          11 20 24 3 achilles ask baby before bending bleeding blow blues bridges bring building burn by bye calf
+          carry chalk change cheerio chin coach could creep crown curls da dead denise derek didn't dips do doorway
+          double drills drive ears easy ends everyone's everything fabulous falls farmer's feat figure find friends
+          gather gloves goblet grand halve hamstring handbags heaviest help her hi hike hollow knees knuckles lads
+          land lead lean little love lying march marged mark maureen medium mind mine mo mountain nose not nothing
+          oh order pad palm palms partner phones pretend priya pushups rack ratio rear rest reverse ring rings rope
+          send settle seven shake shoulders sing single sitting size slow snap sort spread sprinkler squeeze step
+          strides suitcase sweet switch ta taking tap thank thanks they've tighten tops tram tuck um umbrella
+          welcome wipe y'all
+        `,
+      ],
+      [
+        -0.25,
+        `
+          1 a across afterwards ago ahead along angle anybody anyone apart are around be beat bent between blade
+          blood bottom box breath breaths button cardigans cat chair comes couple crease deep depth does effort
+          eight eighty else enough face facing finish fists five fives floor for forearms forward frame from get
+          got grip halo hand hard haul height hello high in into it its kick kneel kneeling know language later
+          left lift listen lock long lot lower makes mean mini morning much neck okay on once out past pop quads
+          raise reach ready right rounds run say seat seconds see sets should shoulder show sigh skip sky slide
+          something spot station steps stretch stride strong stuff swap tailbone tall team ten tens than that the
+          thigh things think this thursday time tip together touch tucked tuesday turn under up ups wall want warm
+          was way we we've week weight what why width will would wrist yet you you'll you've your yourself zip
+        `,
+      ],
+      [
+        -0.5,
+        `
+          18 60 arm as at behind bench bit blades bone bones close coming doing each far feel fifty first flat foot
+          four goes going had has heavy home how hundred i'd is jog knee leg lets level line low more nine of ones
+          open over people position side since start them there thing through till to toe tonight too twist we'll
+          were when who you'd
+        `,
+      ],
+      [-0.75, "again done here instead next stay today while who's"],
+      [-1, 'now'],
     ],
     after2: [
-      [1, "dum isn't neither"],
-      [0.75, "jacks real sides standing's stop them whoever's"],
+      [0.75, "body dum explode isn't jacks lower real sides"],
       [
         0.5,
         `
-          1 22 achilles across almost an bent body can carries cheat climbers counting days doesn't drag drive euro
-          explode face fast felt few finished foot hand here's kneel know lad lengths lives lower mine mississippi
-          necks nobody nobody's nothing one's ones osteoporosis parked pointing pump record rolled romanian row's
-          saves should steam taps thick thing toboggan tucked turned very was whatever whichever yourself
-          yourselves
+          1 22 6 achilles allowed almost an bad bent bounce break carries changed cheat climbers counting crawl
+          days doesn't drag ease euro fast few find finished foot hand hang here's home jog kneel know lad lives
+          melt neither nobody's ones our pointing pump quiet rolled saves should smaller standing's steam thick
+          tight very was whatever whoever's yes
         `,
       ],
       [
         0.25,
         `
-          'em 34 6 90 ago all allowed another anybody arm's asks assistant away bad balance bang beautiful body's
-          bounce boxing break breaths broom can't carrying chain changed chase chasing check cheeks coming control
-          count counts crawl crawls cushion desk dips dizziness dogs drills drink drives dropping dumb during ease
-          easier easily eights either elephant enough falls fancy favourite file find flat flying folded frozen
-          gave glute gorgeous granddaughter gravity greasy guys has hay head's heads heel helps heroes holding home
-          honestly hopeless hour hovering hum inches invisible it'll jog jogged join keeps kissing lands laundry
-          leaves leg leg's letter lifting lighter loads lots love meant melt minds minute minutes more move moved
-          nearly neighbours nice notch odd only operated our palm panic partner pence people pew press pretend
-          pulls quiet ran ray really recovery relax remember return rolling rounds rushing sagging saving says
-          screen serious set sets shame shove single skaters smaller snow soft soften softly somebody's sort squats
-          squish stands sticks stomping stopped stretch stride swings tall teapot these those thought tight
-          tightrope travelling trip tss turns twists underneath upright upside using warm watch watching weight's
-          what wheel why woman won won't yes
+          34 5 90 across ago all another anybody assistant away balance bang blues body's boxing breaths broom
+          can't chain change check cheeks clever coming control count counts depth desk dips dizziness dogs drills
+          drive dropping dumb during easier easily either eyes face falls fancy felt file flat flying folded frozen
+          gave glute granddaughter gravity greasy has hay heads helps heroes holding honestly hour hovering hum
+          inches it'll join just keeps lands laundry leave leg lengths letter lifting listen loads long lots love
+          meant minds mine minute minutes mississippi more move moved nearly necks neighbours nobody nothing odd
+          one's only operated osteoporosis palm parked press pretend pulls pushes rack ran read really record
+          recovery remember return romanian rounds row row's rushing saving shame shove shuffle single sitting snow
+          soft soften softly sort squats start stop straddle stretch stride support tall taps them they're thing
+          those through tightrope toboggan travelling trip tss tucked turns underneath until upright watch watching
+          whichever why woman won't word
         `,
       ],
       [
         -0.25,
         `
-          12 3 8 about above add again ahead am and ankle arms around awake babies backs bag bales band below belt
-          bench better big bird bit blow board bridges bring build calf cardigan carried chalk cheer circles clear
-          coach cold comes comfy couldn't couple degrees does door elbows eleven empty end ends er even every
-          finish first flamingo fling forget forgotten four fours friends gently get gets go goblet good grip half
-          hands hated haven't he's heard heart heels hello her here hip's his holds hollow hug hundreds hurts i
-          i'll i've inside instead into joking jumping kneeling lazy lead lean light lock lovely made magic many
-          mat maybe mind mine's moose morning most moves neck need normally nose now number of one onto other
-          otherwise overhead pause percent pick pinched plonking points position postman pounds pull push put race
-          racing reds rep ribs right rock round rowed sag save say scoop seat shake she she's shouldn't shrugging
-          side sideways sit sits skip sled snap socks somewhere sore sorry spread squash standing started steady
-          still stops straps strokes sure swing take taken takes talk ten tens than thank their they'd thighs third
-          thirty throw thrusts thumbs tighten time too top touch touches track tug turning twist uh used went wet
-          who whole wider width with working would written wrong yank you'd your
+          19 3 about aches ahead along always am and arm around banana bear been below bench bending bird bit board
+          bottom breathe breathing bridges brisk broke build but calf came cardigan chalk coach cold come comes
+          could couple do does doing door downs eleven end er even every everyone feels feet fine first foot's
+          forget four fours friends get gets give goblet good half hands haven't he's head heard heart heels height
+          hello her here hip's his hope hug hundreds i'll i'm inside instead into its joking lead lean leaning
+          let's level lie like line little lock lovely lying made magic mat maybe most much neck need normal
+          normally nose number okay once one pace pauline pause phone pick pinched pounds pull push race rails reds
+          rep ribs ring roll rowed same save seat second seven she's show sideways sit sixes snap sore sorry squash
+          standing started stay straight straps strict strides strokes sure swing swinging takes ten than then
+          they'd thighs things third thirty tied tighten time top twist uh um us walk weight well went who wings
+          with working would wrist written wrong yank you you'd you're
         `,
       ],
       [
         -0.5,
         `
-          after along always any bending both bottom breathe but came chest come day do doing downs drop dumbbells
-          each ever everyone fall feel feet fifteen fine forty from front give had head height high hips i'm legs
-          let's lie like little lying march my next no normal okay once outside park phone please ring same second
-          show stay straight that'll then things this tonight um ups use walk want we're week weight when you
-          you're
+          10 8 after any bend both chest day did drop dumbbells each ever feel fifteen forty from front had high
+          hips left legs my next no onto or outside park please reach skip stand that'll this today tonight touch
+          ups use want way we're week when whole
         `,
       ],
-      [-0.75, '10 bend did left metres or reach so stand today way'],
+      [-0.75, 'march metres so'],
     ],
     opening: [
-      [1, 'and>because because>because pronoun>never'],
-      [
-        0.75,
-        `
-          and>contraction article>auxiliary auxiliary>pronoun because>auxiliary contraction>never never>article
-        `,
-      ],
+      [0.75, 'auxiliary>pronoun because>because contraction>manner'],
       [
         0.5,
         `
-          and>and and>opener and>pronoun contraction>article contraction>contraction contraction>manner manner>part
-          manner>pronoun never>manner number>manner opener>auxiliary opener>kit opener>unit part>ing part>manner
+          and>and and>because and>contraction article>auxiliary because>auxiliary contraction>never never>article
+          never>manner number>manner opener>auxiliary opener>unit part>ing pronoun>never
         `,
       ],
       [
         0.25,
         `
-          and>verb because>never because>other because>verb kit>article ly>because manner>end manner>kit
-          never>contraction never>preposition never>verb number>article number>ing number>number number>other
-          opener>article part>preposition pronoun>auxiliary verb>and verb>article
+          and>never and>opener and>verb because>number because>other because>verb contraction>contraction
+          kit>article ly>because ly>other manner>end manner>kit manner>ly manner>pronoun never>contraction
+          number>ing opener>kit part>manner pronoun>auxiliary verb>and
         `,
       ],
       [
         -0.25,
         `
-          and>auxiliary article>and article>article article>other article>part article>verb auxiliary>manner
-          auxiliary>number auxiliary>opener auxiliary>part because>ing because>part contraction>opener ing>article
-          ing>because ing>opener ing>other ing>preposition ing>pronoun kit>and kit>auxiliary kit>because
-          kit>contraction kit>number kit>part kit>unit manner>article manner>ing manner>manner manner>opener
-          manner>preposition never>ly never>unit number>auxiliary number>because number>never opener>manner
-          opener>opener opener>pronoun other>end other>ing other>kit other>manner other>number other>other
-          other>preposition other>unit part>article part>kit part>unit preposition>manner preposition>part
-          pronoun>manner pronoun>part pronoun>pronoun unit>article unit>auxiliary unit>because unit>never
-          unit>other unit>part unit>preposition unit>pronoun verb>ing verb>never verb>part verb>verb
+          and>number article>and article>article article>kit article>preposition auxiliary>ing auxiliary>manner
+          auxiliary>verb because>article because>pronoun contraction>ing contraction>opener contraction>preposition
+          contraction>unit ing>and ing>article ing>contraction ing>number ing>verb kit>auxiliary kit>because
+          kit>kit kit>number kit>verb ly>article manner>article manner>because manner>contraction manner>opener
+          manner>other never>auxiliary never>ly number>auxiliary number>because number>kit number>never
+          opener>contraction opener>manner opener>opener opener>other opener>preposition other>and other>auxiliary
+          other>contraction other>end other>ing other>manner other>never other>unit other>verb part>and
+          part>article part>auxiliary part>number part>unit part>verb preposition>and preposition>article
+          preposition>ing preposition>kit preposition>never preposition>number preposition>opener preposition>other
+          preposition>part preposition>pronoun pronoun>and pronoun>because pronoun>contraction pronoun>end
+          pronoun>ing pronoun>number pronoun>part pronoun>preposition pronoun>pronoun unit>and unit>article
+          unit>auxiliary unit>contraction unit>manner unit>opener unit>other unit>part unit>pronoun unit>verb
+          verb>ing verb>never verb>number verb>part
         `,
       ],
       [
         -0.5,
         `
-          and>other and>part article>kit article>preposition article>pronoun auxiliary>auxiliary auxiliary>ing
-          auxiliary>verb because>article because>manner because>opener because>pronoun contraction>pronoun ing>and
-          ing>contraction ing>number ing>part ing>verb kit>kit kit>verb manner>because manner>contraction
-          manner>other never>auxiliary number>verb opener>never opener>other opener>preposition other>and
-          other>auxiliary other>because other>contraction other>never other>verb part>and part>auxiliary
-          part>number part>pronoun part>verb preposition>and preposition>article preposition>auxiliary
-          preposition>ing preposition>kit preposition>never preposition>number preposition>opener preposition>other
-          preposition>pronoun preposition>unit pronoun>and pronoun>article pronoun>because pronoun>contraction
-          pronoun>end pronoun>ing pronoun>number pronoun>opener pronoun>preposition unit>and unit>contraction
-          unit>manner unit>opener unit>verb verb>because verb>number verb>opener
-        `,
-      ],
-      [
-        -0.75,
-        `
-          auxiliary>other auxiliary>preposition manner>verb number>contraction part>because part>contraction
-          preposition>verb verb>contraction
+          and>other and>part article>pronoun auxiliary>auxiliary auxiliary>other auxiliary>preposition
+          because>opener ing>part manner>verb number>contraction number>verb opener>never opener>pronoun
+          other>because part>because part>contraction part>pronoun preposition>auxiliary preposition>unit
+          preposition>verb pronoun>article pronoun>opener verb>contraction verb>opener
         `,
       ],
     ],
     closing: [
-      [1, 'contraction>pronoun'],
-      [0.75, 'manner>kit number>number part>manner'],
+      [0.75, 'contraction>pronoun'],
       [
         0.5,
         `
-          and>kit and>ly article>unit contraction>opener kit>opener ly>article number>opener number>unit
-          opener>opener preposition>manner preposition>opener preposition>pronoun unit>kit unit>unit verb>unit
-          verb>verb
+          and>ly contraction>ly contraction>opener manner>kit number>number number>opener part>manner
+          preposition>opener unit>kit unit>unit verb>unit verb>verb
         `,
       ],
       [
         0.25,
         `
-          and>number and>part article>kit article>never article>verb contraction>ly ing>because ing>manner
-          ing>opener ing>pronoun kit>manner manner>number manner>part never>ly number>ing opener>ing opener>kit
-          opener>pronoun other>ly other>opener preposition>other pronoun>ly pronoun>opener unit>manner unit>number
+          and>kit and>part article>never article>unit ing>because ing>manner ing>opener ing>pronoun kit>manner
+          kit>opener kit>other ly>article ly>other manner>number manner>part number>ing number>kit number>unit
+          opener>ing opener>manner opener>opener other>opener preposition>manner preposition>pronoun pronoun>ly
+          unit>number verb>kit
         `,
       ],
       [
         -0.25,
         `
-          and>and and>unit article>and article>article article>number article>opener article>preposition
-          article>pronoun auxiliary>auxiliary auxiliary>because auxiliary>kit auxiliary>number
-          auxiliary>preposition because>auxiliary because>other because>preposition because>verb
-          contraction>because contraction>ing end>opener ing>auxiliary ing>kit ing>part ing>preposition kit>article
-          kit>because kit>contraction kit>kit kit>preposition manner>article manner>contraction manner>opener
-          manner>preposition manner>unit never>article never>opener never>verb number>contraction number>manner
-          number>pronoun opener>auxiliary opener>contraction other>kit other>never other>part other>preposition
-          other>verb part>opener part>pronoun preposition>and preposition>never preposition>part preposition>verb
-          pronoun>auxiliary pronoun>because pronoun>contraction pronoun>kit pronoun>other pronoun>unit
-          unit>auxiliary unit>contraction unit>pronoun verb>other verb>part verb>preposition verb>pronoun
+          and>and and>article and>contraction and>unit and>verb article>article article>auxiliary article>number
+          article>opener article>preposition article>pronoun auxiliary>article auxiliary>kit auxiliary>never
+          auxiliary>number auxiliary>preposition auxiliary>verb because>article because>auxiliary
+          because>contraction because>other contraction>article contraction>auxiliary contraction>number
+          contraction>verb end>opener ing>article ing>preposition kit>and kit>auxiliary kit>contraction
+          kit>preposition manner>article manner>unit manner>verb never>preposition number>and number>manner
+          number>preposition number>pronoun opener>contraction opener>part opener>verb other>article other>because
+          other>kit other>verb part>and part>article part>contraction part>never part>part preposition>and
+          preposition>article preposition>contraction preposition>never preposition>preposition preposition>verb
+          pronoun>and pronoun>article pronoun>part unit>because unit>pronoun verb>article verb>because
+          verb>contraction verb>ing verb>never verb>number verb>pronoun
         `,
       ],
       [
         -0.5,
         `
-          and>article and>contraction and>pronoun and>verb article>auxiliary auxiliary>article auxiliary>never
-          auxiliary>verb because>article because>contraction because>manner contraction>article
-          contraction>auxiliary contraction>manner contraction>number contraction>preposition contraction>verb
-          ing>and ing>article kit>and kit>auxiliary manner>and manner>because manner>pronoun manner>verb never>ing
-          never>preposition number>and number>auxiliary number>because number>preposition opener>part other>article
-          other>auxiliary other>because other>contraction part>and part>article part>auxiliary part>because
-          part>contraction part>ly part>never part>part preposition>article preposition>auxiliary
-          preposition>because preposition>contraction preposition>preposition pronoun>and pronoun>article
-          pronoun>part unit>and unit>because verb>and verb>article verb>because verb>contraction verb>number
+          and>pronoun article>manner because>manner because>pronoun contraction>manner contraction>preposition
+          ing>and kit>part manner>and manner>because manner>pronoun never>ing number>auxiliary number>because
+          other>and other>auxiliary other>contraction part>auxiliary part>because part>ly part>pronoun
+          preposition>auxiliary preposition>because unit>and verb>and
         `,
       ],
-      [-0.75, 'article>manner because>pronoun kit>part other>and part>unit'],
+      [-0.75, 'part>unit'],
     ],
     around: [
-      [1.25, 'article>other>article article>verb>article'],
+      [1, 'article>other>article article>verb>article'],
       [
         0.75,
         `
-          and>number>and and>other>contraction and>other>number article>ing>article article>kit>article
-          article>kit>number article>manner>because article>other>pronoun article>part>part auxiliary>ing>other
-          contraction>manner>verb kit>opener>preposition kit>other>other number>number>part
-          number>number>preposition number>other>number opener>manner>verb opener>unit>opener other>verb>and
-          part>other>part preposition>article>and preposition>number>preposition preposition>number>pronoun
-          pronoun>auxiliary>and pronoun>preposition>verb verb>verb>verb
+          and>number>and article>manner>because article>other>pronoun kit>other>other number>number>preposition
+          opener>manner>verb other>preposition>never preposition>number>pronoun pronoun>preposition>verb
         `,
       ],
       [
         0.5,
         `
-          and>opener>article and>part>and article>auxiliary>other article>kit>other article>kit>part
-          article>kit>pronoun article>number>article article>opener>manner article>part>article article>part>never
-          article>part>number article>preposition>because article>unit>pronoun article>verb>pronoun
-          auxiliary>other>and because>other>article contraction>never>other contraction>opener>and
-          contraction>opener>contraction contraction>other>verb ing>number>number ing>preposition>other
-          ing>preposition>verb ing>pronoun>article ing>verb>number manner>kit>preposition manner>manner>because
-          manner>manner>other manner>other>auxiliary manner>other>because manner>other>part
-          manner>preposition>manner manner>preposition>preposition never>other>contraction never>other>verb
-          never>verb>verb number>number>never number>opener>verb number>other>article number>other>unit
-          number>part>other number>preposition>preposition number>unit>number number>unit>other number>unit>pronoun
-          number>unit>unit number>verb>and number>verb>number opener>because>article opener>manner>manner
-          opener>number>verb opener>other>never opener>other>other opener>preposition>and other>because>opener
-          other>because>other other>ing>because other>ing>part other>kit>contraction other>kit>manner
-          other>manner>number other>number>contraction other>number>number other>opener>pronoun other>opener>unit
-          other>part>article other>part>contraction other>part>pronoun other>preposition>and
-          other>preposition>never other>pronoun>and other>pronoun>verb other>unit>and other>unit>preposition
-          other>verb>opener part>manner>other part>manner>part part>number>number part>part>verb
-          part>preposition>verb part>verb>and preposition>and>and preposition>ing>manner preposition>ing>other
-          preposition>manner>preposition preposition>number>contraction preposition>opener>opener
-          preposition>other>and preposition>other>manner preposition>other>verb preposition>part>verb
-          preposition>preposition>preposition preposition>pronoun>article preposition>pronoun>preposition
-          pronoun>number>number pronoun>opener>pronoun pronoun>other>and unit>manner>and unit>opener>other
-          unit>other>article unit>other>contraction verb>manner>opener verb>manner>verb verb>number>number
-          verb>opener>number verb>other>kit verb>other>opener verb>preposition>other verb>preposition>part
+          and>opener>article and>opener>other and>other>contraction and>other>number and>part>and
+          article>ing>article article>kit>article article>kit>number article>kit>part article>number>article
+          article>part>part article>preposition>because article>unit>number article>unit>pronoun
+          auxiliary>ing>other auxiliary>other>and contraction>manner>verb contraction>never>other
+          contraction>opener>and contraction>opener>contraction contraction>other>contraction
+          contraction>other>verb ing>other>and ing>verb>number kit>manner>preposition kit>opener>other
+          kit>opener>preposition manner>manner>because manner>other>auxiliary manner>other>because manner>part>verb
+          never>other>contraction number>number>never number>number>part number>other>number number>other>unit
+          number>part>other number>unit>and number>unit>other number>verb>and number>verb>number
+          opener>because>article opener>manner>manner opener>opener>verb opener>other>never opener>other>other
+          opener>preposition>and opener>unit>opener other>because>other other>ing>because other>kit>manner
+          other>number>contraction other>number>number other>opener>part other>opener>pronoun
+          other>part>contraction other>preposition>and other>pronoun>and other>pronoun>verb other>verb>and
+          part>manner>other part>other>part part>part>verb part>preposition>verb part>verb>and preposition>and>and
+          preposition>article>and preposition>ing>other preposition>manner>article preposition>opener>opener
+          preposition>other>manner preposition>part>verb preposition>pronoun>preposition pronoun>auxiliary>and
+          pronoun>opener>pronoun pronoun>other>and unit>other>contraction verb>manner>verb verb>opener>number
+          verb>other>kit verb>verb>verb
         `,
       ],
       [
         0.25,
         `
-          and>auxiliary>article and>kit>preposition and>manner>article and>never>other and>number>other
-          and>number>pronoun and>opener>other and>opener>verb and>other>opener and>part>manner and>part>part
-          and>preposition>opener and>preposition>verb and>verb>and and>verb>number article>ing>and article>ing>part
-          article>kit>contraction article>kit>never article>number>contraction article>number>part
-          article>opener>and article>opener>because article>other>auxiliary article>other>manner
-          article>preposition>opener article>preposition>preposition article>unit>auxiliary article>unit>number
-          article>verb>number auxiliary>article>article auxiliary>ing>verb auxiliary>number>article
-          auxiliary>opener>verb auxiliary>other>ing auxiliary>other>manner auxiliary>other>other
-          auxiliary>preposition>preposition auxiliary>preposition>pronoun auxiliary>pronoun>number
-          auxiliary>pronoun>preposition auxiliary>verb>verb because>contraction>preposition
-          because>other>preposition contraction>ing>number contraction>ing>verb contraction>other>contraction
-          contraction>other>never contraction>other>other contraction>pronoun>and contraction>pronoun>contraction
-          contraction>pronoun>other end>opener>article ing>article>article ing>because>contraction ing>manner>other
-          ing>number>and ing>opener>other ing>other>and ing>other>pronoun ing>preposition>and
-          kit>manner>preposition kit>opener>other kit>other>contraction kit>other>manner kit>other>pronoun
-          kit>preposition>manner kit>pronoun>other kit>verb>preposition manner>kit>verb manner>manner>verb
-          manner>number>number manner>number>preposition manner>number>verb manner>opener>verb manner>other>number
-          manner>part>preposition manner>preposition>because manner>preposition>part manner>verb>other
-          never>ing>contraction never>other>other never>preposition>pronoun number>and>article number>and>other
-          number>article>verb number>kit>other number>manner>number number>number>article number>number>verb
-          number>opener>pronoun number>other>manner number>part>verb number>preposition>contraction
-          number>preposition>number number>unit>and opener>and>other opener>and>preposition opener>ing>other
-          opener>number>and opener>number>manner opener>opener>verb opener>other>part opener>preposition>number
-          opener>unit>article opener>unit>other opener>unit>preposition opener>verb>other opener>verb>verb
-          other>article>contraction other>article>preposition other>article>verb other>auxiliary>manner
-          other>ing>auxiliary other>kit>auxiliary other>kit>verb other>manner>because other>manner>other
-          other>never>verb other>number>article other>number>because other>number>pronoun other>opener>opener
-          other>opener>part other>other>article other>other>because other>other>contraction other>other>ing
-          other>other>number other>other>verb other>part>auxiliary other>preposition>because part>and>because
-          part>ing>pronoun part>manner>number part>manner>opener part>opener>opener part>other>auxiliary
-          part>other>kit part>other>number part>other>other part>other>pronoun part>other>verb part>part>part
-          part>preposition>auxiliary part>preposition>contraction part>preposition>manner part>preposition>other
-          part>preposition>part part>verb>because part>verb>contraction part>verb>ing part>verb>verb
-          preposition>and>article preposition>and>preposition preposition>article>pronoun
-          preposition>manner>article preposition>manner>unit preposition>number>article preposition>number>manner
-          preposition>opener>and preposition>opener>other preposition>part>article preposition>part>part
-          preposition>part>unit preposition>preposition>and preposition>preposition>contraction
-          preposition>pronoun>part preposition>pronoun>pronoun preposition>pronoun>verb preposition>unit>article
-          preposition>unit>contraction preposition>verb>other preposition>verb>part pronoun>auxiliary>pronoun
-          pronoun>because>other pronoun>contraction>ing pronoun>manner>part pronoun>manner>unit
-          pronoun>opener>article pronoun>opener>other pronoun>opener>unit pronoun>other>auxiliary
-          pronoun>other>never pronoun>preposition>other pronoun>verb>because pronoun>verb>ly pronoun>verb>number
-          pronoun>verb>pronoun unit>article>verb unit>manner>article unit>number>opener unit>other>other
-          unit>part>never unit>preposition>number unit>preposition>other unit>preposition>pronoun
-          unit>preposition>verb unit>unit>other verb>because>other verb>ing>manner verb>manner>article
-          verb>manner>part verb>opener>and verb>opener>article verb>preposition>auxiliary verb>preposition>never
-          verb>preposition>verb verb>pronoun>never verb>unit>article
+          and>auxiliary>article and>kit>preposition and>never>other and>number>pronoun and>opener>opener
+          and>opener>verb and>other>opener and>part>manner and>part>part and>preposition>opener
+          and>preposition>verb and>verb>and article>auxiliary>other article>ing>and article>kit>never
+          article>kit>other article>kit>pronoun article>number>contraction article>number>part article>opener>and
+          article>opener>manner article>other>manner article>other>number article>part>article article>part>never
+          article>part>number article>preposition>contraction article>preposition>opener
+          article>preposition>preposition article>verb>pronoun auxiliary>article>article auxiliary>ing>and
+          auxiliary>ing>verb auxiliary>manner>and auxiliary>number>article auxiliary>opener>verb
+          auxiliary>other>ing auxiliary>other>manner auxiliary>other>opener auxiliary>other>other
+          auxiliary>preposition>pronoun auxiliary>pronoun>number auxiliary>pronoun>preposition auxiliary>verb>verb
+          because>contraction>preposition because>other>article because>other>preposition contraction>ing>number
+          contraction>ing>verb contraction>number>number contraction>opener>other contraction>other>never
+          contraction>pronoun>and end>opener>article ing>article>article ing>because>contraction ing>number>number
+          ing>other>article ing>preposition>because ing>preposition>other ing>pronoun>article kit>other>contraction
+          kit>other>manner kit>pronoun>other kit>verb>preposition manner>kit>and manner>kit>preposition
+          manner>manner>other manner>manner>verb manner>number>number manner>opener>article manner>opener>verb
+          manner>other>part manner>other>pronoun manner>part>preposition manner>preposition>and
+          manner>preposition>manner manner>preposition>part manner>preposition>preposition never>other>other
+          never>other>verb never>preposition>pronoun never>verb>verb number>article>verb number>manner>and
+          number>manner>number number>opener>pronoun number>opener>verb number>other>article number>other>because
+          number>preposition>preposition number>unit>number number>unit>unit number>unit>verb opener>and>other
+          opener>and>preposition opener>ing>other opener>number>and opener>number>manner opener>number>verb
+          opener>other>part opener>preposition>number opener>unit>other other>article>verb other>auxiliary>manner
+          other>because>opener other>ing>auxiliary other>ing>part other>kit>auxiliary other>kit>contraction
+          other>manner>because other>manner>number other>manner>other other>never>verb other>number>because
+          other>opener>never other>opener>unit other>other>article other>other>because other>other>kit
+          other>other>number other>other>pronoun other>other>verb other>part>and other>part>article other>part>ing
+          other>part>pronoun other>pronoun>because other>pronoun>manner other>unit>and other>unit>preposition
+          other>unit>verb other>verb>opener part>and>because part>ing>pronoun part>manner>number part>manner>opener
+          part>manner>part part>number>number part>other>auxiliary part>other>kit part>other>number
+          part>other>pronoun part>other>verb part>preposition>auxiliary part>preposition>other part>verb>ing
+          part>verb>verb preposition>and>article preposition>and>preposition preposition>article>pronoun
+          preposition>ing>manner preposition>manner>and preposition>manner>unit preposition>number>contraction
+          preposition>number>manner preposition>number>preposition preposition>opener>and preposition>opener>other
+          preposition>other>and preposition>other>verb preposition>part>article preposition>preposition>and
+          preposition>pronoun>article preposition>pronoun>kit preposition>pronoun>part preposition>pronoun>pronoun
+          preposition>pronoun>verb preposition>unit>article preposition>unit>contraction preposition>verb>other
+          preposition>verb>part pronoun>auxiliary>pronoun pronoun>because>other pronoun>manner>part
+          pronoun>manner>unit pronoun>number>number pronoun>opener>article pronoun>opener>unit
+          pronoun>other>auxiliary pronoun>other>because pronoun>other>never pronoun>preposition>other
+          pronoun>verb>because pronoun>verb>number pronoun>verb>verb unit>article>verb unit>manner>and
+          unit>manner>article unit>number>opener unit>opener>other unit>other>article unit>part>opener
+          unit>preposition>number unit>preposition>other unit>preposition>verb unit>unit>other verb>ing>manner
+          verb>manner>article verb>manner>opener verb>manner>part verb>number>number verb>opener>article
+          verb>other>opener verb>part>verb verb>preposition>auxiliary verb>preposition>never verb>preposition>other
+          verb>preposition>part verb>pronoun>and verb>pronoun>never verb>pronoun>part verb>verb>pronoun
         `,
       ],
       [
         -0.25,
         `
-          and>article>other and>number>article and>number>manner and>number>preposition and>number>unit
-          and>opener>part and>opener>pronoun and>other>auxiliary and>other>part and>other>preposition
-          and>part>other and>preposition>part and>preposition>pronoun and>pronoun>auxiliary and>pronoun>other
-          and>pronoun>verb and>verb>manner and>verb>preposition and>verb>pronoun and>verb>verb
-          article>article>other article>auxiliary>article article>kit>manner article>kit>opener article>kit>unit
-          article>manner>kit article>manner>preposition article>number>other article>number>preposition
-          article>number>unit article>number>verb article>other>other article>part>and article>part>opener
-          article>preposition>article article>preposition>manner article>preposition>part article>preposition>unit
-          article>verb>and article>verb>preposition auxiliary>article>other auxiliary>article>verb
-          auxiliary>ing>preposition auxiliary>ly>other auxiliary>number>number auxiliary>opener>and
-          auxiliary>other>because auxiliary>other>number auxiliary>other>pronoun auxiliary>other>verb
-          auxiliary>preposition>article auxiliary>preposition>number auxiliary>pronoun>pronoun
-          auxiliary>verb>pronoun because>article>other because>article>part because>contraction>ing
-          because>contraction>manner because>contraction>never because>contraction>other because>ing>other
-          because>manner>because because>other>auxiliary because>other>because because>other>opener
-          because>pronoun>auxiliary contraction>auxiliary>other contraction>ing>article contraction>ing>manner
-          contraction>manner>article contraction>opener>article contraction>opener>verb contraction>other>manner
-          contraction>other>preposition contraction>preposition>pronoun contraction>pronoun>verb end>opener>opener
-          end>opener>pronoun ing>article>other ing>other>contraction ing>preposition>contraction
-          ing>preposition>preposition ing>preposition>pronoun ing>pronoun>preposition kit>and>verb
-          kit>because>contraction kit>because>pronoun kit>other>and kit>part>article kit>preposition>article
-          kit>unit>article kit>verb>verb manner>article>other manner>because>contraction manner>manner>article
-          manner>manner>manner manner>opener>preposition manner>opener>pronoun manner>other>other manner>other>verb
-          manner>verb>article manner>verb>number manner>verb>preposition manner>verb>pronoun
-          never>other>preposition never>verb>article never>verb>preposition never>verb>pronoun number>manner>unit
-          number>number>unit number>other>other number>other>preposition number>part>ing number>part>preposition
-          number>preposition>article number>preposition>opener number>unit>because number>unit>manner
-          number>unit>opener number>verb>preposition opener>manner>other opener>number>article
-          opener>number>contraction opener>number>preposition opener>opener>opener opener>other>contraction
-          opener>other>kit opener>part>and opener>part>preposition opener>preposition>other opener>preposition>verb
-          opener>verb>article other>and>never other>and>number other>and>pronoun other>article>and
-          other>article>ing other>article>opener other>auxiliary>number other>auxiliary>preposition
-          other>auxiliary>pronoun other>auxiliary>verb other>because>number other>because>pronoun
-          other>contraction>article other>contraction>ing other>contraction>number other>contraction>opener
-          other>contraction>other other>ing>and other>ing>manner other>kit>article other>kit>because
-          other>kit>number other>manner>and other>manner>manner other>never>other other>number>and
-          other>number>auxiliary other>number>manner other>opener>manner other>opener>number other>other>auxiliary
-          other>other>never other>other>opener other>other>preposition other>other>unit other>part>because
-          other>part>never other>part>verb other>preposition>pronoun other>pronoun>article other>unit>because
-          other>unit>number other>verb>never other>verb>pronoun part>and>part part>article>other
-          part>auxiliary>verb part>because>contraction part>ing>preposition part>manner>and part>manner>manner
-          part>opener>and part>opener>preposition part>other>article part>other>because part>part>manner
-          part>part>other part>preposition>article part>preposition>number part>verb>article part>verb>preposition
-          preposition>and>other preposition>article>because preposition>article>ing preposition>article>manner
-          preposition>article>other preposition>article>unit preposition>because>contraction
-          preposition>because>other preposition>because>pronoun preposition>ing>preposition preposition>ing>pronoun
-          preposition>number>because preposition>number>other preposition>opener>article preposition>opener>pronoun
-          preposition>other>auxiliary preposition>other>pronoun preposition>preposition>because
-          preposition>preposition>never preposition>preposition>number preposition>preposition>part
-          preposition>preposition>pronoun preposition>pronoun>manner preposition>pronoun>opener pronoun>ing>pronoun
-          pronoun>manner>other pronoun>opener>number pronoun>other>manner pronoun>other>number pronoun>other>other
-          pronoun>preposition>and pronoun>verb>manner unit>manner>because unit>manner>other unit>number>unit
-          unit>opener>verb unit>other>preposition unit>other>pronoun unit>preposition>opener verb>and>verb
-          verb>article>opener verb>article>preposition verb>article>verb verb>ing>opener verb>ing>preposition
-          verb>manner>and verb>manner>contraction verb>manner>number verb>manner>preposition verb>number>kit
-          verb>other>auxiliary verb>other>contraction verb>other>number verb>other>preposition
-          verb>preposition>because verb>pronoun>article verb>pronoun>because verb>pronoun>contraction
-          verb>pronoun>manner verb>pronoun>opener verb>pronoun>preposition verb>pronoun>verb verb>unit>because
-          verb>verb>article verb>verb>number
+          and>article>other and>opener>part and>other>preposition and>other>pronoun and>preposition>part
+          and>preposition>pronoun and>pronoun>other and>pronoun>verb and>verb>article and>verb>manner
+          and>verb>other and>verb>part article>ing>manner article>ing>preposition article>kit>auxiliary
+          article>kit>because article>kit>opener article>kit>preposition article>manner>preposition
+          article>number>number article>number>other article>number>verb article>opener>part article>opener>verb
+          article>other>ing article>other>other article>part>auxiliary article>preposition>and
+          article>preposition>article article>preposition>other article>preposition>part article>preposition>verb
+          article>verb>and article>verb>contraction article>verb>preposition auxiliary>article>other
+          auxiliary>article>verb auxiliary>ing>article auxiliary>ing>preposition auxiliary>ly>other
+          auxiliary>number>because auxiliary>number>number auxiliary>other>because auxiliary>preposition>article
+          auxiliary>preposition>number auxiliary>preposition>verb auxiliary>pronoun>pronoun because>article>other
+          because>article>part because>contraction>other because>manner>because because>other>auxiliary
+          because>other>because because>pronoun>auxiliary because>pronoun>other contraction>article>other
+          contraction>ing>article contraction>ing>manner contraction>number>and contraction>opener>pronoun
+          contraction>opener>verb contraction>other>preposition contraction>preposition>pronoun
+          contraction>pronoun>verb end>opener>opener end>opener>other ing>article>other ing>other>auxiliary
+          ing>preposition>article ing>preposition>contraction ing>preposition>preposition ing>preposition>pronoun
+          ing>pronoun>preposition kit>and>verb kit>opener>verb kit>verb>verb manner>article>other
+          manner>auxiliary>article manner>because>other manner>manner>manner manner>opener>preposition
+          manner>other>article manner>other>other manner>other>verb manner>preposition>article manner>verb>article
+          manner>verb>number manner>verb>preposition manner>verb>pronoun never>other>preposition never>verb>article
+          number>and>number number>opener>and number>part>preposition number>preposition>other number>unit>because
+          number>unit>manner number>unit>opener number>unit>preposition opener>manner>other
+          opener>number>preposition opener>number>pronoun opener>other>because opener>other>contraction
+          opener>other>kit opener>other>manner opener>part>and opener>part>preposition opener>preposition>other
+          opener>verb>article other>and>article other>and>contraction other>and>number other>and>other
+          other>and>pronoun other>and>verb other>article>and other>article>kit other>article>other
+          other>article>part other>auxiliary>other other>auxiliary>pronoun other>auxiliary>verb
+          other>because>article other>because>number other>because>pronoun other>contraction>article other>ing>and
+          other>ing>manner other>ing>other other>ing>verb other>kit>article other>kit>number other>kit>preposition
+          other>manner>manner other>never>other other>number>manner other>number>other other>number>preposition
+          other>number>unit other>opener>manner other>opener>number other>other>auxiliary other>other>preposition
+          other>other>unit other>part>never other>part>opener other>part>verb other>preposition>article
+          other>preposition>pronoun other>pronoun>article other>pronoun>other other>pronoun>preposition
+          other>unit>contraction other>unit>other other>verb>number other>verb>preposition other>verb>pronoun
+          part>and>part part>and>verb part>article>other part>article>verb part>because>contraction
+          part>manner>manner part>other>because part>part>other part>part>preposition part>preposition>number
+          part>preposition>preposition part>verb>article part>verb>other preposition>and>verb
+          preposition>article>ing preposition>article>kit preposition>article>manner preposition>article>other
+          preposition>article>part preposition>article>unit preposition>because>contraction
+          preposition>because>other preposition>because>pronoun preposition>ing>preposition
+          preposition>manner>because preposition>manner>contraction preposition>number>because
+          preposition>number>unit preposition>number>verb preposition>opener>article preposition>opener>pronoun
+          preposition>other>auxiliary preposition>other>because preposition>other>pronoun preposition>part>number
+          preposition>part>preposition preposition>preposition>article preposition>preposition>because
+          preposition>preposition>other preposition>preposition>pronoun preposition>pronoun>opener
+          preposition>unit>verb preposition>verb>preposition pronoun>auxiliary>auxiliary pronoun>auxiliary>never
+          pronoun>ing>pronoun pronoun>manner>other pronoun>never>verb pronoun>opener>and pronoun>opener>number
+          pronoun>other>article pronoun>other>manner pronoun>other>pronoun pronoun>preposition>part
+          pronoun>preposition>preposition pronoun>verb>manner unit>manner>because unit>opener>verb
+          unit>other>preposition unit>preposition>and verb>and>verb verb>article>kit verb>article>other
+          verb>article>part verb>article>verb verb>ing>opener verb>manner>and verb>manner>because
+          verb>manner>contraction verb>manner>number verb>number>kit verb>number>part verb>opener>other
+          verb>other>and verb>other>auxiliary verb>other>preposition verb>preposition>preposition
+          verb>pronoun>article verb>pronoun>because verb>pronoun>contraction verb>pronoun>manner
+          verb>pronoun>preposition verb>pronoun>verb verb>unit>because verb>verb>article
         `,
       ],
       [
         -0.5,
         `
-          and>other>pronoun and>verb>article and>verb>other and>verb>part article>ing>other article>ing>preposition
-          article>kit>auxiliary article>kit>because article>kit>preposition article>manner>verb
-          article>opener>other article>opener>part article>opener>verb article>other>ing article>other>never
-          article>part>auxiliary article>preposition>other article>unit>preposition auxiliary>ing>article
-          auxiliary>other>preposition auxiliary>preposition>verb because>pronoun>other contraction>article>other
-          contraction>number>and contraction>opener>pronoun end>opener>other ing>other>auxiliary
-          ing>preposition>article kit>other>number manner>other>article manner>preposition>article
-          manner>preposition>other number>and>number number>number>and number>other>and number>preposition>and
-          number>preposition>other number>unit>preposition opener>number>pronoun opener>other>manner
-          opener>other>number other>and>article other>and>contraction other>and>other other>and>verb
-          other>article>kit other>article>other other>article>part other>auxiliary>other other>because>article
-          other>because>contraction other>ing>other other>kit>preposition other>manner>verb
-          other>number>preposition other>number>unit other>other>part other>part>preposition
-          other>preposition>article other>pronoun>preposition other>unit>contraction other>unit>other
-          other>verb>because other>verb>number other>verb>preposition part>and>verb part>other>preposition
-          part>part>preposition part>preposition>preposition part>verb>other preposition>and>verb
-          preposition>article>kit preposition>article>part preposition>article>verb preposition>ing>article
-          preposition>manner>because preposition>number>part preposition>number>unit preposition>number>verb
-          preposition>other>because preposition>part>other preposition>part>preposition
-          preposition>preposition>article preposition>preposition>other preposition>verb>and
-          preposition>verb>number preposition>verb>preposition pronoun>auxiliary>auxiliary pronoun>auxiliary>never
-          pronoun>auxiliary>other pronoun>opener>and pronoun>other>article pronoun>preposition>manner
-          pronoun>preposition>part pronoun>preposition>preposition pronoun>verb>and unit>opener>article
-          unit>preposition>preposition verb>article>kit verb>article>other verb>article>part verb>manner>because
-          verb>number>part verb>preposition>manner verb>preposition>opener verb>preposition>preposition
+          and>manner>verb and>other>part and>part>other article>ing>other article>manner>other article>manner>verb
+          article>opener>other article>other>kit article>preposition>manner article>unit>preposition
+          auxiliary>other>preposition auxiliary>other>verb because>pronoun>verb contraction>other>article
+          ing>other>contraction kit>other>number manner>preposition>other number>other>and number>other>verb
+          number>preposition>and opener>opener>opener opener>other>number opener>unit>pronoun
+          other>because>contraction other>manner>verb other>other>opener other>other>part other>part>preposition
+          other>verb>because part>other>preposition preposition>article>verb preposition>ing>article
+          preposition>number>part preposition>part>other preposition>verb>and preposition>verb>number
+          pronoun>auxiliary>other pronoun>other>other pronoun>preposition>manner pronoun>verb>and
+          unit>opener>article unit>preposition>preposition verb>preposition>manner verb>preposition>opener
         `,
       ],
-      [
-        -0.75,
-        `
-          and>manner>verb article>manner>other article>other>kit because>pronoun>verb contraction>other>article
-          number>other>verb opener>unit>pronoun
-        `,
-      ],
-      [-1, 'part>other>contraction'],
-    ],
-    names: [
-      [1.25, 'inside>first'],
-      [0.5, 'first>first inside>no no>first'],
-      [0.25, 'first>no'],
-      [-0.25, 'no>no'],
-      [-0.75, 'inside>inside'],
-      [-1.25, 'first>inside'],
-    ],
-    since: [
-      [-0.25, '2 3 4'],
-      [-0.5, '11'],
-      [-0.75, '1'],
-    ],
-    'since-class': [
-      [0.75, '4>never 6>never 7>never'],
-      [0.5, '1>and 2>and 2>verb 5>never 7>and 7>because'],
-      [
-        0.25,
-        `
-          1>number 1>opener 2>ly 3>and 3>contraction 3>verb 4>kit 4>manner 4>part 5>number 6>and 6>contraction
-          6>verb 7>contraction 7>number
-        `,
-      ],
-      [
-        -0.25,
-        `
-          1>kit 2>pronoun 3>article 3>auxiliary 3>ing 3>kit 3>manner 4>ing 4>ly 4>opener 4>other 4>preposition
-          4>pronoun 5>ly 5>manner 5>preposition 6>article 6>auxiliary 6>other 6>part 6>pronoun 7>other
-        `,
-      ],
-      [
-        -0.5,
-        `
-          1>article 1>auxiliary 1>because 1>ly 1>preposition 1>pronoun 2>auxiliary 2>because 2>ing 2>manner
-          2>number 2>preposition 2>unit 3>because 3>opener 3>preposition 4>unit 5>opener 5>unit 6>ing 6>kit 7>ing
-          7>opener 7>unit
-        `,
-      ],
-      [-0.75, '1>ing 1>manner 1>other 1>unit 1>verb 7>kit'],
-      [-1, '1>never 1>part'],
-    ],
-    first: [
-      [1, 'never>contraction number>number'],
-      [
-        0.75,
-        `
-          because>kit because>verb manner>manner number>and opener>opener part>and part>part part>verb
-          preposition>and pronoun>contraction verb>never
-        `,
-      ],
-      [
-        0.5,
-        `
-          article>because article>contraction contraction>because contraction>contraction contraction>ly ing>and
-          kit>never kit>part kit>verb never>pronoun number>ing opener>because opener>other opener>preposition
-          other>never part>never preposition>never preposition>preposition verb>verb
-        `,
-      ],
-      [
-        0.25,
-        `
-          and>and article>and article>ly article>pronoun auxiliary>number auxiliary>unit because>because
-          because>opener because>part ing>kit ing>preposition kit>because ly>and ly>opener manner>and
-          manner>because manner>contraction manner>kit never>kit number>verb opener>article opener>manner
-          opener>unit other>contraction other>manner part>contraction part>kit part>number preposition>auxiliary
-          unit>and
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>article and>pronoun article>never auxiliary>ing auxiliary>other because>and because>article
-          because>other contraction>and contraction>kit contraction>number contraction>other contraction>verb
-          ing>article ing>auxiliary ing>manner ing>other ing>verb kit>auxiliary kit>other ly>article manner>never
-          manner>opener manner>other manner>preposition never>ing never>number never>other never>unit
-          number>auxiliary number>manner number>preposition opener>and other>ly other>number other>pronoun
-          part>article part>auxiliary part>manner preposition>kit preposition>manner preposition>other
-          preposition>part pronoun>auxiliary pronoun>ly pronoun>preposition unit>because unit>contraction verb>and
-          verb>ing verb>kit verb>manner verb>opener verb>pronoun verb>unit
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>auxiliary and>kit and>manner and>part and>preposition and>unit and>verb article>ing article>manner
-          article>number article>opener article>other article>part article>preposition article>unit
-          auxiliary>preposition auxiliary>pronoun because>contraction because>ly because>never because>number
-          because>preposition because>pronoun contraction>preposition contraction>unit manner>auxiliary
-          manner>number never>auxiliary never>part number>kit number>other number>pronoun number>unit opener>never
-          other>part other>unit part>opener part>preposition preposition>ing preposition>opener preposition>pronoun
-          pronoun>article pronoun>ing pronoun>kit pronoun>manner pronoun>opener pronoun>other pronoun>unit
-          unit>pronoun verb>article verb>auxiliary verb>other verb>preposition
-        `,
-      ],
-      [
-        -0.75,
-        `
-          article>auxiliary article>kit article>verb because>ing contraction>ing contraction>manner kit>preposition
-          manner>part never>preposition pronoun>number pronoun>part unit>number verb>ly verb>number
-        `,
-      ],
-      [-1, 'preposition>contraction pronoun>verb verb>because'],
-    ],
-    'first-word': [
-      [1.25, 'right'],
-      [1, 'um'],
-      [0.75, 'actually alright big collars good in nine no okay please reds side to uh well'],
-      [
-        0.5,
-        `
-          any band bars before brace brisk build carol curl denise extend flat forearms hamstring hi high hinge
-          hiya jab jean knuckles kyle loose mats nose oh on overhead pause ready rise rock run safety same sixteen
-          small sore squash squats standing steady straighten thank up want while
-        `,
-      ],
-      [
-        0.25,
-        `
-          12 30 40 84 again against ankle anybody anyone anyway ask away awful bar bar's bear bending bicep
-          bicycles blues body bow bridges building burn by calves chalk's climbers coats confident couple cross
-          derek drops ear eight elbow enjoy evening every exercise eyes face faster float foot four fourth front
-          frozen full gloves grab halos hands haven't hay heals heart heels hello here hey hips hollow ignore
-          inhale inside instead jacks kneel lats lighter long looking lovely march marged military mo morning necks
-          nice one operated outside palm plates prod propped quiet ratio remember ribs righto send sets seven shoes
-          shoulders sip skaters slam slowly sniff soak sock soles sorry splits sprinkler staying stroll swing ten's
-          thigh thirteen thirty tin's tingling tins two wall water what's whoever wide wraps wrists yes
-        `,
-      ],
-      [
-        -0.25,
-        `
-          2 35 5 a about aim almost ankles another arm around avoid balance barre be belly's bent both bottom
-          breath breathing bum bye can carioca chin choose clock's crease crown cushion cut dead depends did don't
-          double down eagle easiest either everybody everyone's everything exhale finish flip from funny get glute
-          got halo hand hang he'd he's heal hiss hook hop house inner internal it'll joyce jump keep l lap later
-          lead load lower's mini minute's moose most moving muscle ninety nobody not nothing notice onto open out
-          pant partly peel pinch planks pop pretend prop proper punch push quicker quit rear resist ring ron's
-          rotate saturday shake she shift shins shuffle sigh six smaller snap somebody'll start statues step stick
-          still straightening surface sweep takes that that'll that's then there's thread tidy till time toes too
-          tops trace trembling's tuck turn unlock warm we're whose wider work wring years you'll
-        `,
-      ],
-      [
-        -0.5,
-        `
-          add after and as bird blow but check do except fast feel find fists five flatten forehead grip grow he
-          heavier hike hover i i'd i'll i'm is let's little loop lower maybe move next nobody's now park press put
-          rest roll running scoot screw seated shaky's she's shorten single skin some somebody sort stack stay stop
-          strap sure swap take tattie tell thanks the there these they they've thighs this tilt try tummy use we
-          we'd we've welcome when where who y'all you
-        `,
-      ],
-      [
-        -0.75,
-        `
-          an drink er go hip i've imagine it leave like make mine never only people pick rack set squeeze though
-          whatever with zip
-        `,
-      ],
-      [-1, 'because give let my other'],
-    ],
-    before2: [
-      [1, 'little'],
-      [
-        0.75,
-        `
-          20 30 bad behind big collars each full haven't leaning mean ring rugby small station third too
-        `,
-      ],
-      [
-        0.5,
-        `
-          1 after already answer barbell bending bicep boots calf cleans climbing cones days dead drifting dull
-          eighty fast first five force from hanging hat hate hi his isn't it'll lateral lowest main match mats
-          months nearly neck's o'clock opened piece pockets pressure rocked roll said say second seven short
-          smaller sock soft thank these today travelling was water we
-        `,
-      ],
-      [
-        0.25,
-        `
-          18 2 24 5 6 90 ache actually all an any are backside bag banging barbecue bars begin bike blue boat both
-          bottle breastbone breathe building butt's buttock calf's cardigan carpet carry chain cheat chin chipper
-          circuit clams clean comfy coming confident cooked cried crisp cross dad desk dip disc doing draw drink
-          drives during elbow's empty exercise faster feeling feels finish finisher fold forget form forwards
-          fridge fun funny gather gives gloves goal good grabs great hamstring hangers heart her hinge hollow
-          hopeless hot idea ignore imaginary impact inwards jacks jerking jog jumps keeps kettle kettlebell kicks
-          kilos knee's kneel knock landing last lats lean leaves lengths lighter lights lose lost lovely mate meet
-          mouth nearer necks needles new nine nips number oak of opposite option order overhead own pair palm pins
-          point pressed priya proud puff pump quick quiet rack reach recording rep rise rolling rotator row's
-          running rush russian same sand save see set's shade shoulder's shouldn't sinking slam softly soles spot
-          spread spring squat star step stick stiff straight swings tea teaches teeth terrible that'll thirty three
-          times tracks trainers tss tummy twice uh underneath walk warm way week weights were wheels wobbles won't
-          would years yourselves
-        `,
-      ],
-      [
-        -0.25,
-        `
-          10 100 12 45 7 a ahead air always and ankles anyone back bar be because bed bell bins bit board bone box
-          bum but button by called can't catch child's clock's close could count crate crawl cushion day did does
-          dogs door drive drop dumb dumbbells ears eight elbows eleven er even ever everybody everybody's
-          everyone's fall fancy far fingertips flexor forward getting goblet grip's half hall halo hard harder he's
-          head heal heels here's hill hills hip's hope into is kick knees lamp leave legs let's line lives looking
-          looks lots mat minds mine moment month more need never nice nineteen nobody's off old on open out outside
-          over pelvic people pick planks pli proper push rail raises really reps romanian room saw scoot seated set
-          she shoe shopping shouting side sideways sit sixty sleep slide so some space standing started starts
-          steady still stop stopped stretch strides stroller struggling swap tail talk tattie than that's then
-          there thing till tomorrow tonight towards tray tuck until up ups us use view waist wake welcome weren't
-          with without wrists written yes you'd you've
-        `,
-      ],
-      [
-        -0.5,
-        `
-          25 8 aren't arms asked away been bring call can chair dives do don't done down ease fingers flat floor
-          give goes had hands has have hips how i i'll if instead just kitchen knee like lot lower mailbox me
-          minute minutes most ninety okay one only onto operated pain please put rest rings row sets shin should
-          sides slow somebody someone sort take tall tell there's think thousand through told top twist we'll
-          week's what when where while whoever's will
-        `,
-      ],
-      [-0.75, "about again as before between he here i've let make stay um"],
-    ],
-    'word-class': [
-      [1.25, 'on>number'],
-      [1, 'down>article it>verb out>article out>part so>other these>other up>verb'],
-      [
-        0.75,
-        `
-          10>preposition 2>number away>verb back>article breathe>contraction done>verb down>other down>verb
-          flat>other go>opener hips>part in>verb is>verb it>contraction it>pronoun land>other leg>number no>number
-          off>number okay>other on>verb one>article out>number plank>part right>number right>other second>article
-          tall>other that>verb thing>preposition today>other up>number up>other
-        `,
-      ],
-      [
-        0.5,
-        `
-          ache>preposition again>number arms>part arms>verb back>number back>verb belly>and bent>other bit>because
-          bottom>preposition breathing>pronoun breaths>preposition chin>part did>preposition down>contraction
-          down>part easy>verb eight>and even>other fine>other first>and first>part five>article five>verb
-          floor>other foot>article forward>part four>and good>contraction heavy>verb height>other high>preposition
-          hips>manner home>article it>kit it>never knee>verb kneecap>other know>preposition lad>other left>other
-          leg>pronoun like>number mat>contraction middle>contraction minute>verb morning>other nice>other
-          no>contraction no>other no>pronoun now>pronoun off>other off>verb okay>preposition on>contraction one>ing
-          one>manner one>preposition over>other pause>and please>pronoun remember>and right>unit rings>because
-          round>and round>opener shoulder>preposition shoulders>part side>number side>preposition side>verb
-          sides>verb six>auxiliary skips>number spot>preposition squats>number stand>because stop>article
-          straight>verb ten>preposition them>and then>other then>preposition there>other three>because three>opener
-          through>other today>because top>other two>part up>opener up>part way>because week>and you>part
-        `,
-      ],
-      [
-        0.25,
-        `
-          4>number 4>other again>and again>opener again>other again>preposition apart>preposition are>number
-          are>verb arm>other arm>verb arms>ly arms>number away>manner back>because back>manner back>never back>part
-          back>pronoun backs>other balance>auxiliary belly>preposition belly>verb bench>preposition bent>part
-          board>preposition bottom>other breath>other breath>verb breathe>never breather>and breathing>manner
-          breaths>and can>manner ceiling>part chair>number chair>other chair>part chest>because chest>verb
-          close>preposition coming>contraction cross>number curls>preposition did>article do>verb down>never
-          drink>verb dumbbells>preposition each>article each>verb ear>preposition edge>part eight>never
-          eight>number eight>other eighteen>number eyes>other feet>part fifteen>and fingers>preposition
-          finish>article first>preposition five>manner five>number flat>part floor>manner floor>pronoun foot>verb
-          forty>other forward>preposition four>number four>opener fours>verb front>and front>contraction go>article
-          go>part good>other grip>article ground>verb hamstring>other hand>other hand>part hands>other head>opener
-          heel>part height>part hello>article here>contraction high>other hip>other hip>preposition hips>number
-          hold>verb home>and in>and in>manner in>part in>pronoun is>pronoun it>part knees>and know>article
-          left>article left>verb leg>and legs>and legs>number lift>article lift>preposition like>pronoun line>part
-          long>and lot>preposition lovely>verb low>and lower>and lower>preposition mat>other mat>preposition
-          middle>verb mind>article more>number more>other more>part more>verb morning>pronoun nice>opener nine>and
-          nine>contraction now>because off>contraction off>never on>part on>preposition on>pronoun once>preposition
-          one>contraction ones>other other>and out>other out>pronoun out>verb over>pronoun over>verb own>part
-          pair>and pair>number press>manner pull>verb rail>preposition raises>number raises>preposition reach>other
-          ready>other rest>auxiliary rest>manner right>opener right>verb rows>other rows>verb seat>verb
-          seconds>number set>because sets>manner seven>and seven>number shoulders>and shoulders>other
-          shoulders>preposition side>ing side>manner side>other sit>article sitting>preposition six>other
-          slow>because slow>preposition slowly>part so>and sore>verb squat>other squats>article squats>verb
-          stand>article stand>pronoun standing>manner step>because step>verb steps>preposition stop>preposition
-          stop>pronoun swinging>contraction ten>and ten>article ten>number that>and that>contraction that>manner
-          that>number then>part there>number these>and thigh>preposition thighs>and thighs>preposition this>opener
-          this>pronoun those>preposition three>and three>verb time>article time>auxiliary time>preposition
-          times>and today>verb toe>because toe>never toe>part toes>manner together>verb top>and top>contraction
-          towel>and turn>preposition twice>and two>and um>article um>preposition up>article up>never ups>and
-          waist>verb walk>other wall>and wall>part water>opener way>other way>part way>verb week>opener
-          week>preposition weight>and weight>auxiliary were>ing wide>other wide>verb width>verb work>number
-          yes>contraction yet>verb
-        `,
-      ],
-      [
-        -0.25,
-        `
-          2>and 30>preposition 4>and 8>other a>opener a>part a>unit after>article again>article all>number
-          always>article an>other and>article and>auxiliary and>because and>manner and>part anybody>other are>ing
-          are>other arms>and arms>other as>article as>contraction as>manner as>other as>pronoun at>article
-          away>preposition back>opener back>unit balance>article bar>preposition bar>verb be>other behind>pronoun
-          bell>verb belly>other bend>because big>other blood>other both>part box>other breaths>manner bring>article
-          bus>verb by>article call>pronoun called>article can't>verb can>other chair>verb chest>number
-          come>preposition comes>preposition coming>preposition cross>other curls>part cushion>preposition
-          dead>manner dead>other do>article do>number do>pronoun doesn't>verb doing>article don't>auxiliary
-          don't>other done>opener done>other done>pronoun down>kit down>manner each>other each>part ears>other
-          eight>preposition elbows>article elbows>verb even>because far>other feels>other fifty>number
-          first>because first>number five>because five>other five>unit flat>and flat>preposition flat>verb
-          floor>article floor>because floor>verb foot>other forward>and four>because four>other from>article
-          front>number front>other front>part front>verb get>article get>other go>because goes>article goes>other
-          going>preposition good>and good>pronoun grab>article half>other hand>preposition hands>preposition
-          have>article head>and heavy>part heel>because heel>other heel>preposition hello>opener hi>other
-          hips>because hips>never hold>article hold>preposition hold>pronoun hollow>verb how>manner how>other
-          i've>other i>auxiliary i>never if>article if>other inch>preposition inch>verb inner>part into>article
-          is>article is>manner is>number it's>article it's>manner it's>never it's>number it's>other it>manner
-          it>preposition just>article just>preposition keep>article knee>other knees>manner knees>number
-          know>contraction lane>number leave>article left>number left>part leg>auxiliary leg>opener leg>preposition
-          legs>manner legs>preposition let>article let>opener let>pronoun level>number lifts>number like>article
-          line>verb little>verb look>preposition lost>verb lot>opener low>other lower>part lunges>opener
-          makes>pronoun mat>article me>number me>preposition metres>and metres>number minute>and minute>preposition
-          minutes>because minutes>opener minutes>preposition next>kit next>preposition next>verb ninety>number
-          no>kit not>article not>ing not>preposition now>article now>contraction now>part now>verb of>pronoun
-          off>because off>pronoun on>article once>contraction one's>article one>opener one>verb ones>article
-          only>verb operated>part other>verb over>article people>other percent>preposition phone>other piece>number
-          press>and pretend>contraction pull>article put>article quick>and quiet>part raises>verb rings>manner
-          rings>preposition rounds>and rounds>preposition row>verb same>kit same>other same>verb say>contraction
-          seat>preposition second>opener second>other second>part second>unit second>verb seconds>preposition
-          see>article see>contraction see>pronoun short>other shoulder>contraction shoulder>other shoulder>verb
-          side>auxiliary sit>contraction skip>article slowly>other so>contraction so>number so>verb
-          somebody's>other sore>part squat>and squats>and squats>opener stand>manner stand>preposition
-          station>number stay>verb stays>manner stick>article stop>and straight>and straight>because
-          stretch>because support>verb swing>preposition take>article tall>manner tea>other tell>pronoun
-          ten>because ten>manner ten>other that's>article that's>number that>auxiliary that>part the>ing the>number
-          the>preposition them>article them>manner then>number then>pronoun then>verb there's>article there>and
-          there>preposition thigh>and thigh>verb thighs>verb third>other those>contraction three>preposition
-          three>unit through>article tight>other till>contraction time>because time>number time>unit time>verb
-          times>article times>number times>verb to>article to>auxiliary to>opener today>and today>pronoun
-          toes>other together>preposition told>pronoun too>manner too>other top>pronoun twelve>other
-          twenty>preposition twice>article two>auxiliary two>unit under>article walk>preposition wall>preposition
-          wall>verb was>number water>because water>other way>pronoun we>auxiliary we>opener weeks>and
-          weight>preposition well>opener when>contraction when>pronoun whenever>contraction where>contraction
-          where>pronoun wherever>pronoun while>pronoun who>other whole>part width>and with>number with>part
-          you're>ing you're>other you've>other you>opener you>preposition you>pronoun your>number your>opener
-          your>preposition yourself>preposition
-        `,
-      ],
-      [
-        -0.5,
-        `
-          a>kit a>manner a>number a>other a>verb about>number again>verb all>article all>other and>and
-          and>contraction and>never and>number and>opener and>other and>preposition and>pronoun arms>preposition
-          at>number at>other at>part away>part back>preposition bar>and before>pronoun behind>verb bent>verb
-          big>part box>and breath>and breath>preposition breathe>preposition breaths>article can>verb day>because
-          don't>verb down>and down>because down>preposition eighty>number elbows>and feet>other feet>preposition
-          first>unit five>contraction foot>and for>article for>other go>manner good>opener got>article got>number
-          got>other half>article hang>preposition head>because heavy>number hip>contraction hips>preposition
-          hips>verb hundred>and i>other i>verb if>contraction if>pronoun in>article just>other know>part leg>verb
-          legs>verb lift>number little>other lunges>and middle>part nice>and no>ing number>number of>article
-          of>other one>part opposite>part other>number out>because out>manner out>preposition people>verb
-          plank>verb rest>article right>and round>article say>number says>number second>number set>article
-          sets>preposition shoulder>and shoulder>part side>because side>contraction sit>verb squats>preposition
-          straight>preposition take>number thank>pronoun the>kit the>opener the>other the>part them>preposition
-          thirty>number time>pronoun to>other to>part today>auxiliary top>part two>number wall>because wall>other
-          we>verb what>pronoun while>contraction with>article with>other you>auxiliary your>other your>part
-        `,
-      ],
-      [
-        -0.75,
-        `
-          and>verb done>article for>number forty>number go>preposition just>verb knee>contraction last>number
-          last>other of>number right>part round>number shoulders>verb the>verb to>number twenty>number
-          way>preposition week>number you>verb
-        `,
-      ],
-      [-1, 'bottom>part like>contraction what>contraction'],
-      [-1.25, 'to>verb'],
-    ],
-    classes: [
-      [1, 'part>part verb>verb'],
-      [
-        0.75,
-        `
-          article>and auxiliary>and auxiliary>contraction ing>verb kit>part manner>number number>contraction
-          number>number opener>contraction part>number pronoun>part verb>and
-        `,
-      ],
-      [
-        0.5,
-        `
-          article>article article>contraction article>pronoun because>opener ing>manner ing>part kit>article
-          kit>number manner>article manner>never number>article number>because number>opener number>pronoun
-          number>verb opener>article opener>part opener>verb other>contraction other>never part>article
-          part>pronoun preposition>kit preposition>never preposition>verb pronoun>article unit>kit unit>number
-          unit>pronoun unit>verb
-        `,
-      ],
-      [
-        0.25,
-        `
-          article>never because>kit contraction>and contraction>contraction ing>kit kit>contraction kit>never
-          kit>pronoun ly>contraction ly>ing ly>number ly>verb never>contraction never>pronoun number>and number>ing
-          number>never opener>other opener>pronoun other>article other>ly other>manner other>number other>verb
-          part>never preposition>and preposition>contraction pronoun>and pronoun>contraction pronoun>kit
-          pronoun>pronoun unit>other verb>never
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>and and>article and>kit and>part article>auxiliary article>number article>preposition
-          auxiliary>auxiliary auxiliary>kit auxiliary>manner auxiliary>opener auxiliary>part auxiliary>pronoun
-          because>auxiliary because>never because>preposition contraction>ly contraction>manner
-          contraction>preposition ing>article ing>ing ing>other ing>unit kit>auxiliary kit>because kit>ing
-          ly>article manner>kit manner>manner manner>other never>article never>auxiliary never>ing never>other
-          never>preposition number>other opener>preposition opener>unit other>auxiliary other>ing other>preposition
-          other>unit part>manner part>opener part>other preposition>ly preposition>manner preposition>number
-          preposition>preposition preposition>pronoun pronoun>ly pronoun>manner pronoun>other pronoun>verb
-          unit>manner verb>article verb>auxiliary verb>because verb>manner verb>number verb>other verb>pronoun
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>auxiliary and>manner and>never and>opener and>other and>pronoun article>ing article>kit
-          article>manner article>opener article>other article>part article>unit article>verb auxiliary>article
-          auxiliary>ing auxiliary>number auxiliary>other auxiliary>preposition auxiliary>verb because>article
-          because>manner because>number because>pronoun because>verb contraction>article contraction>auxiliary
-          contraction>because contraction>ing contraction>never contraction>number contraction>other
-          contraction>verb ing>preposition ing>pronoun kit>preposition manner>preposition never>verb number>part
-          number>unit opener>number part>auxiliary part>ing part>preposition preposition>article preposition>ing
-          pronoun>auxiliary pronoun>preposition unit>because unit>preposition verb>preposition
-        `,
-      ],
-      [
-        -0.75,
-        `
-          and>contraction and>number and>verb auxiliary>never because>contraction contraction>opener
-        `,
-      ],
+      [-0.75, 'part>other>contraction'],
     ],
     across: [
-      [1, 'part>verb>article verb>verb>verb'],
       [
         0.75,
         `
-          ing>and>verb kit>part>preposition kit>verb>article number>and>preposition number>other>other
-          opener>part>other opener>verb>preposition other>opener>manner other>other>other other>part>other
-          other>part>preposition other>pronoun>auxiliary part>auxiliary>pronoun part>part>manner part>part>part
-          preposition>and>and preposition>and>contraction preposition>part>preposition unit>number>unit
-          verb>and>preposition verb>number>other
+          ing>and>verb manner>part>other number>and>preposition number>article>number number>other>other
+          opener>verb>preposition other>contraction>manner other>number>preposition part>and>auxiliary
+          part>verb>article preposition>and>and verb>verb>verb
         `,
       ],
       [
@@ -914,2487 +457,5688 @@ export const BREAK_WEIGHTS: Readonly<Record<'comma' | 'stop', Readonly<Record<st
         `
           and>because>contraction article>and>contraction article>article>part auxiliary>manner>and
           auxiliary>number>number auxiliary>pronoun>auxiliary because>other>preposition contraction>other>auxiliary
-          ing>article>manner ing>other>ing ing>part>preposition ing>pronoun>auxiliary ing>verb>pronoun
-          kit>and>pronoun kit>article>part kit>other>contraction kit>other>part kit>preposition>part
-          kit>verb>pronoun manner>contraction>manner manner>manner>number manner>other>preposition
-          manner>other>pronoun manner>part>other manner>part>preposition manner>preposition>preposition
-          manner>pronoun>other never>other>opener number>and>manner number>article>number
-          number>contraction>preposition number>number>and number>number>number number>other>manner
-          number>pronoun>other opener>and>article opener>and>pronoun opener>and>verb opener>article>auxiliary
-          opener>article>unit opener>contraction>other opener>manner>preposition opener>preposition>other
-          opener>unit>number opener>verb>other other>article>ing other>article>manner other>article>number
-          other>auxiliary>pronoun other>because>because other>contraction>manner other>kit>article other>kit>other
-          other>manner>part other>manner>pronoun other>number>other other>number>preposition other>number>unit
-          other>opener>other other>opener>part other>other>pronoun other>pronoun>never other>pronoun>other
-          other>verb>article part>and>auxiliary part>and>number part>contraction>never part>never>article
-          part>number>article part>number>part part>other>part part>part>preposition part>preposition>contraction
-          part>pronoun>never preposition>and>article preposition>and>because preposition>because>other
-          preposition>contraction>never preposition>kit>preposition preposition>never>verb
-          preposition>other>preposition preposition>preposition>and preposition>preposition>preposition
-          preposition>pronoun>never preposition>unit>preposition pronoun>article>other pronoun>because>pronoun
-          pronoun>other>and pronoun>other>opener unit>and>number unit>article>unit unit>other>number
-          unit>preposition>pronoun unit>unit>preposition unit>verb>preposition verb>article>auxiliary
-          verb>article>opener verb>contraction>number verb>contraction>other verb>number>manner verb>other>article
-          verb>other>auxiliary verb>other>pronoun verb>part>preposition verb>part>verb verb>pronoun>auxiliary
+          ing>article>manner ing>manner>preposition ing>other>ing ing>part>preposition ing>pronoun>auxiliary
+          kit>and>pronoun kit>article>part kit>other>contraction kit>other>part kit>part>preposition
+          manner>contraction>manner manner>manner>number manner>other>part manner>pronoun>other never>other>opener
+          number>and>manner number>and>opener number>other>manner number>pronoun>other opener>and>verb
+          opener>article>auxiliary opener>article>unit opener>contraction>other opener>part>other
+          opener>unit>number other>and>verb other>article>ing other>article>number other>article>opener
+          other>auxiliary>pronoun other>kit>article other>manner>manner other>number>other other>number>unit
+          other>opener>manner other>opener>other other>opener>part other>other>other other>part>preposition
+          other>pronoun>auxiliary other>pronoun>never other>verb>and part>auxiliary>pronoun part>manner>other
+          part>number>article part>number>part part>part>manner part>part>part part>pronoun>never
+          preposition>and>article preposition>and>contraction preposition>and>opener preposition>and>pronoun
+          preposition>because>other preposition>kit>preposition preposition>never>verb preposition>part>preposition
+          preposition>unit>preposition preposition>verb>other pronoun>article>other pronoun>because>pronoun
+          unit>article>unit unit>number>unit unit>other>number unit>unit>preposition unit>verb>preposition
+          verb>and>preposition verb>article>auxiliary verb>contraction>other verb>number>manner verb>number>other
+          verb>other>article verb>other>auxiliary verb>part>verb verb>pronoun>auxiliary
         `,
       ],
       [
         0.25,
         `
-          and>other>number and>preposition>article article>contraction>article article>ly>other
-          article>manner>article article>number>unit article>opener>pronoun article>preposition>article
-          article>pronoun>auxiliary article>pronoun>other auxiliary>auxiliary>pronoun auxiliary>number>manner
-          because>other>and because>verb>preposition contraction>other>contraction ing>and>contraction
-          ing>and>pronoun ing>article>number ing>manner>other ing>manner>preposition ing>never>verb ing>opener>verb
-          ing>other>article ing>part>auxiliary ing>verb>preposition kit>and>because kit>and>manner kit>article>kit
-          kit>contraction>number kit>kit>preposition kit>manner>article kit>never>verb kit>number>other
-          kit>part>article kit>pronoun>auxiliary kit>verb>because manner>and>and manner>and>pronoun
-          manner>article>ing manner>article>other manner>because>because manner>contraction>article
-          manner>never>verb manner>number>and manner>number>other manner>number>part manner>number>preposition
-          manner>other>part manner>part>article manner>preposition>manner manner>preposition>other
-          manner>verb>other number>and>and number>and>opener number>article>verb number>auxiliary>article
-          number>because>manner number>because>other number>contraction>other number>ing>other number>manner>part
-          number>number>opener number>number>verb number>opener>article number>opener>verb number>part>auxiliary
-          number>part>number number>preposition>because number>preposition>manner number>preposition>number
-          number>preposition>preposition opener>article>other opener>article>part opener>auxiliary>article
-          opener>because>auxiliary opener>because>pronoun opener>ing>other opener>number>article opener>opener>and
-          opener>opener>number opener>opener>pronoun opener>opener>unit opener>other>and opener>other>article
-          opener>other>contraction opener>other>other opener>other>preposition opener>other>verb opener>part>unit
-          opener>preposition>preposition opener>pronoun>other opener>verb>article other>and>and other>and>part
-          other>and>preposition other>and>verb other>article>opener other>article>verb other>auxiliary>article
-          other>because>opener other>because>verb other>contraction>article other>contraction>never other>ing>other
-          other>kit>preposition other>manner>ing other>manner>manner other>manner>unit other>never>article
-          other>never>other other>number>manner other>opener>contraction other>opener>opener other>other>article
-          other>other>ing other>part>ing other>part>manner other>pronoun>kit other>unit>article other>verb>and
-          other>verb>preposition other>verb>pronoun part>and>because part>and>contraction part>and>never
-          part>article>other part>article>part part>because>other part>contraction>article part>contraction>ing
-          part>contraction>manner part>contraction>verb part>ing>article part>kit>other part>manner>other
-          part>manner>part part>other>pronoun part>other>unit part>part>and part>preposition>ing part>verb>and
-          part>verb>number preposition>and>opener preposition>and>pronoun preposition>article>auxiliary
-          preposition>auxiliary>article preposition>auxiliary>number preposition>contraction>article
-          preposition>contraction>other preposition>kit>article preposition>manner>article preposition>never>other
-          preposition>never>preposition preposition>number>preposition preposition>opener>opener
-          preposition>opener>preposition preposition>other>article preposition>other>ing preposition>part>because
-          preposition>part>manner preposition>part>opener preposition>preposition>because
-          preposition>preposition>ing preposition>pronoun>other preposition>unit>other preposition>verb>kit
-          preposition>verb>number preposition>verb>other preposition>verb>verb pronoun>auxiliary>article
-          pronoun>contraction>auxiliary pronoun>contraction>never pronoun>ing>pronoun pronoun>kit>preposition
-          pronoun>manner>verb pronoun>number>unit pronoun>opener>and pronoun>other>manner pronoun>pronoun>verb
-          unit>and>contraction unit>and>other unit>and>preposition unit>article>other unit>because>article
-          unit>contraction>article unit>manner>and unit>manner>article unit>number>other unit>opener>verb
-          unit>other>unit unit>part>other unit>part>preposition unit>pronoun>verb verb>and>number
-          verb>contraction>never verb>ing>because verb>ing>other verb>manner>because verb>never>verb
-          verb>opener>and verb>opener>article verb>pronoun>verb verb>verb>article
+          and>preposition>article article>ly>other article>manner>article article>number>unit
+          article>pronoun>auxiliary article>pronoun>other auxiliary>auxiliary>pronoun auxiliary>opener>verb
+          because>other>and because>verb>preposition contraction>other>contraction ing>and>pronoun
+          ing>article>number ing>contraction>manner ing>manner>other ing>other>article ing>other>pronoun
+          ing>verb>preposition ing>verb>pronoun kit>and>other kit>contraction>number kit>kit>preposition
+          kit>manner>article kit>never>verb kit>number>other kit>number>part kit>part>article kit>preposition>part
+          kit>pronoun>auxiliary kit>verb>article kit>verb>because kit>verb>pronoun manner>and>and
+          manner>and>article manner>and>pronoun manner>article>ing manner>article>other manner>because>because
+          manner>because>contraction manner>contraction>article manner>manner>and manner>manner>because
+          manner>number>and manner>number>other manner>number>preposition manner>other>preposition
+          manner>other>pronoun manner>part>preposition manner>verb>other number>and>and number>because>contraction
+          number>because>manner number>because>other number>contraction>preposition number>manner>part
+          number>number>and number>number>manner number>number>number number>number>opener number>opener>verb
+          number>part>number number>preposition>because number>preposition>number number>preposition>preposition
+          number>verb>and opener>and>article opener>and>contraction opener>and>pronoun opener>article>part
+          opener>auxiliary>article opener>because>auxiliary opener>because>pronoun opener>manner>preposition
+          opener>opener>and opener>opener>pronoun opener>opener>unit opener>other>and opener>other>article
+          opener>other>kit opener>other>other opener>other>part opener>other>preposition opener>other>verb
+          opener>part>unit opener>part>verb opener>preposition>other opener>preposition>preposition
+          opener>verb>article opener>verb>other other>and>and other>and>preposition other>article>manner
+          other>auxiliary>article other>because>because other>because>opener other>because>verb
+          other>contraction>opener other>ing>auxiliary other>ing>other other>kit>other other>manner>auxiliary
+          other>manner>ing other>manner>part other>manner>pronoun other>manner>unit other>never>other
+          other>never>preposition other>number>manner other>opener>opener other>other>ing other>other>pronoun
+          other>part>manner other>part>other other>pronoun>kit other>pronoun>other other>unit>article
+          other>verb>article other>verb>preposition other>verb>pronoun part>and>contraction part>and>number
+          part>article>other part>because>other part>contraction>article part>contraction>ing
+          part>contraction>never part>contraction>verb part>never>article part>opener>preposition
+          part>other>pronoun part>other>unit part>part>and part>part>preposition part>preposition>contraction
+          part>preposition>ing part>verb>number preposition>and>because preposition>article>auxiliary
+          preposition>contraction>never preposition>contraction>other preposition>kit>article
+          preposition>number>number preposition>opener>opener preposition>opener>preposition
+          preposition>other>preposition preposition>preposition>and preposition>preposition>because
+          preposition>preposition>ing preposition>pronoun>never preposition>pronoun>other preposition>verb>kit
+          preposition>verb>number pronoun>and>article pronoun>and>verb pronoun>contraction>never
+          pronoun>ing>pronoun pronoun>manner>verb pronoun>number>unit pronoun>other>and pronoun>other>manner
+          pronoun>other>opener pronoun>pronoun>verb unit>and>contraction unit>and>number unit>and>other
+          unit>and>preposition unit>because>article unit>contraction>article unit>manner>article unit>number>other
+          unit>number>preposition unit>other>unit unit>preposition>pronoun verb>and>number verb>article>opener
+          verb>contraction>never verb>contraction>number verb>ing>other verb>manner>because verb>never>verb
+          verb>other>pronoun verb>part>manner verb>verb>article
         `,
       ],
       [
         -0.25,
         `
-          and>article>other and>auxiliary>article and>contraction>article and>contraction>other and>number>other
-          and>number>preposition and>number>unit and>other>other and>pronoun>auxiliary and>verb>other
-          article>ing>other article>ing>preposition article>kit>and article>kit>article article>kit>verb
-          article>manner>other article>number>preposition article>opener>article article>other>and
-          article>other>auxiliary article>other>because article>other>contraction article>other>ing
-          article>other>kit article>other>never article>other>number article>other>preposition article>other>unit
-          article>other>verb article>part>and article>part>article article>part>auxiliary article>part>because
-          article>part>ing article>part>number article>part>opener article>preposition>preposition
-          article>verb>verb auxiliary>article>other auxiliary>auxiliary>article auxiliary>ing>preposition
-          auxiliary>never>other auxiliary>never>verb auxiliary>number>other auxiliary>number>unit
-          auxiliary>other>other auxiliary>other>preposition auxiliary>other>verb auxiliary>preposition>article
-          because>article>auxiliary because>article>other because>article>part because>contraction>article
-          because>contraction>manner because>contraction>never because>contraction>preposition
-          because>other>article because>pronoun>other because>pronoun>verb because>verb>article
-          contraction>because>contraction contraction>number>unit contraction>other>article
-          contraction>other>preposition contraction>other>pronoun contraction>verb>preposition
-          ing>article>auxiliary ing>article>other ing>because>article ing>opener>other ing>other>contraction
-          ing>part>other ing>preposition>pronoun ing>preposition>verb ing>verb>article ing>verb>verb kit>and>number
-          kit>article>auxiliary kit>article>ing kit>auxiliary>article kit>manner>because kit>opener>other
-          kit>other>and kit>other>auxiliary kit>other>other kit>preposition>contraction kit>verb>preposition
-          manner>because>article manner>because>verb manner>contraction>number manner>contraction>verb
-          manner>manner>article manner>manner>manner manner>manner>other manner>manner>part manner>number>unit
-          manner>opener>opener manner>opener>pronoun manner>part>number manner>preposition>number
-          manner>preposition>pronoun manner>pronoun>auxiliary manner>unit>preposition never>article>other
-          never>other>other never>other>preposition never>verb>other number>and>contraction number>and>number
-          number>article>other number>article>part number>auxiliary>other number>contraction>auxiliary
-          number>manner>unit number>number>auxiliary number>number>part number>other>because number>other>opener
-          number>other>unit number>preposition>article number>preposition>other number>unit>and number>unit>article
-          number>unit>other number>unit>verb number>verb>article opener>and>manner opener>and>never
-          opener>and>opener opener>because>article opener>contraction>article opener>contraction>verb
-          opener>number>other opener>opener>part opener>other>never opener>other>pronoun opener>part>preposition
-          opener>preposition>and opener>preposition>article opener>preposition>number opener>verb>pronoun
-          other>and>auxiliary other>and>manner other>and>opener other>article>part other>auxiliary>auxiliary
-          other>because>article other>because>auxiliary other>because>number other>ing>because other>ing>pronoun
-          other>kit>and other>kit>auxiliary other>kit>contraction other>manner>contraction other>number>and
-          other>number>opener other>opener>article other>opener>because other>opener>preposition
-          other>other>auxiliary other>other>because other>other>contraction other>other>manner other>other>never
-          other>other>part other>other>verb other>part>article other>part>auxiliary other>part>because
-          other>part>contraction other>part>number other>part>opener other>part>pronoun other>preposition>and
-          other>preposition>ing other>pronoun>article other>pronoun>because other>pronoun>manner
-          other>pronoun>number other>pronoun>preposition other>unit>opener other>verb>auxiliary other>verb>because
-          other>verb>contraction other>verb>ing other>verb>number part>and>manner part>auxiliary>ing
-          part>auxiliary>other part>because>pronoun part>contraction>pronoun part>never>preposition part>never>verb
-          part>opener>manner part>other>auxiliary part>other>contraction part>other>manner part>preposition>number
-          part>preposition>other part>preposition>preposition part>verb>opener part>verb>preposition part>verb>verb
-          preposition>and>unit preposition>article>kit preposition>article>manner preposition>article>opener
-          preposition>auxiliary>other preposition>because>contraction preposition>because>pronoun
-          preposition>contraction>opener preposition>contraction>verb preposition>ing>other
-          preposition>ing>preposition preposition>manner>number preposition>manner>other preposition>number>manner
-          preposition>number>part preposition>opener>and preposition>opener>manner preposition>opener>number
-          preposition>other>because preposition>other>never preposition>other>pronoun
-          preposition>preposition>manner preposition>preposition>number preposition>preposition>other
-          preposition>pronoun>and preposition>pronoun>contraction preposition>pronoun>opener
-          preposition>verb>contraction pronoun>auxiliary>auxiliary pronoun>auxiliary>other
-          pronoun>auxiliary>preposition pronoun>auxiliary>pronoun pronoun>auxiliary>verb
-          pronoun>because>contraction pronoun>because>other pronoun>contraction>ing pronoun>manner>and
-          pronoun>other>article pronoun>other>number pronoun>other>preposition pronoun>preposition>other
-          pronoun>preposition>preposition pronoun>preposition>pronoun pronoun>verb>ing pronoun>verb>number
-          pronoun>verb>other unit>article>opener unit>article>preposition unit>because>contraction
-          unit>manner>because unit>never>verb unit>number>and unit>number>contraction unit>opener>article
-          unit>opener>other unit>other>article unit>other>manner unit>preposition>because unit>preposition>other
-          unit>preposition>preposition unit>preposition>verb verb>and>contraction verb>and>kit verb>article>ing
-          verb>article>kit verb>article>verb verb>contraction>preposition verb>manner>preposition verb>manner>verb
-          verb>opener>preposition verb>other>and verb>other>because verb>other>preposition verb>preposition>and
-          verb>preposition>part verb>preposition>pronoun verb>preposition>verb
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>pronoun>other and>verb>article and>verb>preposition and>verb>pronoun article>kit>other
-          article>kit>preposition article>other>opener article>other>other article>other>part article>other>pronoun
-          article>part>manner article>part>other article>part>part article>part>preposition article>part>verb
-          auxiliary>manner>other auxiliary>verb>article because>contraction>other because>other>pronoun
-          because>pronoun>auxiliary contraction>article>other contraction>other>other ing>and>other
-          ing>article>part ing>manner>article ing>preposition>other kit>and>article kit>and>verb
-          kit>other>preposition kit>preposition>other manner>and>manner manner>part>verb manner>preposition>article
-          never>verb>preposition number>and>article number>and>pronoun number>because>pronoun number>number>other
-          number>number>preposition number>other>preposition number>part>preposition number>unit>preposition
-          opener>and>other other>and>number other>auxiliary>number other>auxiliary>other
-          other>auxiliary>preposition other>because>other other>contraction>ing other>manner>verb other>never>verb
-          other>number>number other>number>pronoun other>opener>never other>opener>pronoun other>opener>verb
-          other>part>verb other>preposition>article other>preposition>verb other>verb>verb part>and>and
-          part>article>unit part>contraction>auxiliary part>manner>verb part>other>and part>preposition>article
-          part>preposition>part part>preposition>verb part>verb>because preposition>and>number preposition>and>part
-          preposition>and>verb preposition>article>other preposition>article>part preposition>article>preposition
-          preposition>contraction>ing preposition>manner>and preposition>other>and preposition>other>opener
-          preposition>part>part preposition>part>verb preposition>preposition>article pronoun>other>other
-          unit>and>because unit>because>pronoun unit>manner>preposition unit>other>contraction unit>verb>pronoun
-          verb>and>verb verb>article>part verb>contraction>article verb>number>part verb>number>unit
-          verb>preposition>article verb>preposition>number verb>preposition>other verb>pronoun>preposition
-        `,
-      ],
-      [
-        -0.75,
-        `
-          kit>and>preposition manner>other>verb part>contraction>other part>other>verb preposition>and>preposition
-          unit>and>pronoun
-        `,
-      ],
-      [-1, 'manner>and>other part>and>part'],
-    ],
-    other: [
-      [0.5, 'may-open'],
-      [0.25, 'opens'],
-      [-0.25, 'may-open-bound'],
-      [-0.5, 'goes-on'],
-      [-1, 'line'],
-    ],
-    after: [
-      [1.5, 'same'],
-      [1.25, "both er no nobody's then whatever yes"],
-      [
-        1,
-        `
-          ease forehead jean leave like marcus near nearly opposite other please sorry um which
-        `,
-      ],
-      [
-        0.75,
-        `
-          10 12 because bring brisk carol ear elbows eleven except hang have haven't honestly i've ignore just keep
-          lovely malcolm mine's park quit remember ron shake she small so some spikes stack straightening strict
-          thank that's they're they've twice uh walk whether
-        `,
-      ],
-      [
-        0.5,
-        `
-          11 24 25 3 40 5 8 achilles always arms ask before big blow blues but bye carry cheerio da denise do don't
-          drive drops ears even everybody everyone's farmer's final fingertips five's forget funny goblet grow
-          hamstring handbags he he's heels hi hiding hike hiss i i'll it'll kyle lean lie little look mark maureen
-          maybe mo nice nobody nose not otherwise palms priya quad ride ring romanian sat second settle shorten
-          shut single sort sticks stop straps ta tap tell thanks there's they though thumbs tiny tss wait welcome
-          without
-        `,
-      ],
-      [
-        0.25,
-        `
-          15 20 26 30 34 about all almost anything backs bags balancing bear bending bird bleeding bottoms
-          breathing bridges burn by calf carefully carioca chairs chalk change chins coach cold core could creep
-          cross crown cut derek didn't dips doorway double drag drills drink easy ends everybody's feat feet figure
-          find flex fold frog frozen gareth gather gloves good grand halve heal heaviest heel help hmm hollow i'm
-          joyce jump knees knuckles lads land lateral lead let's love lying march marged medium mind mine mostly
-          mountain ninety nothing odds oh order pad palm parallel partner phones prop push pushups quick quickly
-          rack ratio rear reverse rings rope rows russian send seven shins shove sing sit sitting sixes size slow
-          snap sock socks somebody split spread sprinkler sprint step stick strides suitcase support sweet swings
-          switch take taking tidy tighten tins tops tram triceps tuck umbrella well widen wiggle wipe write y'all
-          yeah
-        `,
-      ],
-      [
-        -0.25,
-        `
-          18 90 ache across air along angle anybody anyone around asked away beat beginners bell belly better blade
-          blood bone bones bottom box breaths button called cardigans cat catch couple crease day deadlift
-          deadlifts deep dog early effort eight eighty else end face facing fast feels fists five fives flat follow
-          forearms four frame grip half halo handed handle harder has hate hay high higher hinge holds hurts i'd in
-          inhale its job jog kick kneel know later leaning leaves left leg's lifts lunges many mats means metres
-          mini minutes morning move much need one's out pain pair past peel per place planks pressure pull quads
-          raises reach ready real round row run sand saw say says seat should shoulder sides silly skip slam slide
-          slides slower something sore spot sprints starts straight strong swap tailbone tall taller team ten the
-          their these thigh things think those thursday tight times tip tray tucked turn turned two up want warm
-          weeks weight weights what whenever why width will won't work would wrist you you'll you've
-        `,
-      ],
-      [
-        -0.5,
-        `
-          60 a ahead and apart are arm be behind bench between bit breath chair close comes coming doing enough far
-          feel fifty finish floor for forward from get going got had hand heavy height home how hundred into it
-          lets level line lot low lower makes neck nine on one over point pop press raise rounds seconds set sets
-          side since squat start stay stays steps stretch stuff than that them thing this through time together
-          tonight tuesday twist under ups wall was way we we'll week when who who's yet you'd your yourself
-        `,
-      ],
-      [
-        -0.75,
-        `
-          as at blades done each first foot goes here instead is knee leg more next of ones open people position
-          there till to today toe too while
-        `,
-      ],
-      [-1, 'again now were'],
-    ],
-    'class-word': [
-      [1.25, 'preposition>up'],
-      [
-        1,
-        `
-          number>down number>same opener>the other>before other>like other>no other>sorry preposition>just
-          preposition>no preposition>out
-        `,
-      ],
-      [
-        0.75,
-        `
-          ing>with manner>then number>you opener>good opener>shake other>big other>do other>don't other>everyone
-          other>he's other>leave other>only other>shoulders other>then other>they've other>twice part>other
-          part>then part>where preposition>knees preposition>one preposition>other preposition>two
-          preposition>you've unit>with verb>put
-        `,
-      ],
-      [
-        0.5,
-        `
-          article>and article>no auxiliary>that's because>um contraction>for contraction>nearly ing>i ing>keep
-          ing>little ing>then kit>feet kit>the kit>then manner>knee manner>no manner>not manner>same manner>up
-          number>and number>as number>have number>lovely number>no number>rest number>so number>there number>this
-          number>with opener>feet opener>first other>after other>all other>arms other>ask other>back other>backs
-          other>bring other>ease other>get other>go other>he other>knees other>let other>long other>look
-          other>lovely other>my other>nobody other>nobody's other>other other>palms other>remember other>right
-          other>round other>same other>sit other>so other>soft other>standing other>support other>there's
-          other>twenty other>well other>which other>you're part>arms part>between part>both part>elbows part>five
-          part>flat part>hold part>it part>like part>not part>opposite part>push part>same part>slow part>sort
-          part>stop part>the part>they part>walk preposition>arms preposition>back preposition>bring preposition>do
-          preposition>four preposition>go preposition>hang preposition>last preposition>so preposition>somebody
-          preposition>swing preposition>that's preposition>then preposition>we're pronoun>from pronoun>just
-          pronoun>step unit>so unit>that's unit>then verb>an verb>breathe verb>keep verb>or verb>push verb>so
-          verb>some verb>we
-        `,
-      ],
-      [
-        0.25,
-        `
-          and>uh article>3 article>at article>er article>go article>hold article>i article>it article>it's
-          article>look article>strides article>the article>um article>walk article>your auxiliary>all auxiliary>for
-          auxiliary>forty auxiliary>leave auxiliary>tell auxiliary>thank auxiliary>three contraction>what ing>2
-          ing>just ing>knees ing>like kit>i kit>it's kit>not kit>or kit>out kit>please kit>stand kit>stay kit>step
-          kit>use kit>with kit>you manner>3 manner>about manner>breathe manner>by manner>do manner>down
-          manner>hands manner>hold manner>if manner>in manner>just manner>last manner>like manner>long manner>lower
-          manner>right manner>roll manner>set manner>sit manner>six manner>that number>10 number>20 number>by
-          number>don't number>for number>go number>hold number>keep number>let number>nineteen number>six
-          number>slow number>that number>the number>up number>your opener>10 opener>away opener>down opener>evening
-          opener>everybody opener>for opener>go opener>half opener>lovely opener>not opener>on opener>put
-          opener>stand opener>that's opener>there's opener>this other>about other>add other>baby other>breathe
-          other>bye other>carry other>change other>chest other>come other>could other>curl other>double other>draw
-          other>elbow other>even other>everybody other>facing other>fifteen other>forty other>front other>good
-          other>hands other>i'll other>if other>it's other>keep other>land other>legs other>mine other>moving
-          other>nice other>off other>pick other>quick other>ring other>rows other>run other>second other>sharp
-          other>somebody other>somebody's other>squeeze other>step other>take other>they other>think other>those
-          other>thumbs other>top other>tuck other>um other>under other>until other>whether part>10 part>about
-          part>back part>bring part>do part>feet part>float part>half part>i part>it's part>land part>lean
-          part>legs part>let part>lower part>put part>sit part>slowly part>squeeze part>tall part>two part>you'll
-          preposition>bar preposition>before preposition>bend preposition>both preposition>chest preposition>don't
-          preposition>drop preposition>find preposition>give preposition>good preposition>have preposition>i
-          preposition>jump preposition>light preposition>not preposition>or preposition>push preposition>reach
-          preposition>rings preposition>round preposition>same preposition>second preposition>sixty
-          preposition>step preposition>tall preposition>three preposition>turn preposition>years pronoun>bend
-          pronoun>breathe pronoun>hold pronoun>i pronoun>into pronoun>lean pronoun>no pronoun>reach pronoun>slide
-          pronoun>then pronoun>your unit>do unit>eight unit>four unit>off unit>shake unit>that unit>the unit>thirty
-          unit>three unit>twice unit>up unit>we unit>you verb>don't verb>eight verb>halfway verb>hands verb>i
-          verb>if verb>knee verb>light verb>like verb>my verb>now verb>sit verb>ten verb>that's verb>then
-          verb>twelve verb>walk verb>we'll
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>a and>don't and>i and>i've and>it's and>let and>not and>so and>that's and>you article>a article>arms
-          article>back article>bar article>bit article>bottom article>chair article>chest article>floor
-          article>hands article>head article>heel article>hips article>knee article>last article>leg article>legs
-          article>little article>minute article>rest article>right article>shoulders article>side article>squeeze
-          article>step article>swing article>toes article>wall article>way auxiliary>a auxiliary>do auxiliary>i
-          auxiliary>sit auxiliary>this auxiliary>to because>far because>i've because>if because>it because>many
-          because>stop because>that's because>they because>well because>you because>you've because>your
-          contraction>a contraction>do contraction>done contraction>go contraction>like contraction>the ing>but
-          ing>down ing>it ing>off ing>tall ing>that ing>that's ing>to ing>you kit>away kit>breathe kit>for kit>in
-          kit>instead kit>is kit>one kit>that kit>this kit>up manner>and manner>back manner>is manner>it's
-          manner>leg manner>legs manner>lift manner>neck manner>of manner>out manner>peel manner>steps manner>take
-          never>let number>done number>eight number>feet number>foot number>good number>hand number>i number>i'd
-          number>metres number>minutes number>sets number>squat number>there's number>times number>weeks opener>as
-          opener>but opener>everyone opener>keep opener>knee opener>lot opener>no opener>ones opener>push
-          opener>rest opener>set opener>team opener>with opener>you other>and other>apart other>arm other>bit
-          other>breath other>can other>coming other>done other>down other>eighty other>either other>eyes other>for
-          other>forward other>from other>full other>going other>got other>had other>hand other>has other>heavy
-          other>heel other>here other>high other>hold other>how other>instead other>leaves other>lie other>lift
-          other>lunges other>means other>nine other>on other>once other>ones other>out other>pain other>people
-          other>plank other>point other>pop other>pull other>put other>quads other>roll other>running other>sand
-          other>shuffle other>some other>squats other>stretch other>swap other>ten other>them other>there
-          other>thighs other>till other>time other>toe other>toes other>together other>tonight other>too other>up
-          other>we'll other>we're other>what other>with other>you other>you've part>again part>at part>because
-          part>bent part>button part>by part>close part>down part>for part>forward part>goes part>height part>hip
-          part>is part>long part>of part>on part>only part>out part>over part>point part>raise part>reach
-          part>shoulder part>slide part>stand part>stays part>step part>still part>ten part>this part>to part>under
-          part>when part>wide part>width part>with part>you part>you're preposition>10 preposition>3 preposition>a
-          preposition>again preposition>and preposition>at preposition>between preposition>each preposition>fifteen
-          preposition>first preposition>for preposition>forty preposition>front preposition>get preposition>hand
-          preposition>high preposition>higher preposition>hip preposition>is preposition>it preposition>it's
-          preposition>leg preposition>look preposition>make preposition>me preposition>next preposition>ninety
-          preposition>now preposition>of preposition>quick preposition>seven preposition>six preposition>slower
-          preposition>slowly preposition>starts preposition>them preposition>thirty preposition>those
-          preposition>till preposition>twelve preposition>we preposition>you preposition>you'll pronoun>can
-          pronoun>don't pronoun>feel pronoun>for pronoun>go pronoun>in pronoun>know pronoun>like pronoun>make
-          pronoun>push pronoun>up pronoun>were unit>a unit>before unit>between unit>for unit>if unit>is unit>on
-          unit>step unit>through unit>to unit>two verb>a verb>as verb>at verb>back verb>chest verb>down verb>lower
-          verb>no verb>of verb>on verb>right verb>the verb>them verb>there verb>to verb>ups verb>where
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>then article>elbows article>feet article>knees article>one article>other auxiliary>not because>i
-          because>it's because>you're contraction>not ing>in ing>on ing>you've kit>and kit>press kit>so ly>no
-          manner>come manner>for manner>we number>4 number>five number>hundred number>is number>more number>of
-          number>on number>one number>or number>seconds number>to opener>in opener>morning opener>stuff opener>up
-          opener>week opener>work other>again other>are other>at other>foot other>give other>grip other>it
-          other>just other>knee other>me other>next other>over other>rest other>stay other>than other>that
-          other>this other>three other>to other>today other>use other>walk other>we other>were other>while
-          other>who part>are part>don't part>drop part>open part>pull part>stay part>straight part>together part>up
-          preposition>as preposition>down preposition>eight preposition>hold preposition>knee preposition>sit
-          preposition>slow preposition>the preposition>there's preposition>to preposition>with preposition>your
-          unit>each unit>left unit>of unit>round verb>it verb>tall verb>there's verb>up verb>with verb>your
-        `,
-      ],
-      [
-        -0.75,
-        `
-          number>each opener>one other>as other>first other>leg other>now other>of other>one other>press other>two
-          other>your part>and part>blades preposition>there verb>hold
-        `,
-      ],
-    ],
-    'class-ahead': [
-      [1, 'opener>down opener>in'],
-      [
-        0.75,
-        `
-          kit>leg kit>up number>down number>for number>slow number>twelve number>we opener>find opener>that's
-          other>by other>leg other>of other>them part>long preposition>as preposition>out unit>on
-        `,
-      ],
-      [
-        0.5,
-        `
-          and>heel article>drink article>seconds auxiliary>five auxiliary>them ing>a ing>it kit>a kit>for kit>i
-          kit>then manner>not manner>on number>it number>minutes number>no number>off number>press number>sort
-          number>tall number>that opener>can opener>eight opener>it opener>just opener>one opener>two other>all
-          other>anybody other>arms other>body other>bring other>can other>cross other>doesn't other>foot
-          other>higher other>know other>ninety other>now other>off other>ones other>people other>stays other>stop
-          other>straight other>stretch other>there's other>those part>a part>don't part>hand part>it part>knee
-          part>lower part>of part>them part>through part>to part>with part>your preposition>about preposition>bent
-          preposition>coming preposition>in preposition>keep preposition>like preposition>off preposition>pair
-          preposition>pause preposition>soft preposition>stand preposition>up preposition>you've pronoun>behind
-          pronoun>lift pronoun>not pronoun>on unit>a unit>minute unit>seconds unit>set unit>twenty unit>up
-          verb>call verb>chair verb>dead verb>drive verb>first verb>have verb>is verb>let verb>side verb>you're
-        `,
-      ],
-      [
-        0.25,
-        `
-          and>one and>out and>stop and>that's and>we article>an article>because article>do article>five article>got
-          article>home article>i'd article>it's article>leave article>minutes article>nobody article>press
-          article>rows article>six article>these article>toes article>too article>want auxiliary>more because>don't
-          because>of because>one because>to contraction>i'm contraction>with ing>at ing>down ing>for ing>get ing>i
-          ing>not ing>over ing>that's ing>them ing>up kit>hands kit>heel kit>in kit>of kit>one kit>push kit>so
-          ly>it manner>by manner>floor manner>got manner>hand manner>i manner>it's manner>lean manner>make
-          manner>more manner>off manner>once manner>rest manner>take manner>time manner>up never>a never>i number>1
-          number>3 number>about number>after number>feet number>go number>going number>got number>hold number>if
-          number>nice number>seven number>shoulders number>six number>that's number>then number>walk opener>done
-          opener>five opener>going opener>hip opener>last opener>on opener>same opener>second opener>set opener>sit
-          opener>this opener>to opener>we opener>you're other>6 other>across other>and other>as other>at
-          other>before other>bit other>box other>climbers other>done other>each other>fast other>first other>five
-          other>flat other>get other>hands other>hanging other>have other>hold other>i'm other>if other>is
-          other>it's other>just other>love other>low other>metres other>mind other>need other>over other>press
-          other>quiet other>ray other>rolled other>round other>seen other>sets other>some other>stay other>than
-          other>the other>together other>tuck other>two other>up other>very other>where other>wide other>won't
-          other>you part>an part>back part>both part>breath part>breathe part>four part>from part>hands part>it's
-          part>knees part>not part>now part>other part>peel part>shoulder part>six part>three part>till part>tucked
-          part>twenty part>we'll part>you've preposition>are preposition>arms preposition>away preposition>back
-          preposition>bar preposition>be preposition>body preposition>breath preposition>breaths preposition>count
-          preposition>do preposition>face preposition>fold preposition>forward preposition>goes preposition>half
-          preposition>heel preposition>i'll preposition>it's preposition>jump preposition>knee preposition>lift
-          preposition>lighter preposition>long preposition>lot preposition>no preposition>not preposition>on
-          preposition>or preposition>put preposition>rings preposition>rounds preposition>squats preposition>swap
-          preposition>tall preposition>that preposition>there preposition>under preposition>was preposition>we'll
-          preposition>wee pronoun>and pronoun>as pronoun>been pronoun>hands pronoun>here pronoun>just pronoun>knees
-          pronoun>nice pronoun>nothing pronoun>of pronoun>okay pronoun>pull pronoun>rest pronoun>say
-          pronoun>seconds pronoun>stay pronoun>step pronoun>till pronoun>time pronoun>two unit>back unit>don't
-          unit>for unit>four unit>hold unit>in unit>leg unit>minutes unit>round unit>ten unit>them unit>times
-          unit>to unit>two verb>3 verb>again verb>behind verb>between verb>can verb>flat verb>going verb>good
-          verb>over verb>palms verb>rest verb>round verb>shoulders verb>some verb>squeeze verb>straight verb>then
-          verb>walk verb>was
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>and and>back and>down and>them and>up article>a article>are article>back article>for article>he
-          article>i article>if article>it article>knee article>leg article>not article>of article>off article>one
-          article>than article>then article>to article>two article>we article>with auxiliary>lift auxiliary>not
-          auxiliary>one auxiliary>the auxiliary>to auxiliary>up because>a because>as because>can because>is
-          because>it because>it's because>not because>was because>you contraction>a contraction>to contraction>you
-          ing>like ing>look ing>out ing>push kit>but kit>come kit>down kit>feet kit>foot kit>hold kit>no kit>not
-          kit>off kit>press kit>slide kit>stand kit>the kit>to kit>where kit>you're manner>are manner>back
-          manner>can manner>do manner>done manner>each manner>go manner>just manner>let manner>low manner>now
-          manner>pull manner>right manner>seconds manner>stay manner>that manner>twenty manner>use manner>way
-          manner>you're manner>you've never>your number>all number>breathe number>is number>last number>my
-          number>other number>rest number>seconds number>stay number>those number>today number>turn number>way
-          opener>at opener>don't opener>feet opener>have opener>it's opener>long opener>minutes opener>not
-          opener>of opener>off opener>out opener>pair opener>seconds opener>see opener>slow opener>three
-          other>always other>any other>back other>bar other>because other>been other>bend other>bending
-          other>between other>both other>breath other>breathing other>but other>close other>drop other>dumbbells
-          other>eleven other>feel other>find other>fine other>four other>from other>give other>goes other>had
-          other>heavy other>her other>here other>home other>i other>leave other>left other>lie other>march
-          other>nice other>no other>pair other>please other>pull other>same other>save other>second other>seven
-          other>shake other>should other>side other>sides other>sit other>slowly other>small other>somebody's
-          other>sorry other>steps other>that other>till other>top other>turn other>week other>what other>when
-          other>with other>you'll part>as part>away part>bend part>bit part>bring part>come part>five part>left
-          part>light part>little part>no part>or part>out part>over part>squeeze part>stand part>step part>stop
-          part>straight part>they part>this part>time part>together part>turn part>walk preposition>2 preposition>3
-          preposition>an preposition>and preposition>at preposition>between preposition>bring preposition>chair
-          preposition>eight preposition>front preposition>get preposition>heavy preposition>hips preposition>knees
-          preposition>legs preposition>let's preposition>minute preposition>minutes preposition>pull preposition>so
-          preposition>squeeze preposition>take preposition>ten preposition>time preposition>we're preposition>where
-          preposition>wide preposition>you preposition>you'll pronoun>at pronoun>do pronoun>down pronoun>for
-          pronoun>going pronoun>got pronoun>hold pronoun>in pronoun>know pronoun>put pronoun>take pronoun>that's
-          pronoun>times pronoun>to unit>about unit>after unit>did unit>fifteen unit>first unit>i'm unit>no unit>off
-          unit>the unit>then unit>week verb>arm verb>breathe verb>down verb>for verb>hands verb>now verb>off
-          verb>reach verb>seconds verb>sit verb>step verb>them verb>together verb>two verb>use verb>want
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>it and>the and>your article>and article>don't article>in article>up article>you auxiliary>a ing>do
-          ing>if ing>no ing>you ing>your kit>and kit>as number>a number>call number>each number>hips number>i
-          number>in number>on number>them number>two number>you're opener>end opener>first opener>hands
-          opener>knees opener>rest opener>then other>came other>going other>high other>i've other>knee other>last
-          other>lean other>legs other>look other>me other>morning other>or other>other other>so other>ten
-          other>want other>we other>we'll other>well part>arms part>like part>off part>that's part>then part>width
-          preposition>five preposition>four preposition>hands preposition>height preposition>leg preposition>of
-          preposition>round preposition>that's preposition>you're preposition>your pronoun>then pronoun>up unit>and
-          unit>half unit>i unit>metres unit>side verb>a verb>it's verb>knee verb>one verb>stay verb>you
-        `,
-      ],
-      [-0.75, "number>i'm number>of unit>so"],
-    ],
-    ahead: [
-      [1.5, 'off>you'],
-      [1.25, 'and>if have>a'],
-      [1, "and>we'll it>should same>thing up>up you>stop"],
-      [
-        0.75,
-        `
-          a>few all>of and>i and>lower and>there as>if bar>on both>hands by>the carry>on come>back come>in find>a
-          if>it is>it is>that it's>only it>isn't keep>them let>go like>somebody's like>you've nice>and not>the
-          roll>to stop>and thank>you this>is three>rounds up>on which>is you>put
-        `,
-      ],
-      [
-        0.5,
-        `
-          20>seconds 3>sets a>chair a>cushion a>hip a>minute about>a and>bring and>he and>it's and>no and>push
-          and>there's and>this and>we and>you'll arms>out back>flat back>leg back>squat back>up bring>a bring>them
-          but>not can>you do>a do>not don't>let down>and down>at down>two ease>off even>if feet>flat feet>under
-          five>more for>three forty>five forty>seconds four>and four>breaths four>five get>your go>keep
-          goblet>squats hand>over hands>up head>on heel>and hike>it hold>on hollow>hold i>can i>don't i>know i>see
-          i>want in>as is>all it>doesn't it>was just>the just>you keep>it knee>raises lead>with leave>it leg>swings
-          legs>out lift>one like>the like>there's look>at me>and mind>the no>it's no>more no>rest on>my or>the
-          or>you other>one out>as out>coming push>it put>it rack>it rest>a same>again same>time second>lot set>the
-          shake>the sit>straight slow>down so>if so>that's soft>knees some>people sort>of split>squats squeeze>your
-          stand>it straight>into tell>me ten>of ten>steps that's>how that's>the that's>your that>knee that>was
-          the>dead the>first the>good then>let then>swap then>switch then>we there's>no three>to twice>through
-          two>three walk>back where>the with>a you're>not you>don't you>look
-        `,
-      ],
-      [
-        0.25,
-        `
-          10>and 2>1 5>and a>dumbbell a>folded a>pause a>very about>ninety about>twenty all>in all>right
-          and>breathe and>change and>hang and>have and>leave and>now and>pull and>rest and>slide and>squeeze
-          and>ten and>that's and>tuck and>two and>up arms>by arms>straight at>home back>heel back>of bar>over
-          bending>the big>breath both>arms both>feet both>sides breathe>in breathe>out bring>your by>your
-          calf>stretch check>the chest>to do>your does>this don't>rush down>by down>for down>onto down>three
-          down>till down>to drive>through drop>the each>one eight>nine eight>of elbows>back elbows>straight
-          empty>bar every>single eyes>on feet>hip feet>together feet>wide fingertips>on five>minutes five>six
-          flat>back float>the for>six forearm>plank forward>and from>the front>heel go>back go>don't go>on
-          good>good half>the hands>behind hands>off hands>on hands>over hang>off hanging>off have>some heel>on
-          heels>a high>knees hold>for i'm>not i>love i>mean i>thought in>a in>through in>two isn't>it it's>not
-          it's>on it>helps keep>a keep>your knee>in knees>bent knees>don't knees>under knees>up land>soft last>one
-          last>round lean>forward leave>the leg>up legs>up let>it let>the let>them lie>on light>on light>pair
-          like>a like>you're long>arms lying>on minute>between mountain>climbers my>first near>hand near>the
-          ninety>seconds no>further no>shame no>weight not>on not>that not>your on>to on>you one>foot one>more
-          one>then one>two opposite>leg or>just or>put other>hand other>knee out>at out>through out>to pull>the
-          quick>feet quiet>feet rest>for rest>your reverse>lunges ribs>and right>arm roll>it see>you shake>it
-          shoulders>and side>plank single>leg sip>of sit>on six>on slide>one slow>don't small>and snap>the so>don't
-          so>it's so>the so>you stand>and stand>up standing>with step>and stop>there support>hold swap>at swing>it
-          take>one take>your tall>hips tap>the ten>seconds that's>all the>opposite the>rest the>second the>shoulder
-          the>shoulders the>window then>back there>you these>at think>of this>one's three>four tuck>your turn>it
-          twenty>off twenty>seconds twice>a two>lots two>times two>to under>the until>the up>we'll use>your
-          wait>for walk>your watch>for we're>on we've>got we>won't well>done wet>leaves when>it while>i wider>than
-          with>some you'll>do you'll>have you>can't you>did you>have you>hold you>should you>skip your>wrists
-        `,
-      ],
-      [
-        -0.25,
-        `
-          a>day a>foot a>little a>skip a>week about>it all>fours and>call and>drop and>feel and>five and>give
-          and>hold and>i'm and>knees and>lean and>lie and>look and>low and>make and>one and>put and>right and>round
-          and>she's and>sit and>switch and>they and>your arm>and as>it as>the as>we as>you as>your ask>me at>your
-          back>down back>on before>you behind>you bit>of blood>pressure both>knees breathe>into bring>the but>i
-          come>on couple>of do>it don't>arch don't>bounce don't>lean don't>reach don't>throw don't>tip don't>yank
-          down>if down>it's draw>the drive>the drop>your each>side eight>and eight>don't elbow>under elbows>under
-          every>day every>rep eyes>up facing>the five>breaths five>four five>if five>seconds foot>on for>ten
-          for>two forearms>on four>out go>home go>to go>two heel>up here>we hold>of hundred>and i'd>like i'll>show
-          i>am i>started if>i if>you if>you're in>between it's>called it's>that it's>too it's>up it>and it>don't
-          it>down it>if it>in it>out just>lift just>outside knee>down knee>over knee>up knees>down lean>your
-          legs>long let>me lets>you level>with lie>back like>it like>it's lower>it lower>the lower>your make>sure
-          mini>squats next>week nine>ten not>for not>there now>and of>it of>those of>you off>and on>each on>it
-          on>the one>go one>is one>of one>straight one>way out>of over>the over>your pop>the pull>it push>off
-          push>through push>up put>a put>one reach>your rest>the right>down ring>rows roll>back roll>out roll>over
-          second>time seven>and shoulder>width sit>to sit>your slide>forward slow>on so>that so>this so>your
-          some>of somebody>asked stay>for stay>on step>back step>it step>one straight>leg straighten>one swap>over
-          ten>to that's>not that's>one that's>us the>back the>chair the>front the>hips the>knee the>mat the>middle
-          the>next the>same the>seat the>top the>wall the>whole then>a then>straight then>the there>was
-          this>morning three>is three>seconds three>sets three>times three>two through>the to>go to>your toes>and
-          twelve>and two>one two>seconds up>in was>a we're>not we>do when>you've where>you while>you with>it
-          with>the with>your you're>going you're>leaning you're>on you're>ready you've>a you've>got you>come you>go
-          you>want your>back your>breath your>feet your>hips your>lower your>shoulders
-        `,
-      ],
-      [
-        -0.5,
-        `
-          a>side and>eight and>i've and>not and>out and>row and>stand and>tell and>walk as>well at>the come>to
-          do>the don't>like eight>a find>the for>a i>did if>the if>your in>front is>a is>the it's>the it's>there
-          it>up keep>hold let>you lift>it makes>it not>to number>two of>the of>them of>your off>the on>a one>and
-          one>the pull>your slide>your so>it that's>been the>floor the>swing the>way then>you thirty>seconds
-          this>time to>the use>a when>you you'll>want
-        `,
-      ],
-      [-0.75, "and>a and>back or>so then>it's"],
-      [-1, 'and>it'],
-    ],
-    behind: [
-      [1.25, 'you>like'],
-      [
-        1,
-        `
-          a>rest a>week behind>you come>in come>on four>five go>on in>front it>is step>back that's>it you>land
-        `,
-      ],
-      [
-        0.75,
-        `
-          a>little a>pair a>side and>over and>rows and>six and>three each>leg feet>down keep>breathing knees>bent
-          knees>in knees>up know>what last>one leg>up of>them of>those on>it on>saturday other>day ten>no
-          ten>seconds the>bed the>bottom the>clock the>line the>top third>one two>one wall>sit your>breath
-          your>hands your>side
-        `,
-      ],
-      [
-        0.5,
-        `
-          2>1 a>drink a>friend a>mat a>moment a>skip a>squat a>towel a>while after>that all>right and>breathe
-          and>drop and>go and>leg and>low at>home at>you carry>on chest>height count>it don't>like down>slow
-          each>arm each>side eighty>metres empty>bar five>six floor>away for>ten for>thirty from>it hang>on
-          heel>down hip>height hips>up hold>it hold>on how>many i>started is>fine isn't>it it>hold it>look
-          keep>hold leaning>back leg>only legs>long mean>it minutes>between morning>all next>up no>rest of>10 of>5
-          of>all of>six of>these of>twelve off>four on>hips on>these one>hand one>leg one>then or>so press>ups
-          roll>over round>two same>again seconds>down see>you shoulder>blades shoulders>up sit>on squat>jumps
-          thank>you that's>fine the>air the>belly the>floor the>head the>mailbox the>morning the>nose the>right
-          the>row the>wall the>worktop thirty>seconds to>finish to>it to>you too>heavy turn>round two>goes two>sets
-          two>three under>shoulders up>up whole>way with>that you're>new you>are your>bottom your>ears your>foot
-          your>hip your>hips your>shoulders your>sides your>time your>toes
-        `,
-      ],
-      [
-        0.25,
-        `
-          20>seconds a>block a>breather a>cushion a>doddle a>minute a>pendulum a>sip all>fours an>inch and>change
-          and>done and>knees and>lift and>no and>out and>sit and>slow and>switch and>that's and>up are>fine
-          are>tight are>up arms>straight as>well back>down back>in back>squat back>there belly>button both>legs
-          both>sides breath>in breathe>out breaths>here chest>up comes>in dead>bugs dead>lift doing>it down>and
-          down>hold down>two eighteen>nineteen elbows>back every>day every>week feet>flat feet>together feet>under
-          feet>wide first>lot first>time five>on five>then flat>back foot>flat foot>on foot>up for>3 for>five
-          for>forty for>two from>there front>squats get>off gives>way go>keep go>then go>two going>down going>too
-          hands>in hang>off heel>up heels>together higher>up hinge>forward hip>width hips>back i'm>not i>did in>out
-          in>this in>you into>it is>plenty it>goes it>good it>right it>two it>was jump>up just>the keep>going
-          knee>down land>soft leg>behind legs>out let>go let>you lie>back lifts>off like>this long>step lost>count
-          march>it no>weights of>eight of>ten of>water of>you on>you one>knee one>more one>two opposite>leg
-          other>knee other>leg out>there over>toes quiet>feet ribs>down right>hand roll>out second>toe seconds>each
-          seconds>left seconds>off seconds>on shake>out sharp>pain side>on sit>down slow>down squeeze>it stand>tall
-          start>with stay>on stays>heavy straight>down straight>up ten>times than>that that'll>do that>one
-          that>three the>anchor the>bear the>bench the>bend the>bum the>cat the>ceiling the>edge the>fence the>hall
-          the>hamstrings the>hip the>last the>left the>middle the>minute the>mirror the>neck the>spot the>stage
-          the>straight the>thigh them>in then>turn there>is they>do three>four three>minutes to>end to>me to>round
-          to>side to>stand to>ten to>this too>far twenty>off twice>through under>you up>there upper>back walk>back
-          want>more was>a way>down we>are we>finish we>were we>won't whole>thing with>it you>go you>hold your>back
-          your>chest your>laces your>legs your>midwife your>spine your>tail
-        `,
-      ],
-      [
-        -0.25,
-        `
-          3>times 45>seconds a>bar a>bell a>chair a>hand a>leg a>race a>shoulder a>slow a>spot a>step a>wee and>a
-          and>down and>five and>hang and>let and>one and>right and>stand and>ten and>the and>then and>walk and>you
-          arms>out at>the at>your back>and back>flat back>leg back>to been>told bench>press big>toe can>hear
-          can>see can>tell child's>pose count>out do>it do>not do>that do>this don't>lean done>up down>three
-          each>one end>good evening>all feet>on feet>out first>two for>a for>the for>those forty>five four>breaths
-          from>the give>me go>again go>so goes>up good>leg half>past half>way hand>on have>a i>said i>thought if>it
-          if>the if>you're if>you've if>your in>the in>there is>it it's>not it>and it>go it>up knee>raises
-          knees>over lamp>post leg>goes leg>swings legs>up let>them let>us lie>down like>a like>it like>you
-          lower>back make>it next>week nice>and ninety>seconds no>higher not>a of>five of>floor of>that of>your
-          off>the off>you on>a on>one on>your one>down one>foot one>side one>up other>arm other>way out>straight
-          over>the park>it pelvic>floor people>say press>down push>back roll>back same>time second>one seconds>rest
-          showing>off some>people stay>tall stay>there step>away step>off straight>leg support>hold ten>steps
-          than>you that's>a that's>all that>leg the>ankles the>bell the>big the>body the>day the>door the>ear
-          the>front the>good the>hand the>handle the>hands the>next the>opposite the>other the>press the>sheet
-          the>shoulder the>standing the>straps the>third the>whole the>window the>wrists them>up then>press
-          this>morning this>one's to>get to>say to>see to>the to>your toes>down turned>out two>hundred two>seconds
-          two>thousand under>your up>again up>and up>on up>quick up>you we'll>go we>go we>start well>done with>a
-          with>the with>your you've>done you>feel you>lot you>lower you>want your>back's your>head's your>heel
-          your>knee your>lower your>middle your>nose your>own your>ribs your>shins your>straps your>thigh
-          your>wrists
-        `,
-      ],
-      [
-        -0.5,
-        `
-          a>breath a>knee as>you call>it every>exercise five>four four>times go>one hands>on if>you in>it in>one
-          it>out keep>it let>it of>the on>the one>minute pull>up sets>of sit>up sort>of tell>me the>back the>best
-          the>bus the>chest the>elbows the>first the>joint the>leg the>rail the>second the>towel three>seconds
-          too>high you>can you>can't you>come your>bum your>knees your>right your>tailbone
-        `,
-      ],
-      [-0.75, 'before>you come>down two>minutes'],
-    ],
-    gap: [
-      [1, 'up>up'],
-      [0.75, 'back>the four>five leg>and one>the'],
-      [
-        0.5,
-        `
-          8>and a>um back>knees back>so back>then bit>if down>no down>out find>your five>six good>good half>and
-          in>it it>from it>your know>the legs>and now>i on>twenty one>down one>if out>two pause>and shoulders>on
-          so>the spot>on stop>for ten>no that's>what there>if thighs>and three>and three>four up>all up>arms
-          up>back ups>and week>and
-        `,
-      ],
-      [
-        0.25,
-        `
-          3>2 again>and back>arms back>like back>on bend>the breathe>don't breather>then breaths>and chair>feet
-          come>on down>a down>lift down>one down>you eight>and eighteen>nineteen feet>if fifteen>then first>then
-          first>two five>and floor>then foot>flat foot>if four>and front>and go>go good>that's hands>and hips>toes
-          home>and in>and in>as in>find in>keep in>one is>it it>all it>and it>don't it>hold it>i it>into it>it's
-          it>just it>so it>ten knee>down knee>push knees>as like>it long>and low>and lower>and me>and me>the
-          middle>and mind>the nine>and no>it's off>a off>don't on>every on>my one>and one>go one>rest out>a out>in
-          out>the over>on round>and rounds>and seconds>four seconds>three seven>and seven>eight shoulders>and
-          shoulders>knees side>elbow six>seven so>you stand>and stand>it standing>with swinging>you're tall>on
-          them>and then>the then>up there>that's these>and these>at this>with times>and today>so towel>and up>and
-          up>if up>one up>out up>two up>your you>as you>keep
-        `,
-      ],
-      [
-        -0.25,
-        `
-          10>and again>if all>right all>the and>i and>i've and>if and>let and>not and>that's and>the arm>and
-          as>well as>you at>the back>and back>down back>foot back>leg back>starts back>to before>you behind>you
-          belly>button bench>press big>toe big>toes bit>wider bottom>knee breath>and bus>stop call>it chest>and
-          come>and don't>let down>as down>for down>the elbows>and even>if face>the feet>and feet>flat first>if
-          first>lot first>one flat>and floor>away floor>if for>the for>two forward>and four>three front>of
-          good>morning hands>on head>and here>and high>knees hold>it hold>the hollow>hold if>it's if>that's if>the
-          if>you if>you're if>your in>a inch>off is>the it's>not it>a it>for it>like it>up keep>hold knees>and
-          knees>if know>it last>but last>one leave>the leg>stand legs>the let>go like>a lost>count lot>of makes>it
-          metres>and middle>toes minute>and minutes>rest no>rest of>the of>you of>your off>the oh>that's on>hips
-          on>it on>to on>top on>your one>foot one>hand one>more one>that's one>then or>so other>one out>and out>as
-          out>like out>of over>the press>and quick>feet right>up rings>and round>one round>two round>your second>go
-          second>one seconds>on see>you sets>of sharp>pain shoulder>that's shoulders>let side>on side>plank six>and
-          skip>the soft>knees squat>hold squats>hold straight>and straight>arms that>you the>back the>floor
-          the>other the>same there>is there>you thigh>and this>one through>the time>i time>round to>come to>do
-          to>get to>go to>make to>the today>and twenty>five twenty>two under>shoulders up>as up>breathe up>for
-          up>higher up>or up>there up>with ups>hands wall>sit way>and way>down way>up well>done wet>leaves
-          width>and with>a with>no with>the you>all you>can you>come you>don't you>know your>back your>feet
-          your>hands your>hips your>knees your>shoulders your>toes
-        `,
-      ],
-      [
-        -0.5,
-        `
-          back>heel back>knee back>up bar>and bench>and breathe>out down>like feet>hip foot>and forty>five
-          front>heel half>a hundred>and in>front in>the lift>one like>you're lunges>and next>week nice>and on>one
-          on>the ready>and rest>the round>the seconds>left side>if squat>and step>one stop>and thank>you there>and
-          up>to you>and
-        `,
-      ],
-      [-0.75, 'and>then down>and shoulder>blades'],
-    ],
-  },
-  stop: {
-    always: [[-0.25, 'yes']],
-    before: [
-      [1.25, 'again away well'],
-      [1, 'down higher instead more rounds rows sag these up'],
-      [
-        0.75,
-        `
-          between bit carry change cheating crate drive fine four free grand hair jump left length march off ones
-          racks relax rest runners running seven sides tall ten that those through twice wiggle
-        `,
-      ],
-      [
-        0.5,
-        `
-          6 8 ahead anyway arm asking back beautiful behind bells bounce box brave bridge bucks carefully carries
-          christmas class clever close closer comfy complain completely control cool count counts cow crawl curls
-          daughter day deckchair diary drink dropping early eight enough exam favourite fingers flamingo flying
-          forward friends further gate glass go gorgeous ground happy hiding hmm holds home huskies it jeans job
-          kickstand landing later life lifting line loop lovely magic marcus middle mind moaning moment move
-          neighbour night noise numbers out pauline pigeon pillow please pockets problem proud pull purple
-          questions quickly quietly ready relaxed rock rolls s sheet shin shop shout sigh six skipping sofa soup
-          spine spring stops stretch strict switch tent there thighs thing three tidiest tidy tightrope time today
-          together topple tough tss tucked tucks walk water wave weddings weekend width wobbling
-        `,
-      ],
-      [
-        0.25,
-        `
-          'em 15 24 90 alone alright am ankling arch armpits august backs backside bag balancing band bank barn
-          beach beat begin belt blanket board bone boots bored both breathe breather breathing breaths brilliant
-          brisk brought bucket bug busy chin complaints controlled cooked council counter couple cramps curb
-          cushion deep degrees depth difference dinner direction doll done each ears everybody everywhere extra
-          fabulous fancy fence finger finisher five flare floor flow follow fourteen frog front gas going good
-          grabbing granddaughter grass handbags hard harder heavy heels help here heroes him himself hm holiday
-          hollow honestly hugs impact in inwards jacket jaw jaws jogging joking kick kind kinder kiss kissing lads
-          language lap laughed lean leaves leg legs less level lifts list lives lock lot loves low lunge mats menu
-          midline minds mondays morning mostly moves nearer newer nicer nose nothing o'clock okay opening over
-          paddle pair passes paying pickpockets planted plate play plenty plonking plop pocket pose position
-          postman presses pretty prize promised quads quiet rail rain raise ratio reach return righto ron room rude
-          sand scarf screen seconds session set shape shirt show shrug side sit skaters slip slower sock softly
-          solid sorry space spaniel stair stairs stand stepping stomach stomping straighten strength strides string
-          stuff sunday surgery swinging t table taller tap taps team teeth this thursday times toaster tomorrow top
-          tops tracks treacle trees trip trips tuck twelve twisted twisting underwater uphill ups us version video
-          voice waiting wants warm weights welcome went wheels wider widest wings wobble won't years yourselves
-        `,
-      ],
-      [
-        -0.25,
-        `
-          100 2 5 7 ache after also anyone arm's around asked bad bare been before belly below bird blocks blood
-          blue bones brace break breath bring butt can can't chain chap check coat could couldn't course cross
-          crossed crosses deadlifts didn't different dips distance do does doesn't dog dogs dollars draw drill duck
-          dull ear eights else even evenings everyone's except excuse facing faster feeling fella fifty figure find
-          flexors floor's forearms forehead found friend gap give green groaning gym handed handle has haven't he'd
-          headed heart heavier hello hitting horns hurt hurts i i'll imaginary incline inner iron is isn't it'd jab
-          july k kicks kilo knee's kneecap knuckles land leaning leg's let's lets letting lie lights loo lost
-          lowest lunch lying mailbox main margaret marged metre mid milk minutes mornings near never new next no
-          noodle normal not number once opposite option outside own palms panic park past pause pelvic percent
-          perfectly person pew pins planks point points pressure puddle puff pulled raised rather real really roll
-          rolled rolling rope row rule safeties saturday scoop seen sharp showing silly simple since sixteen sled
-          sleepy slides slow small smooth something sore sort sound split squash squats squeeze stage static
-          station steady stiff straight strain strip struggling surface surgeon sweep swimmy tail tell thank
-          there's they'd things think thinks thirteen though thought thousand throw tiles tilts told took towards
-          trouble two's until wake walking wall was watching we're wee weeks weigh weren't whatever when whenever
-          while who widen works worry would wouldn't ye you you'd you'll yourself
-        `,
-      ],
-      [
-        -0.5,
-        `
-          about across actually an anybody back's bar be bear because beginners bench bike blow bow burpees but by
-          calf call called car clean coach come comes dodgy doing don't dumb dumbbell elbows ever every everything
-          exercise feel first from getting had hamstrings have he head head's hip hour i'm i've if into it's keep
-          knee know lane leave let lighter like little locked make means metres minute's muscle my nearly ninety
-          nobody nobody's oh old one's only onto operated pain pretend proper put reds resting says seated short
-          should shoulder sixty skip so some somebody somebody's squat stacked standing stay stays stool sure takes
-          that's the they they've till tiptoes track tummy use very we'll weight wherever will with without year
-          you're you've your
-        `,
-      ],
-      [
-        -0.75,
-        `
-          a all and as at best dead eighty er finally for full get gets got half hear how kneeling last of or
-          people plates ring said same single still straps take than to uh we week where whole
-        `,
-      ],
-      [-1, 'feels forty just second see what'],
-      [-1.25, 'big say um'],
-    ],
-    before2: [
-      [1, 'comes need'],
-      [0.75, "being bus each facing grip's kitchen letter live milk slam thank too wet"],
-      [
-        0.5,
-        `
-          'em 1 5 almost baby bank begin behind belly bounce calves cave change chasing coat come drift drive dumb
-          effort evening fall fancy farmer's favourite feels fingertips gone halve hamstrings hang higher its join
-          last lean lino listen marching medal minute mornings nineteen no nobody's opposite other own proper
-          puddle rack ratio real really romanian sat settle shoe sideways silly soft soften somebody stays still
-          stood stopped suitcase telly that'll that's them ticking track tuck underneath waist washing way week's
-          welcome went whatever's zip
-        `,
-      ],
-      [
-        0.25,
-        `
-          25 7 age among another arc arms arrow balance bare be bear bins bridges buckle carry carrying cat catch
-          caught chairs chest chicken child's clock's coming complaints copy country creeping depth didn't dips
-          dive door drops even everyone's except eye fabulous fan fell fight filing fingers flamingo float for
-          frame gather goblet good hated help hike hiking hollow hovering hurry inch inside invisible jab joints
-          joyce kick kissing lamp land lap laughed less line little load looking lunges main mat mostly move moving
-          natural neighbours nine now okay old paced palm park past phones pli pocket pockets pogo pools pose
-          pounds pretty probably puffed pulled questions quiet rag rain raises relaxed reps resist roll rolling
-          rucksack rush scoot second shaky's shift shoes shopping shoulder show sigh since sink sleeping smell
-          socks some spend stiff straighten strong sweeps switch tables tail taking talk teapot teeth thanks their
-          they're thirteen tied tight times torn trouble tucked twice twisted wasn't we're wear wee weights whisker
-          whole will without woman wring you're yourself
-        `,
-      ],
-      [
-        -0.25,
-        `
-          2 4 40 8 90 allowed an ankle ankles anybody anything anyway as ask asleep at back band barbell beat
-          because bed bending bicep biggest blade bottle breathing bridge bugs but buttock by calls clock club
-          collar confident cool counting counts creep day deep disc do does down drag eighty empty er everything
-          exercise fifty find fine finish five floor fold force forty forward four fourteen getting going grab
-          green hair hand handle hangers hard height her here him hold how's hundred i'll i'm ice idea it'll jacks
-          jerking just keep knee's kneecap knees leaves legs let's level lots makes man march mind minutes miss
-          months more mouth never next ninety o'clock oak on only pay plank plenty point power press pressed
-          pressure priya quads quick race rail rest reverse rise says school seat seated session shake she sheet
-          shoot shoulders shuffle six skip slowly smaller soles sore sort squeezes stage start started starts step
-          straight straps stretch strict tattie tea there they they've thigh thighs think thirty thousand through
-          time to today tomorrow tonight touch tray tummy up use view was watching we we've weigh which whichever
-          who's whoever's wide width wife with won't would
-        `,
-      ],
-      [
-        -0.5,
-        `
-          3 again arm away b box breath breathe bring can't chair clean could cross don't drink eight elbow enough
-          face first foot front full glute go hands has he hug i i'd i've if in jog knee lateral leg lift lifts
-          like lying metres most once or out pain pair please pull put rounds seconds sets sled so squeeze station
-          steps swing take tall that then there's these thing those till told twelve um until upside want warm
-          we'll weight what when where while who you'll you've
-        `,
-      ],
-      [-0.75, 'can ceiling did end give how know let make people something very week weeks'],
-      [-1, 'before'],
-    ],
-    classes: [
-      [1, 'article>and verb>kit verb>verb'],
-      [
-        0.75,
-        `
-          article>contraction auxiliary>and ing>number number>contraction number>opener number>verb opener>opener
-          opener>verb part>number part>pronoun preposition>never pronoun>number pronoun>part unit>other unit>part
-          verb>part
-        `,
-      ],
-      [
-        0.5,
-        `
-          article>article because>part ing>auxiliary ing>never ing>opener ing>part ing>verb kit>contraction
-          kit>part manner>contraction manner>opener manner>pronoun manner>verb never>pronoun number>because
-          number>never other>contraction other>kit other>never other>opener other>part other>verb part>article
-          part>kit part>part preposition>contraction preposition>verb pronoun>article pronoun>pronoun unit>ly
-          unit>verb verb>opener
-        `,
-      ],
-      [
-        0.25,
-        `
-          article>pronoun auxiliary>contraction auxiliary>unit ing>unit kit>article kit>kit kit>manner kit>number
-          kit>verb ly>because ly>contraction ly>preposition ly>pronoun ly>verb manner>article manner>never
-          manner>number number>and number>manner number>number number>part number>pronoun opener>article
-          opener>auxiliary opener>because opener>contraction opener>other opener>part other>number
-          preposition>auxiliary preposition>kit preposition>opener preposition>part preposition>unit pronoun>kit
-          unit>article unit>contraction unit>kit unit>never verb>auxiliary verb>contraction verb>never verb>unit
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>opener and>preposition article>auxiliary auxiliary>auxiliary auxiliary>never auxiliary>other
-          because>auxiliary contraction>article contraction>pronoun ing>ing ing>pronoun kit>auxiliary
-          manner>auxiliary manner>because manner>manner never>auxiliary never>opener number>auxiliary
-          number>preposition opener>ly other>because part>auxiliary part>because part>ing part>manner
-          preposition>article preposition>ly preposition>manner preposition>number preposition>preposition
-          preposition>pronoun pronoun>ing pronoun>other pronoun>preposition unit>auxiliary verb>because verb>ing
-          verb>ly verb>manner
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>and and>article and>auxiliary and>because and>manner and>never and>other and>pronoun article>ing
-          article>kit article>manner article>number article>opener article>other article>part article>preposition
-          article>unit article>verb auxiliary>article auxiliary>ing auxiliary>manner auxiliary>preposition
-          auxiliary>pronoun auxiliary>verb because>article because>because because>manner because>number
-          because>other because>pronoun contraction>auxiliary contraction>ing contraction>manner contraction>never
-          contraction>number contraction>other contraction>preposition ing>article kit>and kit>because
-          kit>preposition manner>preposition never>ing never>other never>verb number>unit opener>and other>ly
-          other>preposition part>and part>preposition preposition>ing pronoun>auxiliary pronoun>never pronoun>verb
-          unit>because unit>preposition unit>unit verb>article verb>preposition verb>pronoun
-        `,
-      ],
-      [
-        -0.75,
-        `
-          and>contraction and>number and>verb auxiliary>number because>contraction contraction>opener
-          contraction>verb ing>preposition
-        `,
-      ],
-    ],
-    opening: [
-      [1, 'and>opener'],
-      [
-        0.75,
-        `
-          article>auxiliary auxiliary>pronoun because>ing contraction>article kit>preposition never>verb
-          number>number pronoun>auxiliary unit>number verb>article
-        `,
-      ],
-      [
-        0.5,
-        `
-          and>because and>preposition auxiliary>never contraction>ly contraction>number contraction>unit
-          kit>pronoun ly>article manner>part number>and opener>number opener>opener opener>other opener>unit
-          part>auxiliary part>manner pronoun>never verb>ing
-        `,
-      ],
-      [
-        0.25,
-        `
-          article>ing because>preposition contraction>verb ing>part kit>number manner>auxiliary never>ly
-          never>other number>kit opener>and opener>article opener>pronoun other>ing part>never unit>unit
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>never and>number and>verb article>and article>because article>contraction article>kit article>manner
-          article>opener article>other article>part article>preposition article>pronoun article>unit
-          auxiliary>manner because>contraction because>opener contraction>other contraction>part
-          contraction>preposition ing>auxiliary ing>manner ing>pronoun ing>unit ing>verb kit>part ly>opener
-          ly>other ly>preposition ly>verb manner>because manner>ing manner>manner manner>other manner>unit
-          manner>verb never>article never>auxiliary number>contraction number>ing number>never number>opener
-          number>part number>pronoun opener>kit opener>manner opener>preposition other>end other>opener
-          other>preposition other>pronoun part>and part>contraction part>kit part>verb preposition>and
-          preposition>part preposition>pronoun pronoun>part unit>kit unit>manner unit>opener unit>other verb>and
-          verb>auxiliary verb>contraction verb>number verb>opener verb>other
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>auxiliary and>ing and>other and>part and>pronoun article>article auxiliary>auxiliary auxiliary>ing
-          auxiliary>number auxiliary>opener auxiliary>other auxiliary>preposition auxiliary>verb because>manner
-          because>never because>pronoun contraction>ing ing>and ing>article ing>because ing>number ing>preposition
-          kit>and kit>because kit>contraction manner>and manner>contraction never>preposition number>auxiliary
-          number>other opener>end other>and other>because other>contraction other>manner other>never other>number
-          other>verb part>because part>number part>opener part>pronoun preposition>article preposition>auxiliary
-          preposition>contraction preposition>ing preposition>kit preposition>never preposition>number
-          preposition>other preposition>verb pronoun>and pronoun>article pronoun>because pronoun>ing pronoun>kit
-          pronoun>number pronoun>opener pronoun>preposition pronoun>verb unit>and unit>contraction unit>preposition
-          unit>verb verb>kit verb>verb
-        `,
-      ],
-      [-0.75, 'because>verb manner>never unit>because'],
-    ],
-    closing: [
-      [1, 'verb>ly'],
-      [
-        0.75,
-        `
-          and>opener ing>pronoun kit>opener number>number number>opener opener>manner opener>number
-          preposition>pronoun
-        `,
-      ],
-      [
-        0.5,
-        `
-          and>preposition article>verb auxiliary>pronoun contraction>pronoun kit>number ly>verb manner>manner
-          manner>number manner>part manner>unit never>other opener>kit opener>ly other>opener part>manner
-          preposition>manner preposition>opener pronoun>number unit>opener verb>opener
-        `,
-      ],
-      [
-        0.25,
-        `
-          and>number and>unit article>kit article>part article>unit because>never because>preposition
-          contraction>other ing>number ing>opener ing>preposition kit>ly ly>ing manner>ly manner>opener
-          opener>other opener>unit other>ly other>pronoun part>ly preposition>ing preposition>other pronoun>ing
-          pronoun>ly pronoun>verb verb>auxiliary verb>manner
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>ly article>and article>pronoun auxiliary>because auxiliary>kit auxiliary>manner auxiliary>opener
-          auxiliary>part auxiliary>unit because>manner because>other contraction>because contraction>manner
-          contraction>preposition contraction>verb ing>and ing>because ing>contraction ing>part kit>article
-          kit>auxiliary manner>article manner>preposition manner>pronoun manner>verb never>article never>opener
-          never>preposition never>unit never>verb number>ly number>never number>other number>part
-          number>preposition number>pronoun opener>and opener>auxiliary opener>because opener>ing
-          opener>preposition opener>verb other>never other>part other>preposition part>article part>contraction
-          part>kit part>preposition preposition>kit preposition>never preposition>number preposition>preposition
-          preposition>unit preposition>verb pronoun>kit pronoun>manner pronoun>never pronoun>other pronoun>part
-          pronoun>pronoun unit>article unit>auxiliary unit>because unit>contraction unit>ing unit>kit
-          unit>preposition unit>pronoun verb>never verb>other verb>part verb>preposition verb>unit verb>verb
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>and and>article and>auxiliary article>auxiliary article>preposition auxiliary>article because>article
-          because>auxiliary because>contraction contraction>article contraction>auxiliary contraction>unit
-          end>opener ing>article ing>verb kit>and kit>because kit>part kit>preposition manner>and manner>auxiliary
-          manner>because manner>contraction never>manner number>and number>article number>auxiliary number>because
-          number>contraction opener>article opener>contraction opener>pronoun other>article other>auxiliary
-          other>contraction other>verb part>and part>auxiliary part>because part>never part>number part>part
-          part>pronoun preposition>and preposition>article preposition>because preposition>contraction pronoun>and
-          pronoun>contraction unit>and unit>verb verb>and verb>article verb>because verb>contraction
-        `,
-      ],
-      [
-        -0.75,
-        `
-          and>contraction and>pronoun article>manner article>opener because>pronoun other>and other>because
-        `,
-      ],
-    ],
-    around: [
-      [1, 'article>other>article'],
-      [
-        0.75,
-        `
-          and>number>opener and>opener>number and>other>because and>verb>contraction article>opener>article
-          article>other>pronoun article>part>article article>part>number contraction>ing>manner number>number>part
-          preposition>article>article preposition>manner>article preposition>number>verb pronoun>opener>contraction
-          pronoun>other>and pronoun>other>other verb>number>number verb>other>contraction
-        `,
-      ],
-      [
-        0.5,
-        `
-          and>preposition>and and>preposition>other article>ing>manner article>kit>article article>kit>kit
-          article>kit>other article>kit>part article>kit>pronoun article>manner>opener article>number>part
-          article>other>manner article>verb>article auxiliary>manner>because auxiliary>other>number
-          auxiliary>pronoun>opener because>other>verb contraction>ing>and contraction>number>part
-          contraction>other>and contraction>other>opener contraction>pronoun>preposition ing>manner>part
-          ing>other>manner ing>other>number ing>preposition>contraction ing>preposition>number ing>pronoun>number
-          kit>other>because kit>other>part kit>other>verb manner>opener>pronoun manner>other>ing
-          manner>other>pronoun manner>preposition>verb never>other>opener number>ing>other number>number>article
-          number>number>contraction number>number>preposition number>number>verb number>opener>preposition
-          number>other>verb number>part>opener number>preposition>and number>unit>part opener>and>other
-          opener>kit>preposition opener>manner>other opener>opener>and opener>other>number other>article>and
-          other>ing>manner other>ing>verb other>kit>article other>kit>number other>number>contraction
-          other>number>number other>number>other other>number>pronoun other>opener>other other>other>verb
-          other>part>part other>preposition>and other>preposition>auxiliary other>preposition>manner
-          other>pronoun>because other>pronoun>contraction other>pronoun>part other>unit>contraction
-          other>verb>never other>verb>verb part>manner>manner part>manner>verb part>other>verb
-          part>preposition>number part>preposition>other part>preposition>verb part>verb>number part>verb>part
-          preposition>ing>preposition preposition>manner>other preposition>manner>pronoun preposition>number>manner
-          preposition>number>never preposition>opener>manner preposition>other>contraction preposition>other>never
-          preposition>other>verb preposition>part>part preposition>preposition>preposition
-          preposition>pronoun>other preposition>pronoun>verb preposition>verb>kit preposition>verb>part
-          pronoun>ing>other pronoun>opener>verb pronoun>other>opener verb>manner>contraction verb>manner>number
-          verb>other>pronoun verb>preposition>opener verb>preposition>part verb>pronoun>and verb>pronoun>part
-          verb>verb>other
-        `,
-      ],
-      [
-        0.25,
-        `
-          and>manner>number and>manner>preposition and>number>other and>number>verb and>opener>opener
-          and>opener>part and>other>contraction and>other>other and>part>preposition and>preposition>never
-          and>preposition>number and>preposition>part and>verb>because and>verb>opener and>verb>verb
-          article>contraction>other article>ing>article article>ing>number article>ing>verb article>kit>manner
-          article>kit>verb article>manner>article article>manner>verb article>number>article article>number>manner
-          article>opener>contraction article>opener>opener article>opener>other article>other>never
-          article>other>number article>part>kit article>part>manner article>preposition>and article>unit>and
-          article>unit>contraction article>unit>manner article>unit>other article>verb>and article>verb>contraction
-          article>verb>ing article>verb>opener auxiliary>number>other auxiliary>other>auxiliary
-          auxiliary>other>because auxiliary>other>other auxiliary>pronoun>other because>opener>other
-          because>preposition>article contraction>ing>contraction contraction>manner>because
-          contraction>manner>number contraction>opener>and contraction>opener>other contraction>opener>preposition
-          contraction>opener>verb contraction>other>other contraction>pronoun>verb ing>and>verb ing>other>part
-          ing>other>verb ing>preposition>part ing>preposition>preposition kit>article>ing kit>number>number
-          kit>opener>verb kit>other>contraction kit>preposition>never kit>preposition>verb kit>verb>manner
-          kit>verb>verb ly>preposition>article ly>verb>article manner>ing>number manner>number>and
-          manner>number>number manner>opener>article manner>other>auxiliary manner>other>part manner>part>number
-          manner>pronoun>other manner>unit>verb manner>verb>number manner>verb>pronoun never>auxiliary>article
-          never>other>manner never>preposition>preposition never>verb>other number>manner>and
-          number>manner>preposition number>manner>verb number>number>manner number>number>opener
-          number>number>other number>opener>article number>other>auxiliary number>part>manner
-          number>preposition>manner number>preposition>opener number>unit>article number>unit>contraction
-          number>unit>never number>unit>verb opener>manner>contraction opener>manner>manner opener>manner>number
-          opener>number>and opener>number>article opener>number>because opener>number>preposition
-          opener>other>contraction opener>other>part opener>other>verb opener>part>other opener>preposition>because
-          opener>unit>number opener>verb>verb other>ing>because other>ing>other other>ing>part other>ing>pronoun
-          other>kit>because other>kit>other other>manner>article other>manner>contraction other>manner>other
-          other>manner>pronoun other>never>verb other>number>kit other>opener>kit other>opener>manner
-          other>opener>opener other>opener>part other>opener>unit other>opener>verb other>other>kit
-          other>other>other other>other>part other>part>because other>part>never other>part>verb
-          other>preposition>kit other>pronoun>opener other>pronoun>other other>unit>article other>verb>kit
-          other>verb>part part>ing>article part>ing>number part>manner>contraction part>manner>other
-          part>manner>pronoun part>opener>part part>other>article part>other>kit part>other>manner part>other>other
-          part>other>part part>other>pronoun part>part>part part>verb>opener part>verb>verb preposition>and>part
-          preposition>article>ly preposition>auxiliary>other preposition>ing>part preposition>number>auxiliary
-          preposition>opener>article preposition>opener>number preposition>other>auxiliary
-          preposition>other>preposition preposition>part>auxiliary preposition>part>number
-          preposition>preposition>because preposition>preposition>never preposition>pronoun>article
-          preposition>pronoun>part preposition>unit>other preposition>verb>contraction preposition>verb>manner
-          pronoun>auxiliary>manner pronoun>ing>pronoun pronoun>never>preposition pronoun>number>article
-          pronoun>opener>part pronoun>other>number pronoun>preposition>number pronoun>preposition>opener
-          pronoun>preposition>other pronoun>preposition>part pronoun>preposition>pronoun pronoun>verb>pronoun
-          unit>manner>other unit>manner>preposition unit>manner>verb unit>number>number unit>opener>opener
-          unit>other>and unit>other>article unit>other>pronoun unit>preposition>auxiliary unit>preposition>because
-          unit>preposition>unit unit>unit>other verb>article>auxiliary verb>auxiliary>other verb>ing>opener
-          verb>number>verb verb>opener>article verb>opener>verb verb>other>ing verb>other>part
-          verb>preposition>unit verb>pronoun>contraction
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>and>verb and>article>number and>article>other and>article>part and>contraction>other
-          and>number>article and>number>preposition and>number>pronoun and>opener>contraction and>other>auxiliary
-          and>other>number and>part>verb and>preposition>preposition and>preposition>pronoun and>pronoun>auxiliary
-          and>pronoun>never and>pronoun>verb and>verb>article and>verb>manner and>verb>pronoun
-          article>auxiliary>other article>ing>opener article>ing>part article>kit>preposition article>manner>kit
-          article>manner>manner article>manner>number article>manner>part article>manner>preposition
-          article>number>contraction article>number>preposition article>number>unit article>opener>and
-          article>other>and article>other>verb article>part>preposition article>preposition>other
-          article>preposition>preposition article>preposition>unit auxiliary>article>opener auxiliary>article>verb
-          auxiliary>ing>other auxiliary>ing>preposition auxiliary>manner>verb auxiliary>never>verb
-          auxiliary>opener>and auxiliary>other>manner auxiliary>other>part auxiliary>other>pronoun
-          auxiliary>preposition>auxiliary auxiliary>preposition>verb auxiliary>pronoun>ing auxiliary>pronoun>manner
-          auxiliary>verb>number because>contraction>other because>manner>because because>pronoun>auxiliary
-          contraction>ing>article contraction>manner>verb contraction>never>ing contraction>number>number
-          contraction>number>other contraction>opener>contraction contraction>other>article
-          contraction>other>preposition ing>article>part ing>manner>other ing>number>other ing>other>other
-          ing>preposition>article ing>preposition>opener ing>preposition>verb ing>pronoun>preposition
-          kit>number>other kit>opener>preposition kit>other>and kit>other>other kit>other>pronoun
-          kit>preposition>and kit>preposition>contraction kit>preposition>part kit>verb>opener manner>article>other
-          manner>because>pronoun manner>manner>manner manner>manner>other manner>manner>preposition
-          manner>number>unit manner>opener>verb manner>other>and manner>part>and manner>part>article
-          manner>part>part manner>preposition>and manner>preposition>article manner>preposition>manner
-          manner>preposition>other manner>unit>preposition manner>verb>article manner>verb>manner manner>verb>other
-          never>article>other never>ing>contraction never>ing>preposition never>opener>because
-          never>other>contraction never>other>preposition never>preposition>other never>verb>opener
-          never>verb>preposition number>and>number number>article>other number>manner>number number>number>because
-          number>number>unit number>opener>verb number>other>and number>other>number number>part>and
-          number>part>other number>part>preposition number>preposition>pronoun number>unit>ing number>unit>manner
-          number>unit>preposition number>unit>unit number>verb>pronoun opener>ing>other opener>manner>part
-          opener>number>verb opener>opener>contraction opener>opener>opener opener>opener>verb opener>other>never
-          opener>other>pronoun opener>part>preposition opener>preposition>article opener>preposition>number
-          opener>preposition>preposition opener>pronoun>other other>and>number other>and>opener other>and>part
-          other>article>ing other>article>kit other>article>opener other>auxiliary>article other>auxiliary>other
-          other>auxiliary>preposition other>auxiliary>pronoun other>because>article other>because>other
-          other>contraction>manner other>contraction>number other>ing>article other>ing>contraction
-          other>ing>number other>ing>preposition other>kit>auxiliary other>kit>manner other>kit>never
-          other>kit>preposition other>manner>manner other>manner>preposition other>never>other other>number>and
-          other>number>auxiliary other>number>ing other>number>preposition other>number>unit other>opener>and
-          other>opener>ing other>opener>never other>opener>preposition other>other>number other>other>preposition
-          other>part>and other>part>contraction other>preposition>because other>preposition>ing
-          other>preposition>never other>preposition>other other>preposition>preposition other>pronoun>auxiliary
-          other>pronoun>never other>unit>preposition other>verb>and other>verb>preposition part>auxiliary>manner
-          part>because>contraction part>because>pronoun part>ing>manner part>ing>preposition part>ing>pronoun
-          part>manner>preposition part>number>other part>opener>manner part>opener>preposition part>opener>verb
-          part>other>and part>other>opener part>part>preposition part>preposition>article
-          part>preposition>auxiliary part>preposition>part part>unit>preposition preposition>article>auxiliary
-          preposition>article>ing preposition>article>opener preposition>article>preposition
-          preposition>auxiliary>number preposition>because>contraction preposition>because>pronoun
-          preposition>ing>pronoun preposition>kit>other preposition>number>article preposition>number>contraction
-          preposition>number>part preposition>number>preposition preposition>opener>other
-          preposition>opener>pronoun preposition>other>because preposition>other>ing preposition>other>number
-          preposition>other>other preposition>other>pronoun preposition>part>opener preposition>preposition>article
-          preposition>preposition>manner preposition>unit>verb preposition>verb>article preposition>verb>because
-          preposition>verb>pronoun pronoun>auxiliary>ing pronoun>auxiliary>never pronoun>manner>other
-          pronoun>never>verb pronoun>number>other pronoun>opener>manner pronoun>other>because
-          pronoun>preposition>article pronoun>preposition>preposition pronoun>unit>other pronoun>verb>contraction
-          pronoun>verb>part unit>article>other unit>manner>and unit>number>opener unit>number>preposition
-          unit>number>unit unit>other>number unit>other>preposition unit>other>unit unit>preposition>other
-          unit>unit>preposition verb>and>verb verb>article>number verb>article>opener verb>article>preposition
-          verb>article>verb verb>because>pronoun verb>number>manner verb>number>unit verb>opener>and
-          verb>opener>other verb>other>article verb>other>because verb>other>number verb>other>other verb>part>verb
-          verb>preposition>and verb>preposition>article verb>preposition>auxiliary verb>preposition>because
-          verb>pronoun>manner verb>pronoun>opener verb>pronoun>other verb>pronoun>preposition verb>verb>verb
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>number>manner and>opener>article and>other>and and>other>article and>preposition>manner
-          and>pronoun>other and>verb>preposition article>ing>other article>kit>and article>part>auxiliary
-          article>preposition>part article>unit>because article>verb>because auxiliary>article>number
-          auxiliary>article>other auxiliary>other>preposition because>article>part because>contraction>opener
-          because>pronoun>other contraction>article>other contraction>ing>number contraction>ing>preposition
-          contraction>manner>pronoun contraction>opener>article contraction>other>pronoun end>opener>opener
-          end>opener>other ing>article>other ing>other>preposition kit>and>verb kit>other>article
-          kit>preposition>article never>other>other number>manner>other number>manner>unit number>number>never
-          number>preposition>article opener>manner>verb other>and>contraction other>and>other other>and>pronoun
-          other>and>verb other>article>other other>article>part other>because>contraction other>because>pronoun
-          other>contraction>other other>ing>and other>number>manner other>other>auxiliary other>part>preposition
-          other>preposition>article other>unit>and other>verb>article other>verb>contraction other>verb>pronoun
-          part>and>part part>and>verb part>manner>and part>other>never part>other>preposition part>part>verb
-          part>preposition>and part>verb>because part>verb>contraction part>verb>preposition preposition>and>verb
-          preposition>article>kit preposition>article>other preposition>article>part preposition>article>unit
-          preposition>manner>and preposition>number>unit preposition>part>manner preposition>preposition>number
-          preposition>pronoun>because preposition>pronoun>preposition preposition>verb>preposition
-          pronoun>auxiliary>auxiliary pronoun>auxiliary>verb pronoun>opener>and pronoun>other>article
-          pronoun>other>part pronoun>other>preposition pronoun>other>pronoun unit>other>contraction
-          unit>preposition>and unit>preposition>number unit>preposition>verb verb>article>kit verb>article>other
-          verb>article>part verb>manner>article verb>manner>preposition verb>number>part verb>other>manner
-          verb>other>opener verb>preposition>preposition
-        `,
-      ],
-      [
-        -0.75,
-        `
-          article>kit>because article>manner>other article>opener>number article>other>part because>other>because
-          because>pronoun>verb contraction>other>contraction number>number>number number>preposition>number
-          part>preposition>because preposition>ing>article verb>other>preposition
-        `,
-      ],
-      [-1, 'article>other>kit'],
-    ],
-    across: [
-      [1, 'number>and>verb part>verb>article'],
-      [
-        0.75,
-        `
-          ing>opener>other ing>other>pronoun manner>and>article manner>and>because number>verb>article
-          number>verb>preposition other>number>number other>number>part other>opener>number other>part>preposition
-          other>preposition>manner other>pronoun>auxiliary part>other>other part>pronoun>other
-          preposition>and>article preposition>pronoun>auxiliary unit>and>other unit>other>article verb>opener>other
-          verb>verb>article
-        `,
-      ],
-      [
-        0.5,
-        `
-          article>and>article article>number>and article>number>number auxiliary>other>opener ing>number>part
-          ing>pronoun>other ing>verb>article ing>verb>verb kit>article>kit kit>article>other
-          kit>contraction>article kit>other>other kit>verb>other manner>manner>preposition manner>number>unit
-          manner>opener>preposition manner>unit>number number>article>other number>because>article
-          number>contraction>article number>number>opener number>number>other number>opener>preposition
-          number>opener>pronoun number>preposition>and number>preposition>because number>preposition>preposition
-          opener>article>other opener>auxiliary>pronoun opener>because>article opener>contraction>verb
-          opener>opener>part opener>other>contraction opener>preposition>pronoun opener>pronoun>auxiliary
-          opener>verb>and other>and>opener other>article>auxiliary other>auxiliary>article other>auxiliary>never
-          other>auxiliary>pronoun other>because>other other>contraction>article other>ing>other other>ing>part
-          other>kit>preposition other>never>manner other>never>verb other>number>and other>opener>article
-          other>other>article other>other>part other>pronoun>other other>unit>article other>unit>other
-          other>unit>unit other>verb>article other>verb>ing other>verb>preposition part>and>contraction
-          part>article>part part>auxiliary>article part>because>ing part>kit>preposition part>manner>because
-          part>number>preposition part>opener>opener part>opener>verb part>part>verb preposition>article>auxiliary
-          preposition>contraction>number preposition>contraction>other preposition>kit>preposition
-          preposition>number>article preposition>opener>unit preposition>other>article preposition>other>auxiliary
-          preposition>preposition>because preposition>preposition>part preposition>preposition>preposition
-          preposition>verb>because preposition>verb>ing pronoun>and>preposition pronoun>article>part
-          pronoun>number>number pronoun>other>unit pronoun>part>other pronoun>pronoun>auxiliary unit>manner>because
-          unit>never>verb unit>other>other unit>verb>article verb>article>ing verb>because>contraction
-          verb>kit>preposition verb>other>part verb>other>pronoun verb>pronoun>auxiliary verb>verb>number
-        `,
-      ],
-      [
-        0.25,
-        `
-          and>article>part and>other>number and>part>other and>part>part and>preposition>because article>ing>manner
-          article>manner>opener article>opener>because article>verb>article auxiliary>article>part
-          auxiliary>auxiliary>article auxiliary>number>part auxiliary>other>part auxiliary>preposition>opener
-          contraction>contraction>other ing>and>opener ing>article>auxiliary ing>manner>preposition ing>never>other
-          ing>number>and ing>number>number ing>other>article ing>other>preposition ing>part>preposition
-          ing>verb>other kit>and>article kit>article>ing kit>because>contraction kit>manner>other kit>number>number
-          kit>other>number kit>part>other kit>unit>other kit>verb>article manner>article>verb
-          manner>contraction>never manner>contraction>opener manner>ing>other manner>kit>preposition
-          manner>manner>article manner>manner>other manner>number>number manner>other>other manner>other>pronoun
-          manner>part>other manner>part>preposition manner>preposition>manner manner>verb>and
-          never>preposition>pronoun number>and>manner number>and>other number>and>preposition number>article>manner
-          number>contraction>auxiliary number>manner>manner number>manner>preposition number>manner>verb
-          number>never>other number>number>article number>number>contraction number>number>part number>number>verb
-          number>opener>and number>other>article number>other>auxiliary number>other>ing number>part>manner
-          number>unit>pronoun opener>and>contraction opener>and>opener opener>and>preposition opener>article>opener
-          opener>ing>preposition opener>kit>preposition opener>manner>number opener>manner>part opener>number>other
-          opener>opener>and opener>opener>preposition opener>other>ing opener>other>other opener>other>preposition
-          opener>part>preposition opener>part>verb opener>preposition>preposition opener>unit>other
-          opener>verb>verb other>and>auxiliary other>and>verb other>article>number other>article>other
-          other>article>unit other>because>preposition other>contraction>auxiliary other>contraction>number
-          other>contraction>preposition other>contraction>verb other>kit>number other>kit>pronoun other>kit>unit
-          other>manner>article other>never>other other>number>other other>opener>contraction other>opener>unit
-          other>other>because other>other>kit other>other>never other>part>ing other>part>manner other>part>other
-          other>preposition>because other>preposition>preposition other>pronoun>unit other>unit>number
-          other>verb>contraction other>verb>manner other>verb>other part>and>number part>and>opener
-          part>and>pronoun part>article>kit part>because>other part>contraction>auxiliary part>manner>article
-          part>never>verb part>number>number part>number>unit part>opener>and part>other>contraction part>part>and
-          part>part>never part>part>preposition part>preposition>preposition part>pronoun>auxiliary
-          part>verb>pronoun preposition>and>and preposition>and>contraction preposition>auxiliary>preposition
-          preposition>because>article preposition>because>manner preposition>contraction>opener
-          preposition>contraction>verb preposition>opener>article preposition>opener>verb preposition>other>opener
-          preposition>other>part preposition>part>auxiliary preposition>part>unit preposition>unit>article
-          preposition>unit>preposition preposition>verb>and preposition>verb>article preposition>verb>preposition
-          pronoun>and>because pronoun>and>opener pronoun>article>manner pronoun>because>contraction
-          pronoun>because>other pronoun>because>pronoun pronoun>contraction>article pronoun>kit>other
-          pronoun>manner>opener pronoun>manner>part pronoun>manner>unit pronoun>never>verb
-          pronoun>number>preposition pronoun>opener>opener pronoun>other>part pronoun>preposition>number
-          pronoun>pronoun>other pronoun>verb>pronoun unit>contraction>other unit>kit>preposition unit>number>and
-          unit>opener>article unit>other>preposition unit>part>preposition unit>pronoun>other unit>verb>pronoun
-          verb>and>opener verb>and>preposition verb>auxiliary>never verb>contraction>other verb>manner>other
-          verb>manner>preposition verb>never>other verb>number>article verb>number>number verb>number>unit
-          verb>part>preposition verb>preposition>and verb>preposition>ing verb>unit>article verb>verb>pronoun
-        `,
-      ],
-      [
-        -0.25,
-        `
-          and>article>other and>contraction>article and>contraction>other and>number>preposition and>other>article
-          and>other>preposition and>preposition>preposition and>verb>other and>verb>pronoun
-          article>auxiliary>article article>kit>and article>kit>other article>manner>other
-          article>manner>preposition article>number>because article>number>preposition article>number>verb
-          article>other>and article>other>article article>other>because article>other>contraction article>other>ing
-          article>other>kit article>other>manner article>other>never article>other>number article>other>opener
-          article>other>pronoun article>other>unit article>part>and article>part>article article>part>auxiliary
-          article>part>because article>part>contraction article>part>ing article>part>never article>part>number
-          article>preposition>article article>preposition>preposition article>pronoun>other article>unit>number
-          article>unit>preposition article>verb>manner auxiliary>article>ing auxiliary>article>preposition
-          auxiliary>article>verb auxiliary>ing>preposition auxiliary>never>verb auxiliary>opener>and
-          auxiliary>other>ing auxiliary>other>other auxiliary>other>pronoun auxiliary>part>other
-          auxiliary>preposition>article auxiliary>preposition>other auxiliary>pronoun>other auxiliary>verb>other
-          auxiliary>verb>pronoun because>article>auxiliary because>article>part because>contraction>article
-          because>contraction>ing because>contraction>manner because>contraction>preposition because>manner>because
-          because>other>other because>pronoun>verb because>verb>article contraction>article>other
-          contraction>ing>preposition contraction>manner>other contraction>never>other contraction>opener>other
-          contraction>other>article contraction>other>other contraction>other>preposition contraction>other>pronoun
-          contraction>verb>article ing>and>verb ing>article>ing ing>article>manner ing>contraction>other
-          ing>manner>article ing>manner>other ing>other>because ing>preposition>verb ing>pronoun>preposition
-          ing>verb>number kit>and>other kit>and>preposition kit>auxiliary>other kit>number>part kit>number>unit
-          kit>opener>preposition kit>other>and kit>other>manner kit>other>verb kit>part>preposition
-          kit>preposition>and kit>preposition>article kit>unit>article kit>verb>opener manner>because>contraction
-          manner>because>pronoun manner>contraction>article manner>kit>verb manner>manner>manner
-          manner>manner>number manner>number>other manner>number>part manner>other>because manner>other>number
-          manner>other>opener manner>part>opener manner>unit>preposition never>other>article
-          never>other>preposition never>verb>other number>and>contraction number>article>part number>article>verb
-          number>kit>verb number>manner>and number>manner>unit number>number>never number>opener>verb
-          number>other>because number>other>unit number>part>number number>preposition>verb number>pronoun>verb
-          number>unit>and number>unit>manner number>unit>unit number>unit>verb opener>and>manner opener>and>other
-          opener>article>auxiliary opener>manner>because opener>number>unit opener>opener>article
-          opener>other>because opener>other>kit opener>other>never opener>part>and opener>part>unit
-          opener>preposition>article opener>preposition>because opener>preposition>number opener>preposition>other
-          opener>pronoun>verb other>and>article other>and>manner other>article>ing other>article>kit
-          other>article>preposition other>auxiliary>auxiliary other>auxiliary>opener other>auxiliary>verb
-          other>because>article other>because>pronoun other>contraction>ing other>contraction>never
-          other>contraction>other other>kit>and other>kit>because other>kit>contraction other>manner>contraction
-          other>manner>never other>never>opener other>never>preposition other>number>article other>number>because
-          other>number>opener other>number>preposition other>opener>end other>opener>kit other>opener>manner
-          other>opener>preposition other>other>and other>part>article other>part>opener other>part>pronoun
-          other>part>verb other>preposition>article other>preposition>kit other>preposition>pronoun
-          other>pronoun>article other>pronoun>contraction other>unit>and other>unit>because other>unit>opener
-          other>unit>preposition part>and>never part>and>verb part>article>manner part>auxiliary>ing
-          part>because>pronoun part>contraction>ing part>contraction>other part>manner>opener part>manner>part
-          part>never>other part>other>because part>other>ing part>preposition>because part>preposition>part
-          part>unit>preposition part>verb>because part>verb>contraction part>verb>ing part>verb>preposition
-          part>verb>verb preposition>and>verb preposition>article>ing preposition>article>kit
-          preposition>article>other preposition>article>part preposition>article>preposition
-          preposition>article>unit preposition>article>verb preposition>because>other preposition>because>pronoun
-          preposition>contraction>never preposition>ing>article preposition>manner>never
-          preposition>number>contraction preposition>number>other preposition>number>part preposition>part>because
-          preposition>part>other preposition>part>part preposition>preposition>manner
-          preposition>preposition>number preposition>preposition>pronoun preposition>pronoun>because
-          preposition>pronoun>opener preposition>unit>contraction preposition>unit>other preposition>verb>kit
-          preposition>verb>opener preposition>verb>verb pronoun>and>verb pronoun>article>opener
-          pronoun>article>other pronoun>auxiliary>article pronoun>auxiliary>auxiliary pronoun>auxiliary>preposition
-          pronoun>auxiliary>pronoun pronoun>contraction>never pronoun>manner>preposition pronoun>manner>verb
-          pronoun>never>auxiliary pronoun>never>other pronoun>number>unit pronoun>other>article
-          pronoun>other>contraction pronoun>other>verb pronoun>preposition>article pronoun>preposition>manner
-          pronoun>preposition>other pronoun>verb>and pronoun>verb>contraction pronoun>verb>opener pronoun>verb>part
-          pronoun>verb>preposition pronoun>verb>verb unit>and>article unit>and>because unit>and>number
-          unit>article>part unit>article>preposition unit>because>manner unit>manner>and unit>other>number
-          unit>other>unit unit>other>verb unit>preposition>number verb>and>article verb>article>auxiliary
-          verb>article>other verb>because>pronoun verb>contraction>auxiliary verb>manner>number verb>manner>verb
-          verb>opener>contraction verb>other>manner verb>other>number verb>part>because verb>part>verb
-          verb>preposition>article verb>preposition>because verb>preposition>contraction verb>preposition>part
-          verb>preposition>verb verb>pronoun>manner verb>pronoun>never verb>unit>because verb>verb>and
-          verb>verb>other verb>verb>verb
-        `,
-      ],
-      [
-        -0.5,
-        `
-          and>pronoun>auxiliary and>pronoun>other and>verb>article and>verb>preposition article>and>other
-          article>kit>preposition article>kit>verb article>number>other article>opener>number
-          article>other>auxiliary article>other>other article>other>part article>other>preposition
-          article>other>verb article>part>manner article>part>other article>part>part article>part>preposition
-          article>part>verb article>verb>other auxiliary>article>other auxiliary>number>article
-          auxiliary>number>unit because>article>other because>contraction>other because>pronoun>auxiliary
-          because>pronoun>other ing>and>contraction ing>other>verb ing>preposition>article kit>and>verb
-          kit>article>part kit>contraction>other kit>other>part kit>preposition>other manner>opener>other
-          manner>preposition>article manner>preposition>other never>verb>preposition number>and>number
-          number>other>and number>other>number number>preposition>article number>preposition>pronoun
-          number>unit>article number>unit>preposition number>verb>and opener>opener>opener opener>opener>verb
-          opener>other>and opener>verb>article other>and>other other>auxiliary>preposition other>number>auxiliary
-          other>other>contraction other>other>verb other>preposition>contraction other>preposition>ing
-          other>preposition>number other>preposition>verb other>pronoun>preposition part>and>article
-          part>because>contraction part>manner>and part>manner>preposition part>opener>article part>other>opener
-          part>other>verb part>preposition>and part>preposition>article part>preposition>verb part>verb>auxiliary
-          preposition>and>preposition preposition>contraction>auxiliary preposition>manner>part
-          preposition>number>and preposition>number>number preposition>opener>and preposition>other>and
-          preposition>other>number preposition>other>preposition preposition>other>pronoun
-          preposition>preposition>article preposition>pronoun>verb pronoun>auxiliary>other pronoun>opener>because
-          pronoun>other>pronoun unit>and>verb unit>preposition>article unit>preposition>preposition
-          verb>article>kit verb>article>part verb>because>other verb>contraction>number verb>manner>article
-          verb>number>part verb>preposition>other verb>preposition>preposition verb>preposition>pronoun
+          and>contraction>article and>contraction>other and>number>preposition and>number>unit and>other>other
+          and>pronoun>auxiliary and>pronoun>other and>verb>article and>verb>other and>verb>preposition
+          and>verb>pronoun article>kit>other article>kit>preposition article>manner>other article>opener>article
+          article>other>and article>other>auxiliary article>other>because article>other>ing article>other>kit
+          article>other>opener article>other>part article>other>preposition article>other>pronoun
+          article>other>unit article>part>and article>part>ing article>part>manner article>part>other
+          article>part>part article>part>verb auxiliary>ing>preposition auxiliary>manner>other
+          auxiliary>never>other auxiliary>number>other auxiliary>number>unit auxiliary>other>other
+          auxiliary>other>preposition auxiliary>preposition>article auxiliary>pronoun>other
+          because>article>auxiliary because>contraction>article because>contraction>manner
+          because>contraction>never because>contraction>preposition because>pronoun>verb contraction>article>other
+          contraction>other>other contraction>other>preposition contraction>other>pronoun ing>and>article
+          ing>and>opener ing>and>other ing>article>auxiliary ing>article>other ing>article>part ing>opener>other
+          ing>preposition>pronoun ing>preposition>verb ing>verb>article ing>verb>verb kit>and>article kit>and>verb
+          kit>article>ing kit>auxiliary>article kit>because>article kit>opener>other kit>other>and
+          kit>preposition>contraction kit>verb>other manner>and>contraction manner>and>manner
+          manner>because>article manner>because>other manner>manner>article manner>manner>manner
+          manner>manner>other manner>manner>part manner>number>unit manner>opener>opener manner>opener>pronoun
+          manner>part>verb manner>preposition>article manner>preposition>number manner>preposition>pronoun
+          manner>pronoun>auxiliary manner>verb>and never>other>other never>verb>preposition number>and>contraction
+          number>and>pronoun number>article>part number>contraction>auxiliary number>number>part
+          number>other>because number>other>opener number>other>preposition number>other>unit
+          number>preposition>article number>preposition>other number>unit>and number>unit>preposition
+          number>verb>preposition opener>and>manner opener>and>never opener>and>opener opener>contraction>article
+          opener>number>unit opener>opener>opener opener>opener>part opener>part>preposition
+          opener>preposition>article opener>preposition>number opener>verb>pronoun other>and>article other>and>kit
+          other>and>manner other>and>opener other>and>other other>auxiliary>auxiliary other>auxiliary>preposition
+          other>because>auxiliary other>because>number other>ing>pronoun other>kit>and other>kit>auxiliary
+          other>manner>preposition other>manner>verb other>never>verb other>number>number other>other>auxiliary
+          other>other>because other>other>contraction other>other>manner other>other>never other>other>verb
+          other>part>article other>part>auxiliary other>part>pronoun other>part>verb other>preposition>and
+          other>preposition>article other>preposition>ing other>preposition>verb other>pronoun>article
+          other>pronoun>opener other>pronoun>preposition other>verb>auxiliary other>verb>contraction other>verb>ing
+          other>verb>number part>and>manner part>article>unit part>because>pronoun part>contraction>auxiliary
+          part>contraction>pronoun part>manner>verb part>never>preposition part>opener>manner part>other>manner
+          part>other>other part>part>other part>preposition>article part>preposition>number part>preposition>other
+          part>preposition>part part>preposition>verb part>pronoun>other preposition>and>part preposition>and>verb
+          preposition>article>kit preposition>article>manner preposition>article>opener preposition>article>other
+          preposition>article>part preposition>article>preposition preposition>contraction>ing
+          preposition>contraction>opener preposition>contraction>verb preposition>ing>preposition
+          preposition>manner>and preposition>manner>number preposition>manner>other preposition>number>manner
+          preposition>opener>and preposition>opener>number preposition>other>because preposition>other>opener
+          preposition>other>pronoun preposition>part>part preposition>part>verb preposition>preposition>article
+          preposition>pronoun>and preposition>pronoun>opener preposition>verb>because pronoun>and>preposition
+          pronoun>auxiliary>other pronoun>auxiliary>pronoun pronoun>contraction>ing pronoun>contraction>opener
+          pronoun>other>article pronoun>other>other pronoun>preposition>other pronoun>preposition>preposition
+          pronoun>preposition>pronoun pronoun>verb>number unit>and>because unit>article>opener unit>manner>because
+          unit>never>verb unit>opener>article unit>opener>opener unit>opener>other unit>other>article
+          unit>other>contraction unit>other>manner unit>other>other unit>preposition>article
+          unit>preposition>because unit>preposition>other unit>preposition>verb verb>and>kit verb>article>number
+          verb>article>part verb>article>verb verb>contraction>article verb>manner>preposition verb>manner>verb
+          verb>number>kit verb>number>part verb>other>and verb>other>because verb>other>preposition
+          verb>preposition>article verb>preposition>number verb>preposition>other verb>preposition>pronoun
           verb>pronoun>preposition
         `,
       ],
       [
-        -0.75,
+        -0.5,
         `
-          kit>because>article number>and>article number>and>pronoun number>number>number other>preposition>other
-          part>and>part part>opener>preposition
+          article>other>other article>part>preposition auxiliary>verb>article because>contraction>other
+          because>other>pronoun because>pronoun>auxiliary ing>manner>article ing>preposition>other
+          kit>other>preposition kit>preposition>other kit>verb>preposition manner>other>verb number>and>article
+          number>article>other number>because>pronoun number>number>other number>number>preposition
+          number>part>preposition number>verb>article opener>and>other other>and>number other>auxiliary>number
+          other>auxiliary>other other>because>other other>contraction>ing other>number>and other>number>pronoun
+          other>opener>never other>opener>preposition other>opener>pronoun other>opener>verb other>other>part
+          part>and>and part>other>and part>other>verb part>verb>because preposition>and>number
+          preposition>and>preposition preposition>because>contraction preposition>other>and
+          pronoun>because>contraction unit>and>pronoun unit>because>pronoun unit>manner>preposition
+          unit>verb>pronoun verb>and>verb verb>number>unit
         `,
       ],
+      [-0.75, 'kit>and>preposition manner>and>other part>and>part part>contraction>other'],
     ],
-    names: [
-      [0.75, 'inside>no'],
-      [0.5, 'no>first'],
-      [0.25, 'first>first inside>first'],
-      [-0.25, 'no>no'],
-      [-1.25, 'first>inside inside>inside'],
-    ],
-    since: [
-      [0.75, '12'],
-      [0.5, '10 11'],
-      [0.25, '7 8 9'],
-      [-0.25, '3'],
-      [-0.5, '2'],
-      [-0.75, '1'],
-    ],
-    'since-class': [
-      [0.75, '5>number 6>opener 7>contraction 7>opener 7>verb'],
-      [0.5, '4>number 5>never 5>part 6>never 6>number 6>verb 7>never 7>number 7>pronoun'],
-      [
-        0.25,
-        `
-          1>and 2>verb 3>never 3>verb 4>opener 4>part 5>contraction 5>opener 5>verb 6>contraction 6>kit 6>unit
-          7>and 7>article 7>because 7>manner 7>part
-        `,
-      ],
+    'kind-before2': [
       [
         -0.25,
         `
-          1>because 2>ly 2>other 2>pronoun 3>article 3>kit 3>other 4>and 4>ing 4>preposition 4>unit 5>and 5>because
-          6>because 6>ing 6>ly 7>auxiliary
+          adverb amount and but contraction did do ed end est have hello ing kit modal never owned particle verb
         `,
       ],
-      [
-        -0.5,
-        `
-          1>auxiliary 1>contraction 1>ly 1>never 1>number 1>preposition 2>article 2>auxiliary 2>because 2>ing
-          2>number 2>opener 2>preposition 2>unit 3>and 3>auxiliary 3>preposition 4>because 4>manner 5>preposition
-          6>and 6>auxiliary
-        `,
-      ],
-      [-0.75, '1>article 1>ing 1>opener 1>other 1>pronoun 1>unit 1>verb 3>ing'],
-      [-1, '1>manner 1>part'],
+      [-0.5, 'because person'],
     ],
-    first: [
-      [1, 'part>number part>verb'],
+    'kind-after2': [
+      [0.5, 'owned'],
+      [
+        -0.25,
+        `
+          adjective adverb and because but contraction day did do end est have kit order part praise then verb want
+        `,
+      ],
+      [-0.5, 'hello or'],
+    ],
+    kinds: [
+      [1, 'order>article'],
       [
         0.75,
         `
-          ing>verb kit>verb manner>number never>and never>number number>contraction number>never number>verb
-          opener>contraction preposition>because unit>because
+          amount>owned be>verb ing>verb kit>adjective kit>hello kit>number noun>do noun>noun noun>part noun>then
+          number>verb other>contraction part>amount part>part particle>kit particle>other pointer>verb
+          preposition>particle s>number
         `,
       ],
       [
         0.5,
         `
-          auxiliary>auxiliary auxiliary>contraction contraction>part ing>article manner>and manner>ing
-          manner>opener never>because never>opener number>and number>ly number>manner number>part number>pronoun
-          opener>part other>opener part>contraction preposition>opener preposition>part unit>pronoun verb>number
+          adjective>adjective adjective>article adjective>hello adjective>ing adjective>never adjective>particle
+          adverb>never adverb>number amount>do amount>part article>contraction article>object day>hello did>verb
+          do>because do>contraction does>contraction does>or does>part ed>contraction er>because er>part er>praise
+          er>verb hello>pointer hello>s ing>contraction kit>article kit>part kit>praise kit>verb modal>subject
+          noun>adjective noun>adverb noun>article noun>number noun>or noun>verb number>contraction number>other
+          order>and order>other other>adjective other>hello other>never other>part part>article part>other
+          part>subject particle>adjective particle>ing particle>number particle>part particle>verb person>article
+          person>number person>subject pointer>number praise>other preposition>kit preposition>verb s>ing s>other
+          subject>ing subject>number subject>owner unit>adjective unit>amount unit>do unit>other verb>order
+          verb>other verb>verb want>contraction
         `,
       ],
       [
         0.25,
         `
-          and>never and>opener and>part auxiliary>never contraction>and contraction>contraction contraction>opener
-          ing>part kit>contraction kit>pronoun ly>article ly>other ly>verb manner>auxiliary manner>contraction
-          manner>never manner>verb never>auxiliary never>unit number>article number>because opener>kit
-          opener>opener opener>other opener>verb other>verb part>unit preposition>never pronoun>contraction
-          pronoun>pronoun unit>and unit>never unit>verb verb>contraction verb>never verb>unit
+          adjective>contraction adjective>number adjective>order adjective>pointer adjective>then adjective>verb
+          adverb>adverb adverb>noun adverb>order amount>adverb amount>amount amount>kit amount>owner article>and
+          article>subject be>hello because>because because>does because>er because>kit because>noun
+          compared>because compared>other day>adjective day>verb did>and did>contraction do>part do>particle
+          does>adjective does>article does>noun ed>adjective ed>never ed>part ed>subject ed>verb hello>adverb
+          hello>ed hello>ing hello>kit hello>other hello>praise ing>adjective ing>adverb ing>does ing>ed ing>hello
+          ing>then kit>kit kit>never modal>number never>amount never>subject noun>amount noun>ing noun>owner
+          number>adverb number>because number>never number>number number>pointer number>subject number>then
+          order>part order>to other>article other>compared other>do other>or other>praise other>verb owner>hello
+          part>never part>number part>person part>then particle>article particle>contraction particle>never
+          particle>noun particle>particle particle>subject particle>unit pointer>adverb pointer>and pointer>other
+          pointer>s praise>contraction preposition>adverb preposition>because preposition>er preposition>order
+          preposition>person s>adverb s>noun s>then s>verb subject>article subject>contraction subject>hello
+          subject>s then>preposition to>hello unit>adverb unit>never unit>noun unit>owner unit>part unit>subject
+          verb>and verb>does verb>never verb>or verb>praise
         `,
       ],
       [
         -0.25,
         `
-          and>article and>auxiliary and>ing and>ly and>preposition and>pronoun and>verb article>kit article>ly
-          article>manner article>never article>number article>opener article>other article>preposition article>verb
-          auxiliary>and auxiliary>other auxiliary>part because>article because>number contraction>other
-          contraction>preposition contraction>verb ing>preposition ing>pronoun kit>kit kit>never manner>unit
-          never>article never>ing number>auxiliary number>ing number>preposition opener>and opener>unit
-          other>article other>manner other>part other>preposition part>ing part>other preposition>auxiliary
-          preposition>other preposition>verb pronoun>never unit>opener unit>unit verb>article verb>auxiliary
+          adjective>amount adjective>does adjective>of adjective>unit adverb>adjective adverb>article adverb>kit
+          adverb>praise amount>ing amount>of and>adjective and>hello and>never and>noun and>other and>part
+          and>particle and>subject article>adjective article>amount article>er article>ing article>kit article>noun
+          article>number article>other article>part article>particle article>praise article>s article>unit
+          be>adjective be>ing be>never be>other be>preposition because>adjective because>article because>owned
+          because>owner compared>kit compared>preposition compared>verb contraction>adjective contraction>adverb
+          contraction>article contraction>did contraction>have contraction>ing contraction>number contraction>other
+          contraction>praise contraction>preposition contraction>subject day>and did>adjective did>because
+          did>number did>preposition did>subject do>never do>pointer do>subject does>because does>hello does>never
+          does>number does>preposition does>verb ed>adverb ed>number er>number er>pointer er>preposition est>verb
+          have>article have>subject hello>contraction hello>do hello>hello ing>amount kit>does kit>have
+          kit>preposition modal>do never>ing never>other never>verb noun>be noun>does noun>of noun>particle
+          noun>pointer noun>preposition noun>s noun>unit number>be number>hello number>of number>or object>article
+          object>because object>particle of>article of>other of>subject order>amount order>but order>kit
+          order>number order>owned order>particle order>subject order>verb other>did other>kit other>order
+          other>other other>unit owned>adjective owned>adverb owned>ing owned>other owned>verb owner>adjective
+          owner>kit owner>number owner>other owner>part part>be part>compared part>ed part>noun part>order
+          part>particle part>preposition part>s part>to part>unit particle>be particle>does particle>of
+          particle>preposition particle>to person>part person>preposition pointer>kit pointer>noun pointer>subject
+          praise>and praise>hello praise>noun praise>person praise>subject preposition>amount preposition>article
+          preposition>be preposition>ing preposition>object preposition>other preposition>owner preposition>to s>do
+          s>ed s>order s>subject subject>amount subject>be subject>compared subject>did subject>do subject>does
+          subject>ed subject>modal subject>praise subject>verb subject>want then>number then>verb to>adjective
+          to>article to>other to>part unit>of unit>preposition verb>adverb verb>amount verb>compared verb>ed
+          verb>ing verb>object verb>owner verb>particle verb>preposition
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>kit adjective>noun adjective>part adverb>particle and>contraction and>number and>then and>verb
+          article>verb be>adverb be>number because>amount because>contraction because>never because>pointer
+          because>subject contraction>never contraction>verb do>number hello>part hello>then ing>noun ing>particle
+          ing>preposition kit>adverb kit>and kit>pointer modal>verb noun>and noun>order noun>praise number>s
+          number>unit object>preposition of>number order>unit other>adverb other>does other>object owned>article
+          part>does part>ing person>verb pointer>part praise>amount preposition>number s>because subject>adverb
+          to>number unit>ing verb>adjective verb>because
+        `,
+      ],
+      [-0.75, 'other>noun other>s owned>never to>verb unit>because'],
+    ],
+    names: [
+      [1, 'inside>first'],
+      [0.5, 'first>first inside>no'],
+      [0.25, 'first>no no>first'],
+      [-0.25, 'no>no'],
+      [-0.75, 'first>inside inside>inside'],
+    ],
+    since: [
+      [-0.25, '11'],
+      [-0.5, '1'],
+    ],
+    'since-class': [
+      [0.5, '2>ly 2>verb 4>never 6>never 7>never'],
+      [0.25, '1>and 1>opener 3>never 5>never 6>verb 7>and 7>because'],
+      [
+        -0.25,
+        `
+          1>article 1>because 1>ing 1>preposition 1>pronoun 2>auxiliary 2>because 2>ing 2>manner 2>number
+          2>preposition 2>unit 3>auxiliary 3>because 3>preposition 4>opener 4>other 4>preposition 4>pronoun 4>unit
+          5>ly 5>preposition 5>unit 6>auxiliary 6>ing 6>kit 6>manner 7>auxiliary 7>ing 7>other 7>unit
+        `,
+      ],
+      [
+        -0.5,
+        `
+          1>auxiliary 1>manner 1>never 1>other 1>part 1>unit 1>verb 3>opener 5>opener 7>kit 7>opener
+        `,
+      ],
+    ],
+    first: [
+      [0.75, 'manner>manner number>number'],
+      [
+        0.5,
+        `
+          article>because article>ly because>kit contraction>contraction contraction>ly number>and number>ing
+          other>never preposition>and pronoun>contraction verb>never verb>verb
+        `,
+      ],
+      [
+        0.25,
+        `
+          article>contraction article>pronoun auxiliary>contraction because>because because>verb
+          contraction>because ing>and ing>kit ing>preposition kit>because kit>never kit>part ly>and manner>because
+          manner>kit never>contraction never>pronoun opener>because opener>opener opener>other opener>preposition
+          opener>unit part>and part>kit part>never part>number part>part part>verb preposition>auxiliary
+          preposition>never preposition>preposition unit>opener
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>auxiliary and>manner and>part and>preposition and>unit and>verb article>ing article>manner
+          article>number article>opener article>other article>part article>preposition article>unit article>verb
+          auxiliary>ing auxiliary>manner auxiliary>other auxiliary>pronoun auxiliary>verb because>contraction
+          because>number because>pronoun contraction>ing contraction>other contraction>preposition ing>article
+          ing>auxiliary ing>manner ing>other ing>verb kit>and kit>auxiliary kit>other kit>pronoun manner>article
+          manner>auxiliary manner>number manner>part never>auxiliary never>other never>part never>preposition
+          number>kit number>manner number>other number>unit opener>and opener>never other>ly other>number
+          other>part other>pronoun part>article part>auxiliary part>manner part>preposition preposition>manner
+          preposition>opener preposition>part preposition>pronoun pronoun>article pronoun>kit pronoun>ly
+          pronoun>manner pronoun>number pronoun>other unit>because unit>number unit>preposition unit>pronoun
+          verb>article verb>auxiliary verb>number verb>opener verb>other verb>preposition
+        `,
+      ],
+      [
+        -0.5,
+        `
+          article>auxiliary article>kit auxiliary>preposition because>ing because>ly because>never
+          because>preposition contraction>manner contraction>unit kit>preposition manner>opener number>pronoun
+          other>unit part>opener preposition>contraction preposition>ing pronoun>ing pronoun>opener pronoun>part
+          pronoun>unit pronoun>verb verb>ly
+        `,
+      ],
+      [-0.75, 'verb>because'],
+    ],
+    'first-word': [
+      [0.75, 'actually nine reds right run to'],
+      [
+        0.5,
+        `
+          alright ask bars before bend big brisk build carol collars denise drag extend good grab hi high hinge
+          hiya in jab knuckles kyle loose no nose okay on overhead pause please rise rock safety side sixteen
+          slowly squash standing steady straighten swing uh um well
+        `,
+      ],
+      [
+        0.25,
+        `
+          12 25 40 again against all ankle any anyone awful band bear bending bicep blues body brace building burn
+          by calves chalk's climbers coats confident couple crawl cross curl drops ear elbow enjoy every exercise
+          face flat float foot forearms forehead's front full hamstring hamstrings haven't here hey hollow ignore
+          inhale instead jean jog less lighter lock lovely march marged more oh one operated palm propped quiet
+          raffle's rate ratio ready righto same sat send seven shoes sixty skip small sock soles somebody's sore
+          squats stagger staying stroll support ten's thirteen thursday's tin's tingling up wall want what's which
+          while wide wobbling's wraps wrists yes
+        `,
+      ],
+      [
+        -0.25,
+        `
+          35 5 a add after aim ankles arms around as avoid balance barre belly's bent blow bottom breath breathing
+          bums bye can careful chat check clock's comfortable crease crown cushion dead depends do double down
+          easiest either everything exhale fast feel feet finally find fists flatten flip found from funny got grip
+          halo hand he he's heal heavier hike hiss hop house hover i i'd i'm inner isometric kick l lead load mini
+          muscle next nobody's nothing odds off onto open opposite or out peel pretty prop punch put quicker quit
+          rear resist rest roll ron's rotate running save scoot screw shaky's she she's shift shins shorten shuffle
+          sigh single skin slow smaller snap some somebody something sort stack statues step stick still stop
+          straightening strap stretch surface take takes tattie teasers tell that then there's these they've this
+          thread tidy till toe toes tops trace trembling's tss tummy turn use we we're weight when where whose work
+          wring y'all years you you'll
+        `,
+      ],
+      [
+        -0.5,
+        `
+          2 an bird but chin drink except five forehead go grow hip i'll i've imagine is it leave let like little
+          loop lower make maybe mine move my never now only park people pick press pretend rack seated see set
+          squeeze stay sure swap thanks the they thighs though tilt try warm we've welcome whatever who
+        `,
+      ],
+      [-0.75, 'because er give other with zip'],
+    ],
+    'first-kind': [
+      [
+        0.75,
+        `
+          hello>hello kit>verb never>contraction number>number order>article part>owned verb>never verb>then
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>adjective adjective>do adjective>number adjective>preposition adverb>and adverb>ing
+          adverb>order adverb>pointer article>object article>or be>article because>hello contraction>be
+          contraction>s did>subject have>contraction hello>adjective hello>and hello>because hello>s hello>verb
+          never>s noun>hello noun>noun noun>verb number>ing number>or or>because order>order order>particle
+          other>never other>owner owned>kit part>contraction part>other part>then particle>noun particle>order
+          particle>particle person>adverb pointer>preposition praise>adverb praise>contraction praise>other
+          praise>praise preposition>and preposition>or preposition>particle s>article s>kit s>particle s>verb
+          then>hello then>then to>article verb>contraction
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>contraction adjective>hello adjective>other adjective>then adjective>verb adverb>adverb
+          amount>adverb amount>amount amount>contraction amount>then amount>verb and>hello article>and
+          article>article article>because article>contraction article>number be>because because>do because>kit
+          because>never because>verb but>because but>preposition compared>or contraction>contraction
+          contraction>have contraction>modal contraction>praise do>amount do>contraction do>number do>or
+          does>article does>does ed>contraction er>because er>verb have>article have>part hello>contraction
+          hello>kit hello>owned hello>pointer ing>and ing>subject kit>est kit>never kit>s kit>subject never>adverb
+          noun>adjective noun>adverb noun>never noun>then number>and number>but number>do number>have number>praise
+          object>subject or>and or>pointer or>subject order>other order>part order>preposition other>and
+          other>contraction other>ing other>modal other>or other>subject owned>hello owned>other owned>owned
+          owner>amount owner>because owner>other owner>praise part>compared part>did part>or part>part part>person
+          part>subject particle>did particle>do particle>preposition person>part pointer>hello pointer>particle
+          praise>be praise>ed praise>subject praise>verb preposition>never preposition>order preposition>verb
+          s>contraction s>ing s>number s>s subject>but subject>contraction subject>do subject>or then>because
+          then>number unit>noun verb>have verb>verb want>subject
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>amount adjective>because adjective>but adjective>ed adjective>ing adjective>modal adjective>or
+          adjective>owned adjective>part adjective>particle adverb>amount adverb>hello adverb>number adverb>other
+          adverb>part amount>adjective amount>part amount>preposition amount>subject and>amount and>be and>because
+          and>compared and>did and>do and>does and>part and>particle and>then article>adjective article>do
+          article>ing article>pointer article>preposition article>unit article>verb be>or because>be
+          because>contraction because>does because>ing because>object because>or because>particle because>praise
+          because>preposition because>subject because>to but>and but>contraction compared>verb contraction>and
+          contraction>did contraction>do contraction>ed contraction>er contraction>kit contraction>of
+          contraction>preposition contraction>to contraction>unit contraction>want day>contraction do>and do>hello
+          do>ing do>never do>preposition does>hello ed>article have>and have>subject hello>be hello>do hello>does
+          hello>never hello>number hello>person ing>adjective ing>but ing>verb kit>adverb kit>hello kit>owner
+          never>hello never>never never>part never>particle never>preposition noun>article noun>do noun>number
+          noun>or noun>owner noun>praise number>amount number>of number>order number>pointer or>other
+          or>preposition order>amount order>be order>kit order>never order>noun order>verb other>adverb other>does
+          other>object other>order other>part other>s other>verb owned>adjective owned>and owner>and owner>article
+          owner>noun owner>pointer owner>s part>amount part>be part>because part>hello part>order part>particle
+          part>preposition part>to part>unit particle>adjective particle>amount particle>contraction particle>other
+          particle>part particle>subject particle>then particle>verb person>number pointer>and pointer>noun
+          pointer>other praise>amount praise>because praise>noun praise>order praise>owner praise>part
+          preposition>ing preposition>other preposition>part preposition>subject s>do s>never s>or
+          subject>adjective subject>adverb subject>article subject>be subject>did subject>does subject>ed
+          subject>have subject>ing subject>kit subject>never subject>noun subject>of subject>order subject>owner
+          subject>part subject>praise subject>preposition subject>to subject>want then>adjective then>article
+          then>subject unit>and unit>never verb>adverb verb>amount verb>article verb>compared verb>do verb>ed
+          verb>kit verb>number verb>object verb>of verb>or verb>owned verb>owner verb>particle verb>preposition
+          verb>s verb>subject verb>to verb>unit verb>want want>article
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>noun adjective>unit adverb>adjective amount>article article>be article>kit be>subject
+          because>and contraction>adverb contraction>ing contraction>noun contraction>particle hello>other
+          hello>then kit>particle kit>preposition never>or noun>because noun>contraction noun>other
+          noun>preposition number>be number>kit number>noun number>unit other>number owner>preposition
+          part>adjective part>does part>s pointer>part preposition>contraction s>preposition subject>number
+          subject>pointer then>particle then>verb unit>number verb>and verb>because verb>hello
+        `,
+      ],
+      [-0.75, 'hello>noun order>contraction order>subject'],
+    ],
+    'kind-since': [
+      [0.75, 'owned>4'],
+      [0.5, 'adjective>5 hello>1 hello>3 kit>7 or>5 part>4 s>2 s>4 to>2'],
+      [
+        0.25,
+        `
+          adjective>2 adverb>2 adverb>4 amount>3 amount>6 article>5 be>7 compared>2 contraction>6 did>5 does>1 er>3
+          er>4 have>3 hello>2 kit>2 kit>6 never>7 number>1 number>4 order>2 order>3 order>5 other>2 other>3 owned>5
+          part>3 part>5 particle>3 particle>4 particle>6 particle>7 praise>1 praise>2 praise>6 s>1 s>7 to>3 want>1
+          want>2
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adverb>6 and>1 and>3 and>4 article>2 be>3 be>5 because>2 because>3 but>6 compared>3 do>2 do>5 do>7 does>4
+          does>7 est>2 have>1 hello>4 ing>1 ing>5 never>1 never>4 noun>1 noun>4 noun>7 number>2 or>1 or>4 order>4
+          order>6 other>7 owner>1 part>7 person>3 praise>4 praise>5 subject>2 subject>3 subject>4 subject>5 then>1
+          then>3 unit>7 verb>1 verb>3 verb>6
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>1 adverb>1 adverb>7 amount>2 amount>5 article>3 article>6 compared>1 contraction>1
+          contraction>2 hello>5 kit>1 kit>5 never>2 number>6 or>2 order>1 order>7 other>4 owned>1 owned>2 owner>2
+          owner>3 owner>4 part>1 person>1 pointer>2 pointer>3 pointer>4 preposition>1 subject>1
+        `,
+      ],
+      [-0.75, 'amount>1 particle>1 unit>1'],
+    ],
+    'first-words': [
+      [1, "don't>keep in>out out>in two>one"],
+      [
+        0.75,
+        `
+          a>a don't>i feet>sit i>before if>hands if>if if>stop keep>keep one>one put>heel so>and then>like
+          two>three
+        `,
+      ],
+      [
+        0.5,
+        `
+          all>all and>eight and>fold and>i'll and>not and>please and>push and>so and>there and>what and>with
+          band>and bend>like both>feet breathe>breathe breathe>i breathe>out breathe>you've bring>and change>and
+          cross>step do>every don't>breathe don't>press don't>put don't>ring don't>there's down>up drop>push
+          ease>don't feel>where feet>toes first>the float>and for>for four>five four>three front>if go>if
+          hands>feet hands>lift hands>squeeze hold>and i'm>you i>so if>do if>five's if>go if>hold if>just if>let
+          if>march if>on if>rest if>set if>sit if>take is>the it's>is it's>it's it's>so it's>there keep>don't
+          keep>good keep>like keep>no knee>and knees>sit last>make lift>hold long>like mind>the my>he no>and
+          no>just no>me no>no not>and not>each now>on one>back one>go one>slow one>two or>if or>you press>breathe
+          pull>and sit>no slide>under slow>four small>up so>between so>fine start>in take>toes that's>i that's>that
+          the>or the>the then>i'll then>rows then>so then>then then>uh then>without there's>keep there's>number
+          think>like this>it's this>out this>so this>we three>four three>with twenty>each up>down up>knee up>up
+          use>and use>or walk>come we'll>no when>the while>i you'll>and you're>look you>the
+        `,
+      ],
+      [
+        0.25,
+        `
+          40>in 8>9 a>i a>in a>same a>sharp a>so a>up alright>welcome and>5 and>all and>an and>big and>both
+          and>bring and>cushion and>everything and>farmer's and>fifteen and>first and>for and>from and>go and>hang
+          and>i and>i'd and>i'm and>just and>let and>me and>nice and>other and>overhead and>park and>press and>pull
+          and>quit and>right and>roll and>rows and>small and>steady and>swap and>there's and>they and>two and>use
+          and>you've arms>if arms>lean arms>straight arms>the as>and as>as as>then ask>your back>feet back>hands
+          back>on back>that bar>elbows bar>hands because>i'm before>every bell>feet bend>if bend>keep bend>then
+          big>hold big>in big>little both>it's bottom>feet bottom>good brace>sit breath>out bridges>then
+          bring>change build>hold but>in but>so chest>and come>hands come>shut count>one crawl>back do>go do>it
+          do>or do>twice don't>chest don't>i've don't>if don't>just don't>long don't>out don't>rest don't>shoulders
+          don't>stay don't>take don't>three don't>you down>and down>if draw>hold drive>the drop>then eight>in
+          eight>twelve elbows>bar elbows>not every>and every>you feet>about feet>lift feet>like feet>stand
+          fifteen>then find>the first>second five>five five>i five>if five>six five>top for>this front>back
+          get>have get>take go>breathe go>one go>squats good>everybody good>good good>water grab>the grab>you
+          hands>a hands>arms hands>as hands>breathe hands>elbows hands>jump hands>on hands>one hands>or hang>and
+          hang>before have>have have>wiggle he>he heel>heel heel>up hello>and hips>up hiya>come hold>down
+          hold>elbows hold>feet hold>hands hold>thumbs hold>um i'd>but i'll>then i'll>you i've>if i've>it i've>my
+          i>can i>didn't i>have i>i i>i'm i>if i>in i>just i>no i>out i>that's i>think i>thirty i>those i>um
+          i>we'll i>years if>balance if>bend if>double if>er if>hard if>have if>he's if>i'm if>leave if>lie if>my
+          if>only if>slide if>smaller if>so if>stay if>stick if>straight if>straighten in>for in>two inhale>exhale
+          it's>calf it's>call it's>chin it's>forty it's>in it's>it it's>like it's>make it's>move it's>on it's>the
+          it's>this it's>we've it's>where it>does it>don't it>if it>it jump>arms jump>lock jump>stand just>then
+          keep>it keep>little keep>you knee>if knees>a knees>or knees>push knees>that's last>back last>minute
+          last>the lean>walk legs>sit let's>and let>keep let>like let>onto let>with lie>arms lie>forehead lift>like
+          lift>lower lift>so lift>then lighter>or like>don't long>back look>and look>the lose>if lovely>and
+          lower>then make>and me>i morning>come my>i've next>go next>on next>the nice>brisk no>it no>it's no>let
+          no>you're nose>your not>from not>i not>six not>that now>hip now>hold now>one now>that's now>up
+          off>presses on>elbow one>arms one>hold one>just one>most one>quicker one>swap one>swing one>the
+          operated>heel opposite>opposite or>and or>don't or>no or>this or>whatever pain>if pinch>and please>for
+          press>then pretend>and pull>down pull>elbows pull>lower push>go push>hold push>into push>you put>you
+          quick>and reach>then remember>and rest>then rest>you right>arms right>hips right>left right>second
+          roll>back roll>head round>last same>and same>no same>same same>three second>heel see>bring seven>eight
+          she>and shove>and side>leg side>near side>one sip>blow sit>feet sit>if sit>legs sit>one sit>then six>and
+          six>by six>seven sixty>and slide>arms slide>breathe slide>shoulder slow>a so>drills so>four so>here so>it
+          so>leg so>next so>rings so>somebody so>swings so>the so>tidy so>top so>twice so>um so>what's so>where
+          so>you somebody's>is somebody>and somebody>ask squash>and squat>go squat>up squeeze>press stand>don't
+          stand>hips stand>hold stand>knee standing>the stay>that steady>this step>don't step>no step>then stop>for
+          stop>put straight>down straight>no straps>so swing>the take>this ten>rest ten>small ten>ten ten>that's
+          that's>come that's>do that's>if that's>it's that's>lovely that's>next that's>put that's>rack that's>rest
+          that's>so that's>stop that's>that's that>right that>see that>turn the>back the>bring the>four the>if
+          the>ignore the>some the>three then>five then>goblet then>legs then>same then>shoulders then>straight
+          there's>don't there's>i've there's>the third>the thirty>thirty this>for three>a three>let three>okay
+          three>two to>the toes>facing top>if tuck>round turn>and turn>as turn>right turn>step two>a two>lovely
+          two>or up>round up>slowly up>two wait>up walk>and walk>hands walk>no watch>it watch>they we'll>and
+          we'll>take we've>and we>for we>ten we>the we>we weight>that well>nearly which>it's which>on wrap>and
+          wrists>make you'd>a you'd>the you'll>so you're>heels you've>and you've>i you>after you>by you>check
+          you>don't you>in you>it's you>let's you>like you>so you>you your>if your>keep
+        `,
+      ],
+      [
+        -0.25,
+        `
+          10>and a>feet a>let a>you actually>no all>the and>3 and>about and>as and>back and>before and>don't
+          and>legs and>lift and>like and>no and>out and>put and>rest and>sit and>slow and>ten and>that's and>then
+          and>this and>up and>walk and>we'll as>draw before>a bend>and both>and breathe>all breathe>ribs but>and
+          calf>hands chin>and come>the did>the do>and do>not don't>a don't>bring don't>drop don't>hold don't>it's
+          don't>like don't>or don't>so don't>that's don't>up down>two drag>hand eight>if eight>is eight>ten
+          elbows>shoulders elbows>step feet>a feet>tap five>four flat>or flatten>and forty>and forty>five four>and
+          four>eight go>and go>that's hands>the have>and he's>and hold>if i'll>and i'll>i've i've>and i've>i
+          i>because i>five i>once i>that i>the i>three i>two i>who i>you're if>as if>breathe if>bring if>find if>in
+          if>it if>keep if>not if>or if>shoulder if>the if>there if>wait in>down is>or it's>one it's>turn
+          it's>you'll it>or jump>and jump>or just>only just>the keep>and keep>close keep>if keep>the keep>two
+          knee>don't knees>don't knees>hips knees>toes last>i lean>hold let>and let>do let>go lie>then
+          lovely>lovely make>or my>and nice>and ninety>rest no>please now>i've now>like now>we off>go oh>that's
+          okay>second okay>the one>breathe one>on one>push one>stand one>then peel>one pick>two pull>don't
+          push>come put>it's reach>and reverse>and right>hand right>next right>sit right>the right>then same>as
+          scoot>close shins>and shins>no side>on sit>a sit>bones six>i slow>that's so>breathe so>each so>i so>if
+          so>one so>put so>you've squeeze>and squeeze>then step>and step>hang step>if stop>and sure>and swing>leg
+          take>don't tall>like tattie>i'm ten>and ten>each ten>eight ten>nine thank>you that's>i'm that's>thirty
+          the>a the>don't the>lean the>two then>it's then>with there's>so there>and thirty>facing this>and
+          twenty>the two>down two>it two>then two>you um>one up>get up>hands up>out we'd>and we've>so we>and
+          what's>everybody while>you you'll>when you>a you>every you>if you>stop
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>because and>hold and>hug and>if and>one and>three arms>like because>and breathe>and cross>and
+          don't>it don't>roll feet>and feet>hands five>three five>two forearm>elbows hands>shoulders i'm>and i>it's
+          if>and if>i if>lift if>shuffle it's>and it's>that leave>and my>i okay>and okay>hello one>three push>like
+          step>one that's>you the>i there's>and three>go three>one we>so when>and you>that's
+        `,
+      ],
+      [-0.75, "five>one if>put if>you've"],
+    ],
+    before2: [
+      [0.75, '30 after bad collars each full leaning little ring said'],
+      [
+        0.5,
+        `
+          20 already backside behind bending big boots both chin cleans cones days dead doing eighty force from
+          hanging hat hate haven't hi his impact isn't lateral lowest mats mean months nearly neck's nine o'clock
+          piece pockets pressure roll rugby say seven short small smaller sock soft station tea these third today
+          too twice was we
+        `,
+      ],
+      [
+        0.25,
+        `
+          1 90 actually ankle answer any banging barbecue barbell begin bicep branch breastbone breathe building
+          calf carpet chain cheat chipper clams climbing coming confident cooked cried crisp cross da dad dip disc
+          draw drifting dull during elbow exercise fast feeling feels finger finish first five fold forget form
+          fourteen fun gather goal going grabs great hangers heart her high hinge hopeless idea ignore imaginary
+          it'll jacks jerking jog jumps keeps kettle kilos knock leaves lengths lighter lights literally loosen
+          lose main march match mate meet mind mouth nearer neck needles nips number oak opened opposite option
+          order overhead own pair point press pressed priya proud puff quick quiet rack recording rock rocked
+          rotator running rush russian sand see shade shorten shouldn't slam softly soles squat star stick swing
+          swings teaches teeth terrible that'll thirty three times tracks trained trainers travelling tummy uh walk
+          wants warm water weights went were wheels won't would yank years yourselves
+        `,
+      ],
+      [
+        -0.25,
+        `
+          10 100 25 7 a always and anyone asked baby back bar be bins bone bottom bring bum but called can car
+          carrying chair child's clock's could count crawl creeping cushion did do dogs down drive drop dumb ease
+          easier eight elbows er ever everybody everybody's fall fancy far fingers fingertips flexor floor getting
+          give goblet had hall hamstring's hard has head hills hip's hips holding house how its job kick kitchen
+          knee knees lamp least let's light like line long looking lots marged mat minds minute minutes month most
+          need next nose one only onto open outside pain parking planks pretty push put race raises really reps
+          rest romanian room row seated sets she shin shoe shopping shouting side sideways sit sled sleep smooth so
+          somebody someone sort spikes started starts stretch strides stroller swap take talk tall tattie tell than
+          their there there's thing things through till tonight tray tree tuck until us use view watching week's
+          welcome what when where whoever's whole will with without work written yes
+        `,
+      ],
+      [
+        -0.5,
+        `
+          12 45 8 about again aren't arms as away been before between call dives don't done eleven flat goes hands
+          have he heal here i i'll i've if instead just let lot lower mailbox make me ninety okay old operated
+          please proper rings set should sides slow think thousand told twist um we'll while
+        `,
+      ],
+      [-0.75, 'stay top'],
+    ],
+    'word-class': [
+      [1, 'on>number so>other'],
+      [
+        0.75,
+        `
+          10>preposition flat>other it>verb on>verb right>other these>other today>other up>verb
+        `,
+      ],
+      [
+        0.5,
+        `
+          2>number ache>preposition again>and arms>verb away>verb back>article belly>and bent>other
+          breathe>contraction breathing>pronoun chair>other did>preposition done>verb down>article down>other
+          down>part even>other five>article five>verb floor>other go>opener heavy>verb high>preposition
+          hip>preposition hips>manner hips>part in>and in>verb is>verb it>contraction it>pronoun knee>verb
+          kneecap>other know>preposition lad>other land>other left>verb leg>number like>number mat>contraction
+          morning>other no>number no>other no>pronoun okay>other on>contraction one>article one>ing one>manner
+          out>article out>number out>part plank>part right>number rings>because second>article shoulder>preposition
+          side>number side>verb sides>verb skips>number stop>article straight>verb tall>other that>contraction
+          then>preposition there>other thing>preposition through>other up>number up>opener way>because week>and
+        `,
+      ],
+      [
+        0.25,
+        `
+          3>number 4>other again>number again>other again>preposition apart>preposition arm>other arm>verb arms>ly
+          arms>number arms>part back>never back>number back>pronoun backs>other balance>auxiliary belly>preposition
+          belly>verb bench>other bit>because board>preposition bottom>other box>article breath>other
+          breathing>manner breaths>and breaths>preposition can>manner can>opener chair>because chair>number
+          chest>verb chin>part coming>contraction curls>preposition did>article door>other down>contraction
+          down>never down>verb drink>verb each>article each>verb ear>preposition easy>verb eight>and eight>never
+          everybody>verb fence>verb fifteen>and find>article fine>other fingers>preposition finish>article
+          first>and first>part first>preposition five>manner floor>manner floor>preposition floor>pronoun
+          foot>article foot>number foot>verb forward>part forward>preposition four>and four>opener go>article
+          go>part goes>and good>contraction good>number grip>article hamstring>other hand>other head>opener
+          heel>part height>other height>part hello>article here>contraction high>other hold>verb home>article
+          in>manner in>number in>part in>pronoun is>pronoun it>kit it>never it>part knees>and know>article
+          left>other leg>and leg>pronoun legs>and lift>article lift>preposition like>pronoun long>and lot>other
+          low>and mat>preposition me>article me>contraction middle>contraction mind>article minute>verb minutes>and
+          more>number morning>pronoun nice>opener nine>contraction no>contraction now>because now>pronoun
+          off>contraction off>number off>other off>verb okay>preposition on>part once>preposition one>contraction
+          one>preposition ones>other other>and over>other over>pronoun pair>and pause>and please>pronoun pull>verb
+          quick>part rail>preposition raises>preposition reach>other ready>other rest>auxiliary rest>other
+          right>unit round>and round>contraction round>opener seat>verb seconds>number set>because seven>and
+          seven>number shoulders>and shoulders>part shoulders>preposition side>manner side>preposition sides>and
+          sitting>preposition six>auxiliary six>other slow>because slowly>part spot>preposition squats>article
+          squats>verb stand>and stand>article stand>because step>number stop>preposition swinging>contraction
+          switch>verb tall>and ten>and ten>number that>manner that>verb them>and then>other there>number these>and
+          thighs>and this>pronoun three>because three>opener times>and today>because today>verb toe>because
+          toe>other toe>part toes>manner toes>never toes>verb together>verb top>and top>other top>verb towel>and
+          turn>preposition twice>and two>part um>preposition up>other up>part waist>verb wall>and way>verb
+          week>opener weight>auxiliary wide>and won't>verb work>number you>part
+        `,
+      ],
+      [
+        -0.25,
+        `
+          2>and 30>preposition 4>and 8>other a>kit a>manner a>number a>other a>part again>article again>verb
+          all>article all>other and>and and>article and>auxiliary and>manner and>never and>opener and>part
+          and>preposition and>pronoun ankle>other anybody>other are>ing are>other arms>and arms>other
+          arms>preposition as>article as>contraction as>other as>pronoun at>article at>number at>other at>part
+          away>and away>part baby>other back>opener back>preposition back>unit bar>preposition before>pronoun
+          behind>pronoun behind>verb bell>verb belly>other bench>and bend>because bent>verb big>other big>part
+          bottom>part breathe>preposition breaths>article breaths>manner bus>verb can't>verb can>other can>verb
+          chair>verb comes>preposition cross>other curls>part day>because dead>manner dead>other dead>verb
+          do>article do>number doing>article don't>other don't>verb done>other down>and down>because down>kit
+          down>manner each>other eight>preposition eighty>number elbows>and even>because far>other feel>other
+          feet>other feet>preposition fine>verb first>unit five>because five>contraction five>other
+          flat>preposition flat>verb floor>article floor>because floor>contraction foot>other for>article
+          four>because four>other front>number get>article get>other go>because go>manner goes>other
+          going>preposition good>opener got>article got>number got>other half>article half>other hand>preposition
+          hang>preposition heavy>number heavy>part heel>because heels>and hello>opener here>verb hi>other
+          hips>preposition hips>verb hold>article hold>preposition how>other i>auxiliary i>other i>verb if>article
+          if>contraction if>other if>pronoun in>article it's>other it>manner just>article just>other knee>because
+          knee>other knees>manner know>contraction lane>number leg>auxiliary legs>manner legs>preposition
+          let>opener level>number lift>number like>article line>verb little>verb look>preposition low>other
+          lunges>and lunges>opener mat>article metres>and metres>number middle>part minute>and minute>preposition
+          minutes>because minutes>opener minutes>preposition nice>and ninety>number no>ing not>article now>article
+          now>part now>preposition now>verb of>article of>other of>pronoun off>article off>pronoun one>verb
+          ones>preposition only>verb open>preposition opposite>part other>number other>verb out>because
+          out>preposition over>and over>article percent>preposition phone>other piece>number plank>other
+          pull>article quick>and quiet>part right>and rings>manner round>number rounds>preposition say>number
+          says>number second>number second>other second>verb seconds>preposition seconds>pronoun see>article
+          see>pronoun sets>preposition shoulder>contraction shoulder>verb slowly>other so>number sorry>preposition
+          squats>opener station>number stay>verb step>preposition still>verb straight>and stretch>because
+          take>number tea>other ten>manner thank>pronoun that's>article that>part the>kit the>number the>opener
+          the>other the>part them>opener them>preposition then>number then>verb thigh>and thighs>verb thirty>number
+          those>contraction three>preposition through>article till>contraction till>pronoun time>because
+          times>article times>verb to>article to>auxiliary to>other to>part today>and today>auxiliary toes>other
+          too>other tucked>preposition turn>and two>number wall>because wall>other wall>verb warm>preposition
+          was>number water>other weeks>and weeks>other what>contraction what>pronoun while>contraction with>article
+          with>number with>other you>auxiliary you>preposition your>number your>opener your>other your>part
+        `,
+      ],
+      [
+        -0.5,
+        `
+          a>verb about>number and>contraction and>number and>other and>verb bar>and box>and breath>and
+          breath>preposition done>article foot>and for>number for>other forty>number go>preposition head>because
+          hip>contraction hundred>and knee>contraction know>part last>number last>other leg>verb legs>verb
+          little>other number>number of>number one>part out>manner plank>verb pretend>contraction right>part
+          set>article shoulder>and shoulder>part shoulders>verb side>because side>contraction sit>verb
+          straight>preposition ten>other the>verb tight>other time>pronoun times>number to>number twenty>number
+          way>preposition we>verb week>number you>verb
+        `,
+      ],
+      [-0.75, 'just>verb like>contraction to>verb'],
+    ],
+    'kind-closing': [
+      [
+        0.75,
+        `
+          adjective>kit because>hello hello>then object>adverb order>particle order>verb owner>unit part>adjective
+          pointer>kit preposition>object to>subject
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>adverb adjective>other amount>adjective amount>particle and>preposition article>does
+          because>pointer compared>other contraction>adjective contraction>subject day>adjective did>because
+          does>hello does>never ed>hello ing>other kit>order kit>particle kit>s never>never noun>adverb
+          noun>because number>does number>particle of>noun of>number of>object of>pointer order>preposition
+          order>subject other>adverb other>order other>person owned>adjective owner>noun owner>s part>particle
+          particle>noun person>number praise>because praise>person preposition>day preposition>er preposition>other
+          preposition>pointer preposition>then s>adverb s>other subject>er unit>pointer unit>praise verb>did
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>er adjective>number adjective>person adverb>particle amount>do amount>order and>ed and>number
+          article>amount article>day article>hello article>never article>unit article>verb be>adjective be>amount
+          be>ed be>other be>pointer because>amount because>ing contraction>praise day>hello did>noun did>other
+          do>amount do>hello does>adjective does>article does>noun does>particle ed>adjective ed>other ed>person
+          er>adverb er>pointer est>noun have>object hello>hello hello>other hello>subject ing>amount ing>hello
+          ing>praise never>amount never>be noun>do noun>other noun>s number>number number>praise number>s
+          number>subject number>unit object>number object>other of>adjective of>ing of>subject or>because or>does
+          or>noun order>kit order>unit other>amount other>er other>modal other>noun other>number other>object
+          other>subject owned>kit owner>does owner>other part>noun part>s particle>adjective particle>number
+          particle>particle particle>s person>kit pointer>amount pointer>hello pointer>particle pointer>unit
+          praise>noun preposition>adjective preposition>s preposition>subject s>ed s>never s>noun subject>be
+          subject>ed subject>then then>kit then>part to>noun to>object unit>compared unit>ing unit>kit unit>noun
+          verb>adjective verb>hello verb>noun verb>person verb>preposition verb>want want>adverb want>verb
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>and adjective>contraction adjective>of adjective>owned adjective>pointer adjective>preposition
+          adverb>and adverb>contraction adverb>number adverb>subject adverb>verb amount>be amount>because
+          amount>number amount>of amount>subject amount>verb and>article and>because and>contraction and>never
+          and>noun and>then and>unit article>adjective article>article article>compared article>contraction
+          article>did article>est article>order article>preposition article>s be>article be>because be>did be>do
+          be>s because>adjective because>article because>because because>contraction because>does because>kit
+          because>number because>owner compared>preposition contraction>article contraction>hello contraction>owner
+          contraction>particle contraction>preposition day>subject did>s did>subject do>article do>never do>other
+          do>particle do>pointer does>adverb does>ed does>subject does>verb ed>kit ed>particle have>article
+          hello>adverb hello>and hello>because hello>contraction hello>noun hello>part hello>preposition ing>and
+          ing>article ing>ing ing>s ing>verb kit>amount kit>and kit>be kit>because kit>contraction kit>preposition
+          modal>verb never>ing never>preposition never>verb never>want noun>article noun>be noun>contraction
+          noun>hello noun>kit noun>of noun>praise number>and number>contraction number>day number>kit number>of
+          number>order number>to object>because object>hello of>article of>owner order>day order>other other>and
+          other>because other>contraction other>hello other>never other>to other>verb owned>amount owned>did
+          owned>er owned>other owner>adjective owner>er owner>number owner>person owner>verb part>amount
+          part>article part>be part>because part>contraction part>does part>modal part>number part>pointer
+          part>unit particle>article particle>because particle>compared particle>contraction particle>part
+          particle>preposition particle>verb person>verb pointer>be pointer>does pointer>order pointer>part
+          praise>adjective praise>and praise>verb preposition>and preposition>article preposition>because
+          preposition>contraction preposition>kit preposition>owner preposition>person preposition>praise
+          preposition>preposition s>contraction subject>adverb subject>and subject>article subject>contraction
+          subject>have subject>kit subject>modal subject>pointer subject>to subject>want then>article to>article
+          to>owner to>verb unit>amount unit>and unit>hello unit>order verb>and verb>article verb>because
+          verb>contraction verb>owner verb>subject verb>to want>to
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>adjective adjective>because adverb>hello amount>preposition and>does and>subject article>ed
+          article>owned article>particle article>praise article>subject because>subject contraction>adverb
+          contraction>noun did>adjective kit>does noun>and noun>part number>part of>other of>s order>adjective
+          order>owned other>preposition owner>order owner>owned part>and part>never part>other part>to s>particle
+          subject>because subject>did subject>praise subject>unit unit>of verb>amount verb>pointer verb>s
+          want>number
+        `,
+      ],
+      [
+        -0.75,
+        `
+          adjective>hello and>hello contraction>because does>number part>hello unit>other verb>object
+        `,
+      ],
+    ],
+    'kind-ahead': [
+      [
+        1,
+        `
+          and>because>subject and>noun>article because>contraction>number noun>subject>particle
+          particle>subject>verb
+        `,
+      ],
+      [
+        0.75,
+        `
+          adjective>noun>adjective and>article>s and>contraction>do and>noun>object and>number>and and>number>unit
+          and>subject>do and>subject>other article>adjective>subject article>other>kit contraction>ing>contraction
+          ing>article>part never>verb>subject part>particle>verb part>preposition>part particle>and>particle
+          preposition>other>preposition subject>do>other subject>ed>subject subject>verb>because
+          verb>subject>particle verb>verb>and
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>adjective>verb adjective>adverb>contraction adjective>and>adjective adjective>part>number
+          adjective>part>verb adjective>particle>article adjective>preposition>noun adjective>unit>because
+          amount>subject>verb and>article>person and>because>contraction and>contraction>number
+          and>contraction>preposition and>hello>contraction and>subject>did and>verb>owner article>amount>of
+          article>ing>subject article>number>article article>of>subject article>other>amount article>other>article
+          article>other>noun article>part>noun article>verb>contraction article>verb>subject article>verb>to
+          because>because>article because>subject>hello because>subject>noun because>subject>s
+          contraction>adverb>subject contraction>article>article contraction>ed>preposition contraction>ing>subject
+          contraction>never>article do>subject>preposition have>article>amount hello>subject>verb
+          hello>verb>preposition ing>particle>because kit>particle>adjective kit>particle>contraction
+          never>and>verb never>noun>subject never>other>subject never>subject>subject never>verb>object
+          noun>object>particle number>and>number number>number>number number>number>verb number>unit>to
+          or>article>adjective or>subject>verb or>verb>article order>subject>adjective other>article>kit
+          other>because>contraction other>does>verb other>noun>particle other>owner>kit other>subject>hello
+          owner>part>be owner>part>modal part>adjective>noun part>adjective>verb part>and>article
+          part>does>preposition part>noun>adverb part>part>part part>particle>number part>preposition>owner
+          part>to>part particle>and>adverb particle>number>number particle>of>article particle>to>preposition
+          pointer>be>article preposition>article>number preposition>article>s preposition>contraction>did
+          preposition>noun>part preposition>particle>preposition preposition>s>verb s>preposition>article
+          subject>be>because subject>be>number subject>did>number subject>does>subject subject>never>subject
+          subject>part>ing subject>unit>preposition subject>verb>never subject>want>object then>subject>verb
+          unit>article>kit verb>article>amount verb>article>ed verb>article>order verb>noun>part
+          verb>object>adjective verb>object>particle verb>owner>person verb>particle>amount verb>particle>and
+          verb>particle>number verb>preposition>contraction verb>subject>adjective verb>subject>preposition
+          verb>subject>subject
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>amount>because adjective>amount>preposition adjective>and>hello adjective>article>kit
+          adjective>because>contraction adjective>kit>subject adjective>other>contraction adjective>part>adjective
+          adjective>part>noun adjective>particle>number adjective>particle>verb adjective>subject>part
+          adjective>to>article adjective>unit>and adjective>unit>particle adverb>because>adjective
+          adverb>because>contraction adverb>other>subject adverb>particle>because adverb>particle>particle
+          adverb>preposition>adjective adverb>subject>part adverb>verb>owner amount>article>unit amount>of>pointer
+          amount>of>subject amount>particle>subject amount>preposition>article and>adjective>article
+          and>article>adjective and>contraction>ing and>never>verb and>noun>particle and>number>verb
+          and>particle>because and>particle>number and>subject>ed and>subject>verb and>verb>particle and>verb>verb
+          article>adjective>hello article>amount>article article>amount>preposition article>contraction>article
+          article>hello>subject article>ing>and article>ing>kit article>ing>other article>ing>verb article>kit>and
+          article>kit>be article>kit>unit article>noun>contraction article>noun>never article>noun>noun
+          article>order>noun article>order>owned article>other>modal article>other>pointer article>other>subject
+          article>owned>preposition article>part>be article>part>ing article>part>never article>particle>unit
+          article>person>other article>person>verb article>preposition>subject article>unit>because
+          article>unit>contraction because>be>adjective because>contraction>be because>contraction>did
+          because>contraction>ing because>contraction>subject because>number>unit because>other>preposition
+          because>owned>article because>preposition>article because>preposition>number because>subject>ed
+          because>subject>verb because>verb>article because>verb>subject compared>hello>verb compared>kit>because
+          contraction>adverb>do contraction>article>hello contraction>article>noun contraction>article>part
+          contraction>be>ing contraction>be>preposition contraction>because>contraction contraction>because>person
+          contraction>ed>article contraction>ing>adverb contraction>never>ing contraction>never>want
+          contraction>number>unit contraction>other>contraction contraction>owner>part
+          contraction>preposition>subject do>pointer>because does>article>part does>verb>article
+          ed>particle>article have>article>adjective hello>and>article hello>article>kit hello>article>other
+          hello>contraction>preposition hello>contraction>verb hello>part>particle hello>part>preposition
+          hello>particle>to hello>preposition>ing hello>subject>preposition ing>particle>subject
+          kit>adverb>particle kit>and>because kit>article>kit kit>particle>article kit>preposition>article
+          kit>preposition>number never>adjective>particle never>article>adjective never>hello>preposition
+          never>other>other never>other>verb never>particle>preposition never>verb>article never>verb>other
+          noun>article>er noun>article>part noun>because>contraction noun>because>owner noun>of>kit
+          noun>owner>adjective noun>particle>because noun>particle>to noun>preposition>contraction
+          noun>preposition>number noun>preposition>to noun>then>noun noun>to>article noun>verb>contraction
+          number>amount>adverb number>and>article number>and>noun number>number>because number>part>be
+          number>particle>number number>s>of number>to>article number>unit>adverb number>unit>amount
+          number>unit>hello number>unit>or number>unit>particle number>unit>then or>owner>part order>article>other
+          order>subject>verb order>unit>verb other>article>ing other>article>number other>compared>preposition
+          other>contraction>did other>contraction>number other>contraction>preposition other>does>article
+          other>hello>article other>kit>and other>kit>verb other>noun>subject other>object>particle
+          other>of>article other>order>amount other>owner>s other>particle>preposition other>particle>verb
+          other>pointer>verb other>s>subject other>subject>do other>subject>modal other>subject>preposition
+          other>to>article other>verb>object other>verb>verb owned>adverb>adjective owner>noun>be owner>part>adverb
+          owner>person>does part>adjective>adverb part>adjective>number part>adjective>other
+          part>adjective>particle part>adverb>verb part>and>then part>article>amount part>does>adjective
+          part>ed>particle part>ing>number part>ing>particle part>noun>verb part>number>number part>part>noun
+          part>particle>and part>particle>noun part>particle>of part>particle>owner part>particle>person
+          part>preposition>noun part>preposition>number part>preposition>verb part>subject>never part>to>owner
+          part>verb>and part>verb>part particle>adjective>never particle>adjective>preposition
+          particle>adjective>subject particle>ing>particle particle>noun>number particle>part>adjective
+          particle>part>particle particle>particle>article particle>particle>never particle>particle>verb
+          particle>preposition>number particle>preposition>owner particle>to>number particle>verb>adjective
+          person>does>preposition pointer>be>because pointer>be>owner pointer>because>article
+          pointer>part>adjective praise>and>adjective preposition>article>er preposition>article>particle
+          preposition>article>unit preposition>because>pointer preposition>contraction>article
+          preposition>contraction>ing preposition>ing>particle preposition>noun>contraction
+          preposition>number>adjective preposition>number>preposition preposition>number>s preposition>number>unit
+          preposition>owner>adjective preposition>owner>verb preposition>part>and preposition>pointer>part
+          preposition>subject>does preposition>verb>article s>noun>article s>verb>object subject>adjective>subject
+          subject>be>ing subject>be>preposition subject>did>pointer subject>did>subject subject>did>to
+          subject>do>verb subject>does>adjective subject>does>because subject>hello>article
+          subject>hello>preposition subject>modal>be subject>modal>have subject>modal>hello subject>modal>verb
+          subject>never>and subject>never>want subject>noun>article subject>noun>owner subject>other>adjective
+          subject>other>object subject>part>particle subject>preposition>contraction subject>preposition>to
+          subject>verb>contraction subject>verb>other subject>verb>preposition subject>want>pointer
+          then>noun>object then>particle>to then>verb>article then>verb>part then>verb>subject to>other>subject
+          unit>number>and unit>preposition>other verb>adjective>noun verb>adjective>preposition
+          verb>adverb>preposition verb>article>adjective verb>article>praise verb>article>verb
+          verb>hello>preposition verb>ing>subject verb>ing>verb verb>object>ing verb>object>preposition
+          verb>of>article verb>other>do verb>owner>unit verb>part>verb verb>particle>of verb>pointer>particle
+          verb>preposition>adverb verb>preposition>and verb>preposition>number verb>preposition>want
+          verb>then>article verb>then>verb verb>to>owner verb>verb>verb
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>and>verb adjective>article>part adjective>because>subject adjective>part>particle
+          adverb>adjective>adjective adverb>and>subject adverb>article>adjective adverb>article>ing
+          adverb>kit>preposition adverb>part>noun adverb>particle>preposition adverb>subject>modal
+          adverb>subject>want adverb>verb>article adverb>verb>particle amount>of>article amount>preposition>owner
+          and>adjective>preposition and>adverb>verb and>article>amount and>contraction>ed and>contraction>other
+          and>never>article and>noun>subject and>noun>verb and>number>kit and>number>particle
+          and>number>preposition and>other>preposition and>other>subject and>particle>adverb and>particle>noun
+          and>preposition>number and>verb>adjective and>verb>part article>adjective>adjective article>adjective>and
+          article>adjective>other article>adjective>unit article>amount>adjective article>compared>preposition
+          article>ing>article article>ing>owner article>kit>because article>kit>contraction article>kit>particle
+          article>kit>preposition article>kit>verb article>noun>adjective article>noun>particle article>noun>then
+          article>number>verb article>order>subject article>other>adjective article>other>adverb article>other>be
+          article>other>order article>other>unit article>other>verb article>part>adverb article>part>because
+          article>part>does article>part>part article>part>particle article>s>verb article>verb>number
+          article>verb>verb be>article>other because>article>owned because>contraction>adverb
+          because>contraction>ed because>contraction>have because>contraction>preposition because>contraction>verb
+          because>other>verb because>owner>part because>owner>particle because>subject>have because>subject>other
+          compared>preposition>owner contraction>adjective>other contraction>adjective>verb contraction>adverb>did
+          contraction>article>adjective contraction>did>number contraction>do>article contraction>ed>particle
+          contraction>ing>verb contraction>never>preposition contraction>particle>preposition
+          contraction>subject>number contraction>subject>preposition contraction>subject>subject
+          contraction>verb>preposition do>article>adjective do>subject>adjective does>preposition>article
+          ed>particle>preposition have>article>kit hello>adjective>preposition hello>do>subject hello>subject>did
+          hello>verb>article ing>preposition>article kit>because>contraction kit>preposition>owner never>be>ing
+          never>preposition>subject never>verb>particle noun>article>particle noun>because>subject
+          noun>number>number noun>particle>article noun>particle>verb noun>subject>modal noun>subject>verb
+          noun>verb>article noun>verb>preposition number>article>adjective number>other>noun number>other>subject
+          number>preposition>article number>subject>amount number>unit>because number>unit>ing number>unit>never
+          number>unit>of number>unit>part or>article>other other>and>contraction other>and>subject
+          other>article>other other>contraction>other other>noun>part other>part>preposition other>particle>article
+          other>particle>of other>person>verb other>subject>be other>subject>because other>subject>verb
+          other>verb>owner other>verb>particle owner>part>part owner>part>particle owner>part>preposition
+          owner>part>verb part>adjective>subject part>be>adverb part>be>ing part>because>contraction
+          part>ed>preposition part>never>verb part>noun>particle part>part>particle part>part>preposition
+          part>particle>article part>particle>be part>particle>contraction part>particle>never part>particle>order
+          part>preposition>preposition part>to>verb part>unit>particle part>verb>owner part>verb>particle
+          part>verb>subject particle>and>article particle>and>verb particle>article>other particle>of>number
+          particle>of>owner particle>owner>part particle>part>preposition particle>preposition>contraction
+          particle>subject>preposition particle>to>owner particle>verb>article pointer>be>ing
+          preposition>article>order preposition>number>and preposition>number>particle preposition>other>number
+          preposition>owner>noun preposition>owner>part preposition>part>noun preposition>pointer>subject
+          preposition>subject>and preposition>subject>be preposition>subject>because preposition>subject>part
+          preposition>to>owner subject>adjective>part subject>and>verb subject>be>article subject>be>other
+          subject>contraction>article subject>do>pointer subject>do>preposition subject>end>end subject>modal>never
+          subject>never>preposition subject>noun>number subject>noun>preposition subject>other>contraction
+          subject>other>owner subject>part>adjective subject>preposition>number subject>verb>adverb
+          subject>verb>part subject>verb>subject subject>want>number subject>want>to then>article>part
+          then>particle>preposition to>article>adjective unit>preposition>article verb>adjective>because
+          verb>adjective>particle verb>adjective>verb verb>article>er verb>article>other verb>ing>preposition
+          verb>noun>particle verb>noun>preposition verb>number>number verb>object>verb verb>other>preposition
+          verb>part>because verb>particle>because verb>particle>subject verb>particle>to verb>preposition>because
+          verb>preposition>owner verb>subject>and verb>subject>did verb>subject>modal verb>subject>verb
+          verb>subject>want verb>to>other verb>to>part verb>to>verb verb>verb>adjective verb>verb>subject
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>kit>preposition adjective>preposition>owner adjective>verb>article and>contraction>adverb
+          and>contraction>never and>hello>preposition and>noun>preposition and>particle>contraction
+          and>subject>does and>subject>modal article>adjective>noun article>ing>preposition
+          article>other>contraction article>other>other article>other>part article>verb>because
+          because>article>part because>contraction>adjective because>verb>preposition contraction>adverb>adjective
+          contraction>article>praise contraction>ing>owner contraction>ing>preposition contraction>want>preposition
+          never>noun>owner never>verb>because noun>adjective>part noun>preposition>article number>be>article
+          number>contraction>ing number>number>other number>number>subject number>subject>verb number>to>number
+          number>unit>contraction number>verb>article or>subject>modal part>adjective>part part>because>subject
+          part>particle>subject part>preposition>adjective part>verb>preposition particle>preposition>subject
+          subject>be>want subject>did>preposition subject>modal>noun subject>part>verb subject>verb>owner
+          then>contraction>article verb>article>number verb>because>contraction verb>owner>hello
+          verb>part>preposition verb>subject>because
+        `,
+      ],
+      [
+        -0.75,
+        `
+          and>article>part and>contraction>owner and>then>article because>subject>be because>subject>modal
+          never>verb>owner number>and>subject preposition>article>adjective subject>modal>do verb>particle>part
+        `,
+      ],
+      [-1, 'and>article>noun'],
+    ],
+    'class-ahead': [
+      [1, 'opener>down opener>find opener>in'],
+      [
+        0.75,
+        `
+          number>slow number>twelve opener>it other>arms other>them part>don't part>long part>through unit>on
+          verb>have
+        `,
+      ],
+      [
+        0.5,
+        `
+          ing>a ing>i kit>a kit>for kit>leg kit>up manner>not number>3 number>down number>for number>going
+          number>it number>minutes number>no number>off number>press number>tall number>walk number>we opener>eight
+          opener>just opener>one opener>that's other>all other>bring other>by other>can other>cross other>doesn't
+          other>first other>foot other>know other>leg other>love other>now other>of other>off other>people
+          other>quiet other>stays other>stop other>stretch other>swap other>those other>together other>two
+          other>won't part>a part>both part>it's part>knee part>lower part>peel part>them part>three part>to
+          part>your preposition>about preposition>as preposition>in preposition>like preposition>out
+          preposition>pause preposition>soft preposition>stand preposition>you've pronoun>behind pronoun>lift
+          pronoun>not pronoun>seconds unit>a unit>minute unit>seconds unit>set unit>twenty unit>two verb>call
+          verb>drive verb>first verb>is verb>side
+        `,
+      ],
+      [
+        0.25,
+        `
+          and>heel and>stop and>that's article>an article>do article>drink article>home article>i'd article>leave
+          article>minutes article>nobody article>press article>rows article>seconds article>six article>toes
+          article>too article>want auxiliary>five auxiliary>them because>don't because>of because>one because>to
+          contraction>i'm contraction>with ing>at ing>down ing>get ing>it ing>not ing>that's ing>them kit>hands
+          kit>heel kit>i kit>in kit>push kit>step kit>then ly>it manner>by manner>floor manner>it's manner>make
+          manner>on manner>rest manner>take manner>that's manner>then manner>time manner>up never>a never>i
+          number>1 number>5 number>about number>after number>four number>go number>got number>if number>it's
+          number>nice number>seven number>shake number>shoulders number>six number>sort number>that number>that's
+          number>then number>times opener>back opener>can opener>done opener>five opener>going opener>hip
+          opener>make opener>on opener>same opener>second opener>the opener>this opener>two opener>you're other>6
+          other>across other>anybody other>as other>ask other>at other>away other>before other>body other>box
+          other>call other>climbers other>curls other>done other>facing other>fast other>five other>get other>got
+          other>he other>higher other>hold other>i'm other>is other>just other>keep other>let other>metres
+          other>mind other>ninety other>ones other>over other>press other>ray other>seen other>sets other>shuffle
+          other>sitting other>somebody other>straight other>support other>than other>there's other>too other>tuck
+          other>up other>very other>water other>where other>wide part>back part>breathe part>feel part>hand
+          part>hands part>it part>just part>now part>shoulder part>six part>take part>till part>twenty part>we'll
+          part>with preposition>are preposition>back preposition>bar preposition>be preposition>bent
+          preposition>body preposition>breath preposition>breaths preposition>coming preposition>face
+          preposition>forward preposition>goes preposition>i preposition>i'll preposition>it's preposition>jump
+          preposition>keep preposition>let preposition>lift preposition>long preposition>no preposition>off
+          preposition>on preposition>pair preposition>plank preposition>put preposition>rounds preposition>sides
+          preposition>slide preposition>squats preposition>swap preposition>that preposition>there
+          preposition>under preposition>up preposition>was preposition>we'll preposition>wee pronoun>and pronoun>as
+          pronoun>come pronoun>hands pronoun>here pronoun>if pronoun>just pronoun>knees pronoun>nice pronoun>of
+          pronoun>okay pronoun>on pronoun>pull pronoun>say pronoun>stay pronoun>tall pronoun>till pronoun>time
+          pronoun>two unit>back unit>don't unit>for unit>in unit>leg unit>round unit>ten unit>there's unit>times
+          unit>to unit>up verb>3 verb>again verb>an verb>chair verb>dead verb>flat verb>good verb>if verb>let
+          verb>palms verb>round verb>shoulders verb>some verb>squeeze verb>walk verb>was verb>you're
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>don't and>down and>them and>up and>your article>a article>and article>are article>don't article>for
+          article>i article>if article>in article>it article>leg article>nobody's article>not article>of
+          article>one article>then article>to article>up article>you auxiliary>a auxiliary>not auxiliary>one
+          auxiliary>the auxiliary>to auxiliary>up because>a because>as because>can because>is because>it
+          because>it's because>not because>was because>you contraction>a ing>do ing>like ing>look ing>out ing>push
+          ing>so ing>that kit>and kit>come kit>down kit>feet kit>no kit>off kit>stand kit>the kit>to kit>you
+          manner>are manner>back manner>go manner>just manner>let manner>now manner>pull manner>right manner>stay
+          manner>that manner>use manner>way never>your number>breathe number>don't number>each number>good
+          number>in number>is number>last number>my number>push number>rest number>second number>seconds
+          number>stay number>them number>there's number>today number>two opener>a opener>at opener>do opener>end
+          opener>minutes opener>not opener>off opener>out opener>pair opener>side opener>you other>any other>back
+          other>be other>been other>bend other>between other>breath other>but other>came other>cat other>close
+          other>come other>comes other>drop other>dumbbells other>eleven other>find other>fine other>from
+          other>goes other>had other>here other>home other>i other>left other>legs other>lie other>morning
+          other>nice other>no other>not other>one other>onto other>or other>same other>save other>second
+          other>should other>shoulders other>side other>sides other>sit other>slowly other>small other>somebody's
+          other>sorry other>steps other>swinging other>that other>this other>till other>turn other>twelve other>we
+          other>we'll other>week other>well other>what other>when other>with other>you'll part>as part>bend
+          part>come part>no part>out part>over part>slide part>stand part>step part>straight part>they part>this
+          part>time part>together part>turn part>walk preposition>2 preposition>3 preposition>and preposition>at
+          preposition>bring preposition>five preposition>four preposition>front preposition>get preposition>got
+          preposition>heavy preposition>height preposition>knees preposition>leg preposition>let's
+          preposition>minute preposition>minutes preposition>over preposition>pull preposition>sit preposition>so
+          preposition>take preposition>ten preposition>that's preposition>touch preposition>where preposition>wide
+          preposition>you preposition>your pronoun>about pronoun>at pronoun>do pronoun>down pronoun>first
+          pronoun>for pronoun>go pronoun>got pronoun>hold pronoun>in pronoun>it's pronoun>keep pronoun>know
+          pronoun>me pronoun>put pronoun>times pronoun>to pronoun>you unit>about unit>after unit>and unit>fifteen
+          unit>first unit>let unit>no unit>off unit>side unit>the unit>then verb>a verb>and verb>arm verb>down
+          verb>for verb>it's verb>knee verb>lie verb>off verb>seconds verb>them verb>together verb>two verb>use
+          verb>you
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>it and>the ing>if ing>no ing>you ing>your kit>as kit>hold kit>press kit>you're manner>you've number>a
+          number>call number>hips number>i number>i'm number>of number>on number>you're opener>first opener>hands
+          opener>knees opener>rest opener>then opener>three other>both other>feel other>four other>going other>high
+          other>i've other>knee other>last other>lean other>look other>march other>me other>other other>so
+          other>ten other>want part>arms part>like part>off part>stop part>that's part>then part>width
+          preposition>hands preposition>of preposition>round preposition>we're preposition>you're pronoun>then
+          pronoun>up unit>half unit>i unit>i'm unit>metres unit>so verb>one verb>stay
+        `,
+      ],
+    ],
+    other: [
+      [0.25, 'may-open opens'],
+      [-0.25, 'goes-on'],
+      [-1, 'line'],
+    ],
+    'since-kind': [
+      [0.5, '2>s 3>then 4>never 4>then 5>hello 5>never 5>then 6>never 7>have 7>never'],
+      [
+        0.25,
+        `
+          1>and 1>but 1>praise 2>and 2>contraction 2>est 2>verb 3>contraction 3>never 3>person 3>praise 3>verb
+          4>owned 4>person 4>verb 6>adverb 6>contraction 6>hello 7>because 7>hello 7>number 7>or 7>owned 7>then
+        `,
+      ],
+      [
+        -0.25,
+        `
+          1>adverb 1>because 1>compared 1>does 1>ed 1>have 1>ing 1>kit 1>of 1>or 1>other 1>owner 1>particle
+          1>preposition 1>subject 1>verb 1>want 2>amount 2>day 2>have 2>modal 2>number 2>owner 2>person 2>then
+          2>unit 2>want 3>amount 3>be 3>modal 3>object 3>of 3>particle 3>preposition 3>to 3>unit 3>want 4>adverb
+          4>do 4>er 4>ing 4>noun 4>object 4>of 4>order 4>other 4>preposition 4>to 5>amount 5>and 5>because
+          5>compared 5>er 5>of 5>order 5>owner 5>to 5>unit 6>be 6>ed 6>have 6>ing 6>kit 6>of 6>s 6>subject
+          7>compared 7>does 7>ed 7>noun 7>of 7>order 7>person 7>praise
+        `,
+      ],
+      [
+        -0.5,
+        `
+          1>adjective 1>amount 1>article 1>be 1>do 1>never 1>noun 1>owned 1>part 1>person 1>pointer 1>s 1>to 1>unit
+          2>be 2>does 2>ed 2>object 2>of 2>pointer 2>preposition 2>to 3>but 3>did 3>er 3>owner 4>and 4>does 4>unit
+          5>adverb 5>does 7>be 7>ing 7>kit 7>particle 7>s
+        `,
+      ],
+    ],
+    'class-word': [
+      [
+        0.75,
+        `
+          manner>no number>down number>same opener>the other>before other>he other>like other>lovely other>no
+          other>only part>then preposition>just preposition>no preposition>up verb>put verb>so
+        `,
+      ],
+      [
+        0.5,
+        `
+          article>and article>no auxiliary>that's ing>i ing>then ing>with manner>knee manner>same manner>up
+          number>rest number>so number>this number>with number>you opener>down opener>feet opener>good opener>shake
+          other>about other>after other>all other>arms other>back other>backs other>big other>do other>don't
+          other>draw other>everyone other>go other>he's other>i other>knees other>legs other>let other>long
+          other>my other>nobody other>shoulders other>sit other>so other>somebody other>sorry other>step
+          other>there's other>they other>they've other>twenty other>twice other>which other>you're part>arms
+          part>between part>five part>hold part>other part>push part>slow part>squeeze part>walk part>where
+          preposition>do preposition>knees preposition>one preposition>other preposition>out preposition>same
+          preposition>so preposition>somebody preposition>that's preposition>two preposition>we're
+          preposition>you've pronoun>just unit>that's unit>then unit>thirty unit>with verb>an verb>i verb>push
+          verb>some
+        `,
+      ],
+      [
+        0.25,
+        `
+          and>if and>uh article>at article>er article>hold article>it article>strides article>walk article>your
+          auxiliary>for auxiliary>forty auxiliary>have auxiliary>leave auxiliary>thank auxiliary>three
+          contraction>for contraction>nearly contraction>what ing>just ing>keep ing>like ing>little kit>feet
+          kit>it's kit>just kit>not kit>please kit>row kit>stand kit>step kit>then kit>with manner>3 manner>about
+          manner>breathe manner>but manner>by manner>do manner>hold manner>if manner>in manner>just manner>let
+          manner>like manner>long manner>not manner>one manner>roll manner>sit manner>six manner>that manner>then
+          number>10 number>and number>as number>by number>for number>have number>hold number>it's number>lovely
+          number>no number>six number>slow number>that's number>there opener>evening opener>everybody opener>first
+          opener>let opener>not opener>put opener>that's opener>there's other>3 other>against other>an other>ask
+          other>baby other>because other>breathe other>bring other>change other>chest other>come other>could
+          other>curl other>curls other>double other>eight other>even other>everybody other>feet other>fifteen
+          other>find other>front other>get other>hands other>hold other>it's other>land other>look other>mine
+          other>nice other>not other>number other>other other>palms other>pick other>push other>quick
+          other>remember other>ring other>round other>rows other>run other>same other>she other>soft
+          other>somebody's other>squeeze other>standing other>support other>take other>then other>these other>think
+          other>those other>thumbs other>um other>under other>until other>well other>whether part>10 part>about
+          part>both part>elbows part>flat part>it part>it's part>like part>not part>opposite part>same part>sit
+          part>slowly part>sort part>square part>stop part>that part>the part>they part>two part>you'll
+          preposition>arms preposition>back preposition>bend preposition>both preposition>bring preposition>don't
+          preposition>find preposition>four preposition>give preposition>go preposition>good preposition>i
+          preposition>jump preposition>last preposition>like preposition>or preposition>pull preposition>push
+          preposition>rings preposition>round preposition>sixty preposition>step preposition>swing
+          preposition>three preposition>turn preposition>years pronoun>from pronoun>i pronoun>into pronoun>lean
+          pronoun>so pronoun>step pronoun>your unit>four unit>i unit>one unit>shake unit>so unit>that unit>three
+          unit>twice unit>we verb>about verb>breathe verb>don't verb>hands verb>keep verb>knee verb>light verb>or
+          verb>sit verb>that's verb>then verb>twelve verb>walk verb>we verb>we'll
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>a and>i and>it's and>not and>so and>then and>you article>a article>arms article>back article>elbows
+          article>feet article>hands article>hips article>knees article>last article>morning article>other
+          article>shoulders article>side article>sit auxiliary>a auxiliary>do auxiliary>i because>i because>i've
+          because>if because>it because>it's because>that's because>well because>you've because>your contraction>a
+          ing>but ing>in ing>it ing>on ing>that ing>that's ing>you ing>you've kit>about kit>for kit>press kit>so
+          ly>and ly>no manner>back manner>bend manner>come manner>for manner>is manner>it's manner>leg manner>lift
+          manner>peel manner>we never>hold never>let number>4 number>eight number>feet number>five number>foot
+          number>good number>hand number>i number>is number>more number>now number>of number>out number>seconds
+          number>then number>there's number>to opener>as opener>but opener>everyone opener>in opener>morning
+          opener>one opener>team opener>week opener>with opener>work other>a other>ago other>between other>bit
+          other>can other>check other>coming other>done other>down other>either other>enough other>eyes other>feel
+          other>foot other>for other>forward other>from other>has other>heavy other>heel other>high other>how
+          other>jump other>just other>knee other>lift other>little other>next other>nine other>on other>once
+          other>one other>ones other>out other>over other>people other>please other>put other>quads other>roll
+          other>side other>since other>some other>split other>squats other>than other>that other>them other>toes
+          other>tonight other>too other>turn other>up other>we'll other>were other>what other>when other>who's
+          other>you other>you'll other>you've part>and part>are part>bent part>button part>close part>drop part>for
+          part>goes part>height part>hip part>is part>long part>open part>out part>over part>pull part>raise
+          part>reach part>slide part>stay part>still part>straight part>to part>together part>up part>when
+          part>wide preposition>a preposition>between preposition>each preposition>first preposition>flat
+          preposition>for preposition>high preposition>hip preposition>hold preposition>is preposition>it
+          preposition>it's preposition>knee preposition>leg preposition>let preposition>level preposition>line
+          preposition>look preposition>make preposition>now preposition>of preposition>seven preposition>sit
+          preposition>six preposition>slow preposition>slowly preposition>stop preposition>the preposition>them
+          preposition>there's preposition>to preposition>with preposition>you preposition>your pronoun>all
+          pronoun>don't pronoun>for pronoun>if pronoun>in pronoun>know pronoun>like pronoun>mean pronoun>up unit>a
+          unit>between unit>each unit>left unit>of unit>on unit>step unit>two verb>a verb>as verb>at verb>back
+          verb>it verb>it's verb>lower verb>tall verb>them verb>there verb>up verb>ups verb>where verb>with
+          verb>your
+        `,
+      ],
+      [
+        -0.5,
+        `
+          article>one auxiliary>not because>you're contraction>not number>each number>hundred number>i'd number>on
+          number>one opener>up other>again other>are other>at other>first other>give other>grip other>here
+          other>instead other>it other>leg other>of other>press other>this other>three other>to other>today
+          other>use other>walk other>while other>who other>with other>your part>blades part>you preposition>as
+          preposition>down preposition>eight preposition>there unit>round verb>hold verb>there's
+        `,
+      ],
+      [-0.75, 'other>as other>now other>stay other>two'],
+    ],
+    'kind-opening': [
+      [1, 'and>because'],
+      [
+        0.75,
+        `
+          and>pointer article>owned because>because contraction>ed or>part other>pointer pointer>be subject>does
+          subject>never then>number
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>part adjective>pointer adverb>noun adverb>subject and>adverb and>amount and>contraction
+          article>ing be>pointer be>subject because>be but>never but>verb contraction>amount contraction>be
+          contraction>never contraction>owner did>adjective have>article have>subject hello>article
+          hello>contraction modal>subject never>and noun>object number>other order>amount other>object
+          part>adjective part>order part>s particle>particle pointer>owned praise>and praise>hello
+          preposition>particle s>particle then>s then>verb verb>object verb>pointer verb>then
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>amount adjective>but adjective>ed adjective>er adjective>person adverb>compared adverb>ing
+          adverb>other adverb>to adverb>want amount>article amount>be and>kit and>owned article>adverb
+          article>amount article>praise article>s article>verb because>did because>modal because>never because>noun
+          because>preposition but>contraction compared>hello compared>preposition contraction>article
+          contraction>because contraction>do contraction>unit do>never does>be er>part hello>amount hello>kit
+          hello>noun hello>other hello>preposition ing>article ing>be kit>ed kit>object kit>particle never>hello
+          never>number never>other never>owner never>particle noun>other noun>person noun>s number>hello number>kit
+          number>pointer object>and object>article or>article or>contraction or>noun or>other order>kit
+          order>subject other>amount other>and other>does other>noun other>owner owned>adverb owner>owned owner>s
+          part>does part>ed part>ing part>particle part>to particle>ing particle>owned particle>s person>does
+          pointer>adjective pointer>unit praise>person praise>verb preposition>amount preposition>s s>be s>order
+          subject>did subject>s subject>then subject>unit then>adjective then>preposition verb>and verb>does
+          verb>owner
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>article adjective>because adjective>contraction adjective>hello adjective>object adjective>verb
+          adverb>adverb adverb>be adverb>contraction adverb>does adverb>ed adverb>owner adverb>particle adverb>verb
+          amount>adverb amount>never amount>number and>never article>adjective article>and article>article
+          article>day article>does article>er article>kit article>particle article>unit be>adjective be>adverb
+          be>article be>ing be>number be>other be>preposition because>amount because>article because>do
+          because>hello because>kit because>owner because>person because>s contraction>kit contraction>pointer
+          contraction>s contraction>verb day>contraction did>article did>object does>adjective does>number
+          does>particle does>subject ed>part er>subject hello>adverb hello>because hello>owner hello>particle
+          hello>pointer hello>then ing>adverb ing>and ing>contraction ing>noun ing>number ing>part ing>verb kit>and
+          kit>contraction kit>kit kit>part kit>pointer kit>s kit>verb modal>be modal>do modal>verb never>amount
+          never>do never>to never>want noun>adjective noun>adverb noun>and noun>contraction noun>hello noun>ing
+          noun>never noun>number noun>owned noun>part number>because number>does number>preposition number>s
+          number>verb object>particle object>preposition of>article of>number of>object of>owner of>pointer
+          of>subject or>preposition or>s or>verb order>particle other>be other>did other>do other>hello
+          other>preposition other>verb owned>ing owner>adjective owner>amount owner>noun owner>part owner>particle
+          owner>unit part>and part>be part>hello part>kit part>noun part>number part>or part>subject part>verb
+          particle>adverb particle>contraction particle>never particle>order particle>other particle>owner
+          particle>pointer particle>praise particle>then particle>verb person>other person>verb pointer>adverb
+          pointer>do pointer>hello pointer>kit pointer>order praise>subject preposition>adverb preposition>and
+          preposition>be preposition>day preposition>kit preposition>owner preposition>part preposition>pointer
+          preposition>verb s>article s>because s>part s>subject subject>adjective subject>and subject>compared
+          subject>end subject>er subject>ing subject>number subject>of subject>owned subject>particle
+          subject>pointer subject>preposition subject>subject then>adverb then>article then>contraction then>noun
+          then>owner then>part to>article to>number to>owner to>verb unit>adjective unit>adverb unit>and
+          unit>because unit>of unit>particle unit>preposition unit>subject unit>verb verb>be verb>compared
+          verb>other verb>owned verb>to want>particle want>to
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>ing adjective>order adjective>other adjective>owner adverb>adjective adverb>never amount>verb
+          and>adjective and>hello and>ing and>particle and>preposition and>s and>unit article>because but>article
+          but>subject contraction>subject ed>preposition kit>does noun>kit noun>verb number>contraction or>kit
+          order>part other>adverb other>part other>unit part>because part>contraction part>other particle>article
+          pointer>noun preposition>adjective preposition>object preposition>preposition preposition>subject
+          subject>article subject>because subject>contraction verb>because verb>contraction verb>or
+        `,
+      ],
+      [-0.75, 'and>part or>because praise>amount'],
+    ],
+    'kind-word': [
+      [1, 'order>the'],
+      [0.75, 'hello>on noun>so noun>then particle>back particle>one unit>so verb>like'],
+      [
+        0.5,
+        `
+          adjective>arms adjective>bring adjective>don't adjective>down adjective>hands adjective>land
+          adjective>like adjective>make adjective>no adjective>sit adjective>so adverb>breathe adverb>one
+          adverb>with amount>like article>you day>bring do>for does>or er>if hello>for hello>that hello>the
+          kit>because kit>out never>you noun>do noun>it's noun>keep noun>no noun>or noun>push number>as number>down
+          number>lovely number>no number>so number>that's number>with number>you order>and other>about
+          other>because other>before other>do other>he's other>in other>it's other>leave other>my other>not
+          other>that's other>you part>back part>between part>elbows part>five part>not part>other part>push
+          part>sort part>walk part>where particle>all particle>arms particle>chest particle>just particle>no
+          particle>other particle>right particle>so particle>squeeze particle>up particle>you've preposition>go
+          preposition>hang preposition>heel preposition>just preposition>like preposition>on preposition>press
+          preposition>that's s>go s>you're subject>just subject>same subject>two subject>your unit>that's unit>with
+          verb>fold verb>i'm verb>keep verb>last verb>not verb>opposite
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>3 adjective>a adjective>big adjective>breathing adjective>do adjective>four adjective>i'm
+          adjective>my adjective>not adjective>right adjective>roll adjective>sharp adjective>then adjective>under
+          adjective>up adverb>in adverb>just adverb>six adverb>the adverb>turn adverb>your article>and article>i
+          article>um be>all contraction>what did>and do>all do>i does>go ed>don't hello>everybody hello>good
+          hello>i ing>i ing>just ing>keep ing>little ing>then ing>with kit>about kit>i kit>just kit>like kit>no
+          kit>not kit>off kit>pull kit>row kit>stand kit>step kit>take never>for never>the noun>3 noun>a
+          noun>breathe noun>come noun>eight noun>just noun>like noun>one noun>only number>10 number>a number>by
+          number>hold number>keep number>rest number>same number>six number>then number>this object>the order>to
+          other>all other>back other>i've other>let's other>lower other>no other>off other>or other>round
+          other>stop other>take other>there's other>think part>10 part>about part>arms part>both part>breathe
+          part>flat part>hold part>i part>it part>leave part>like part>lower part>opposite part>put part>round
+          part>same part>slow part>slowly part>square part>tall part>that part>the part>then part>they part>two
+          part>you part>you'll particle>both particle>come particle>do particle>don't particle>elbows particle>go
+          particle>good particle>if particle>jump particle>knees particle>last particle>lift particle>not
+          particle>out particle>push particle>step particle>swing particle>that particle>that's particle>two
+          pointer>and pointer>at pointer>it praise>good praise>on preposition>before preposition>every
+          preposition>four preposition>keep preposition>no preposition>three preposition>up s>no s>then s>two
+          subject>about subject>down subject>feet subject>from subject>have subject>i subject>i've subject>if
+          subject>into subject>keep subject>lean subject>no subject>rest subject>step subject>the subject>work
+          unit>a unit>do unit>it's unit>next unit>not unit>the unit>three unit>twice unit>up unit>you verb>10
+          verb>an verb>and verb>both verb>breathe verb>every verb>five verb>gently verb>hands verb>i verb>if
+          verb>is verb>let verb>nice verb>now verb>or verb>sit verb>so verb>somebody verb>squats verb>twelve
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>again adjective>all adjective>arm adjective>five adjective>hand adjective>keep adjective>knee
+          adjective>lift adjective>of adjective>ribs adjective>shoulders adjective>six adjective>step
+          adjective>take adjective>ten adjective>the adjective>three adjective>turn adjective>when adverb>a
+          adverb>arms adverb>do adverb>go adverb>i adverb>leg adverb>no adverb>that's adverb>when amount>i
+          amount>in amount>of amount>that amount>the article>one article>other article>right be>not be>the
+          because>if because>it because>it's because>stop because>that because>that's because>this because>we
+          because>well because>you because>you've because>your contraction>a day>and did>a do>it does>it does>you
+          ed>it have>a hello>at hello>everyone hello>it's hello>my hello>so hello>team hello>up hello>you ing>in
+          ing>it ing>on ing>that's kit>away kit>breathe kit>down kit>each kit>five kit>for kit>from kit>in kit>it
+          kit>on kit>only kit>press kit>sit kit>that kit>this modal>do modal>reach never>hold never>let noun>again
+          noun>back noun>bring noun>down noun>first noun>heels noun>hold noun>in noun>is noun>now noun>of noun>that
+          noun>three noun>walk number>4 number>eight number>feet number>five number>good number>i'm number>nine
+          number>of number>or number>seconds number>slow number>the number>there's of>the order>but order>go
+          order>round order>week other>arms other>as other>by other>drop other>elbows other>forty other>four
+          other>grip other>i'm other>leg other>little other>now other>out other>push other>so other>up other>with
+          other>your owned>a owned>the owner>knees part>are part>bent part>button part>don't part>drop part>for
+          part>goes part>height part>hip part>is part>open part>over part>pull part>raise part>reach part>slide
+          part>stay part>still part>straight part>this part>to part>together part>tuck part>when part>wide
+          particle>again particle>between particle>breathe particle>heel particle>is particle>keep particle>knee
+          particle>leg particle>now particle>of particle>pull particle>slow particle>slowly particle>there's
+          particle>this particle>till particle>to particle>with person>who pointer>one pointer>you praise>and
+          praise>work preposition>2 preposition>a preposition>front preposition>hold preposition>it's
+          preposition>line preposition>shoulders preposition>the preposition>to preposition>you preposition>you're
+          preposition>your s>hands s>just s>off s>on s>stay subject>don't subject>else subject>every subject>foot
+          subject>for subject>heel subject>is subject>know subject>mean subject>on subject>up to>the unit>ago
+          unit>between unit>each unit>if unit>in unit>is unit>left unit>of unit>round unit>we verb>a verb>as
+          verb>down verb>for verb>it verb>it's verb>me verb>no verb>tall verb>three verb>up verb>which verb>with
+          verb>your want>a
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>foot adjective>it's adjective>leg adjective>one adverb>you and>then because>i because>they
+          because>you're compared>if contraction>not hello>then kit>and kit>so noun>and noun>as noun>each noun>it
+          number>each number>hundred number>if number>on order>one other>one other>three part>blades part>come
+          part>long part>up particle>as particle>down particle>there s>that's unit>on verb>two verb>you
+        `,
+      ],
+      [-0.75, 'owned>not'],
+    ],
+    'first-kinds': [
+      [
+        0.75,
+        `
+          contraction>particle contraction>subject number>subject pointer>preposition praise>other
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>adverb adjective>preposition adjective>unit adverb>particle and>to article>object article>verb
+          because>amount because>part contraction>unit hello>kit hello>s kit>be noun>adverb noun>noun noun>then
+          noun>verb or>amount order>other other>because part>be part>contraction part>part particle>adverb
+          preposition>unit s>number s>preposition s>verb subject>ing then>article then>never to>verb verb>noun
+          verb>order verb>verb
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>contraction adjective>hello adjective>ing adjective>kit adverb>and adverb>article adverb>ing
+          adverb>of adverb>want amount>ing and>and and>hello and>kit and>number and>s article>contraction
+          article>never because>er because>hello because>order contraction>adjective contraction>object
+          contraction>pointer contraction>praise did>particle did>preposition do>number do>verb does>be does>part
+          ed>contraction er>owner have>subject hello>amount hello>article hello>because hello>ing hello>owner
+          hello>subject hello>then ing>particle kit>particle kit>verb never>adverb never>be never>compared never>do
+          never>hello never>number noun>does noun>part number>adverb number>never number>particle number>person
+          number>then number>verb or>subject order>article order>kit order>of order>part other>amount
+          other>contraction other>ing other>never other>other other>particle other>preposition other>s other>to
+          owned>ing owned>kit owned>preposition owner>adjective owner>number part>modal part>number part>want
+          particle>hello particle>particle particle>subject particle>to person>kit pointer>kit praise>ed
+          praise>pointer praise>verb preposition>amount preposition>part s>particle subject>part then>adverb
+          to>noun verb>compared verb>does verb>ed verb>ing verb>want want>amount
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>amount adjective>and adjective>article adjective>because adjective>but adjective>er
+          adjective>of adjective>other adjective>owner adjective>to adjective>verb adverb>amount adverb>preposition
+          adverb>to adverb>verb amount>contraction amount>number amount>owner and>amount and>contraction and>part
+          and>preposition and>verb article>amount article>does article>ed article>ing article>of article>order
+          article>part article>person article>subject because>adverb because>be because>ed because>owner but>never
+          compared>noun compared>verb contraction>amount contraction>did contraction>ed contraction>hello
+          contraction>number contraction>other do>never est>amount hello>contraction hello>do hello>never
+          ing>adjective ing>kit ing>owned ing>subject kit>object kit>to never>because never>ing never>object
+          never>owner never>particle never>verb noun>amount noun>article noun>particle number>contraction
+          number>pointer or>s or>verb order>adjective order>day order>does order>verb other>and other>be other>does
+          other>of other>order other>owned other>person owned>amount owned>be owned>because owned>did owner>noun
+          owner>person part>and part>article part>does part>ing part>never part>noun part>or part>order
+          particle>and particle>article particle>because particle>owned particle>part particle>preposition
+          pointer>be pointer>does pointer>modal pointer>owned pointer>subject praise>adjective praise>ing praise>to
+          preposition>to subject>be subject>did subject>have subject>kit subject>modal subject>never subject>s
+          then>because then>contraction then>noun then>particle unit>other verb>article verb>er verb>hello
+          verb>object verb>or verb>owner verb>pointer verb>s want>to
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>adjective adverb>because adverb>other amount>of and>never and>noun and>subject and>then
+          article>particle article>preposition be>subject because>article because>ing because>never because>noun
+          because>verb but>contraction contraction>adverb contraction>be contraction>because contraction>er
+          contraction>preposition contraction>verb do>pointer do>subject hello>noun kit>article kit>subject
+          never>preposition noun>person noun>s number>amount number>hello number>preposition or>article
+          order>number other>article owner>er owner>est owner>order owner>other part>because part>verb person>verb
+          pointer>other preposition>contraction preposition>subject s>never subject>article subject>because
+          subject>do subject>ed subject>owned then>verb unit>article
+        `,
+      ],
+      [-0.75, 'because>preposition order>owned'],
+    ],
+    'word-first-kind': [
+      [
+        0.75,
+        `
+          eight>preposition feel>because four>number if>verb in>particle keep>number lean>verb no>other
+          out>preposition sit>part so>and two>subject you're>verb
+        `,
+      ],
+      [
+        0.5,
+        `
+          all>adjective any>verb anybody>verb arms>part ask>because band>and bend>preposition both>contraction
+          both>part breathe>contraction breathe>subject bring>and bring>contraction bring>verb change>and chin>verb
+          come>owner cross>kit cross>preposition did>number don't>contraction drop>noun ease>never elbow>other
+          elbows>noun first>preposition float>and for>preposition for>verb front>because front>verb good>adverb
+          good>contraction good>other grab>article heel>part heels>verb hips>number hold>and hold>part i'm>s
+          i>because if>kit it's>be it's>because it's>preposition it's>subject it's>verb keep>never keep>praise
+          keep>subject knee>and knuckles>preposition land>verb leave>contraction legs>verb let>preposition lie>part
+          lift>verb long>preposition mind>article morning>verb no>and no>article no>because no>contraction no>never
+          no>object no>subject not>and not>other off>noun okay>contraction on>preposition one>article one>particle
+          one>subject or>because palms>part pause>because pull>and pull>hello push>adjective put>part
+          quiet>adjective rock>adjective same>number shake>other slide>part slide>preposition slow>because
+          slow>number small>particle so>adjective thank>hello that's>pointer that>hello the>hello the>or then>hello
+          then>then there's>number think>adverb to>article top>verb tuck>verb twelve>number twenty>verb up>particle
+          use>and use>or walk>adjective walk>verb watch>subject we>subject when>article while>subject with>number
+          you'd>article you'll>and
+        `,
+      ],
+      [
+        0.25,
+        `
+          10>adjective 30>article 30>number 3>article 3>other 40>preposition 4>article 4>contraction 5>other
+          8>number a>amount a>never about>preposition actually>verb all>noun all>part all>verb alright>hello
+          and>hello another>noun anyway>subject arm>noun arms>adverb arms>article arms>because as>adverb as>and
+          as>then ask>owner baby>part back>verb band>noun bar>kit bar>part before>contraction before>subject
+          beginners>adverb bend>part bend>then big>adjective big>hello big>noun body>part brace>verb breath>unit
+          breathe>verb bridges>then bring>adjective build>noun bum>part but>because but>preposition chest>and
+          chest>noun climbers>verb come>adjective come>adverb come>because come>subject count>particle
+          crawl>particle cross>number curls>particle do>amount do>article do>or don't>kit don't>noun don't>s
+          done>verb down>and down>particle draw>noun draw>preposition drive>adjective drive>noun drive>verb
+          drop>then eight>number eighty>adjective elbow>part elbows>adverb elbows>never every>and every>hello
+          feet>adverb feet>part feet>verb fifteen>then find>other find>part find>verb fingers>particle
+          first>article first>subject five>because five>part flex>verb for>pointer forty>other forty>preposition
+          front>particle full>part get>have get>part get>verb go>adverb go>because good>number good>subject
+          grab>verb half>verb hands>or hands>verb hang>and hang>because have>part have>verb he>other head>article
+          hello>and here's>adjective here's>s hips>particle hiya>verb hold>hello hold>verb how's>article i'd>but
+          i'll>subject i'll>then i'm>adjective i'm>subject i've>other i've>owner i>adjective i>do if>do if>hello
+          if>never in>article in>number inhale>verb instead>verb is>article isn't>because it's>adverb it's>owned
+          it>do jean>verb jump>part jump>verb just>contraction just>ing just>part just>then keep>contraction
+          knee>noun kneel>verb knees>contraction knees>or knees>other land>adjective last>article last>hello
+          last>particle lean>noun lean>part left>other leg>adjective lengthen>verb let's>and let's>part level>verb
+          lie>other lift>because lift>noun lift>preposition lift>then lighter>or like>never lock>preposition
+          long>adjective long>subject look>and look>article look>hello lose>because lovely>adverb lovely>and
+          lovely>verb lower>then make>amount make>and march>adjective me>subject my>adverb my>praise next>article
+          next>other next>preposition nice>praise nice>verb nine>number no>adverb no>number nobody's>because
+          nobody's>other nobody>subject nose>owner not>pointer now>because now>part off>order oh>article
+          okay>adjective okay>subject on>noun on>part once>verb one>amount one>compared one>noun one>verb
+          operated>part or>and or>pointer or>subject other>does pain>because peel>verb pick>contraction pinch>and
+          press>then pretend>and pull>adjective pull>noun pull>part punch>particle put>subject quick>and quick>part
+          quick>preposition reach>then reach>verb remember>and rest>then ribs>never right>adjective right>kit
+          right>number right>verb rings>verb roll>particle round>order rows>verb same>adjective same>and
+          same>contraction second>adjective second>part see>verb set>subject settle>number shake>number she>and
+          shins>preposition shoulders>part shoulders>verb shove>and shut>contraction side>article side>part
+          side>subject sit>other sit>subject sit>then sitting>preposition six>adjective six>and six>because
+          sixty>and slide>ing slow>article so>adverb so>er soft>verb soften>noun somebody's>be somebody>and
+          somebody>object somebody>verb sorry>other sort>verb squash>and squash>noun squat>particle squat>subject
+          squats>noun squeeze>noun stand>hello stand>never stand>noun standing>article standing>kit
+          standing>preposition start>preposition stay>pointer steady>hello steady>pointer step>adjective
+          step>article step>never step>then step>verb stop>contraction stop>preposition stop>s straight>article
+          straight>particle straighten>noun straps>because swing>article swing>verb switch>adjective take>pointer
+          tall>adjective tall>part tall>preposition ten>ing ten>other thank>verb that's>amount that's>because
+          that's>kit that's>order the>article then>because then>number there's>never there's>noun there's>verb
+          there>other there>preposition these>preposition they're>never they>adjective think>ing think>preposition
+          thirty>verb this>because this>particle those>verb three>hello three>noun three>number three>owned
+          three>praise thumbs>article tighten>preposition tip>adjective tip>other toes>because toes>noun
+          tonight>does tonight>preposition top>because tuck>contraction turn>and turn>because turn>hello turn>kit
+          turn>other twelve>subject two>article two>or two>part two>praise uh>contraction um>article up>adverb
+          wait>particle walk>and walk>er we'd>subject we'll>adjective we'll>and we'll>noun we'll>other
+          we're>because we're>number we've>and we>contraction weight>pointer well>adverb what's>other when>other
+          which>contraction which>preposition wrap>and yes>subject you're>hello you're>part you're>preposition
+          you're>s you've>adjective you've>and you've>have you>because your>amount your>because your>other
+        `,
+      ],
+      [
+        -0.25,
+        `
+          10>and 10>noun a>noun after>article after>verb all>subject and>amount and>be and>because and>compared
+          and>did and>do and>does and>part and>particle and>then any>article arms>adjective arms>other arms>subject
+          arms>verb as>article as>contraction as>verb at>contraction back>amount back>article back>particle
+          because>adverb because>preposition because>subject beginners>number bend>and bend>article both>and
+          both>verb breathe>because but>and but>contraction calf>part check>verb chest>verb chin>and come>article
+          come>particle come>preposition do>and do>ing do>never don't>or don't>particle down>number
+          down>preposition drag>part drive>part eight>article eight>be eight>because eight>part elbows>preposition
+          er>contraction feet>adjective feet>noun fifteen>subject find>subject five>article five>verb flat>or
+          flatten>and for>subject forearm>part forty>and four>and from>noun front>owned give>verb go>and
+          go>contraction go>other go>preposition grab>kit hand>part hands>other hands>subject hang>preposition
+          hang>verb have>and have>subject he's>and he>because heels>particle here's>because hip>part hips>adjective
+          hold>because hold>preposition i'll>and i'm>part i'm>preposition i'm>verb i've>and i've>article i>article
+          i>never i>number i>preposition i>verb if>adjective if>contraction if>does if>ing if>or if>subject is>or
+          is>subject it's>noun it>adjective it>article it>or it>other it>verb jump>and jump>or just>adjective
+          just>noun just>number keep>adjective keep>and keep>because keep>particle keep>verb knee>article
+          kneecap>article knees>kit l>verb land>because last>contraction last>preposition lean>adjective leg>verb
+          legs>adjective legs>because let>adjective let>and let>do let>never let>other let>subject lie>then
+          lift>article lift>subject like>article like>contraction like>preposition long>part low>verb
+          lower>preposition make>or make>subject mind>verb minute>number most>verb my>and my>pointer my>preposition
+          never>verb nice>and ninety>amount no>adjective no>ing no>part no>particle no>preposition not>adjective
+          not>part nothing>article off>preposition off>verb okay>article okay>noun on>subject one>preposition
+          one>then only>because or>other or>preposition other>adjective other>verb out>article out>part palms>verb
+          peel>subject pick>number pick>verb press>adverb press>article press>part press>particle pull>article
+          pull>never push>hello push>part push>particle put>because put>preposition quick>article quiet>part
+          reach>and rest>article rest>contraction rest>part rest>preposition reverse>and ribs>verb right>article
+          right>part right>subject right>then roll>preposition same>because same>other same>praise scoot>verb
+          second>because shins>and shins>article shoulders>particle sit>preposition sit>verb sitting>part
+          six>number six>subject skin>never slide>because slow>contraction slow>particle slow>preposition so>hello
+          so>particle so>pointer so>unit soft>part somebody>because somebody>subject sorry>preposition
+          sort>contraction squat>part squeeze>and squeeze>part squeeze>preposition squeeze>then stand>adjective
+          stand>contraction start>verb stay>contraction stay>verb step>and step>because stop>and stop>article
+          stop>never stop>verb sure>and switch>part take>noun take>verb tattie>contraction ten>and thank>subject
+          thanks>subject that's>other that's>part that's>preposition the>adjective the>be the>kit the>never
+          the>other the>owned the>preposition then>adjective then>article then>subject there>and there>subject
+          think>verb thirty>adjective thirty>ing this>and this>part three>contraction three>part toes>adverb
+          toes>article tonight>contraction tuck>noun turn>adjective turn>verb twelve>because two>kit two>then
+          um>subject up>adjective up>noun use>verb walk>contraction walk>number walk>other we'd>and we'll>because
+          we'll>subject we're>contraction we've>because we've>number we>and what's>subject when>subject
+          which>because with>preposition wrists>part you'd>verb you're>subject you've>number you've>verb
+          you>adjective you>adverb you>contraction you>number you>part you>verb your>adverb zip>because
+          zip>preposition
+        `,
+      ],
+      [
+        -0.5,
+        `
+          a>contraction arms>preposition because>and breathe>and breathe>part cross>and did>article
+          don't>preposition feel>verb feet>and five>number good>hello i'm>and i>part if>and if>number
+          if>preposition if>s it's>and keep>noun knee>never last>subject leave>and my>article next>contraction
+          now>contraction now>verb okay>and pretend>contraction pull>verb quick>verb round>number ten>article
+          the>adverb the>part the>subject the>verb then>particle then>verb there's>and there's>because
+          there's>preposition three>subject two>particle two>preposition we>because when>and
+        `,
+      ],
+      [-0.75, 'no>hello step>subject'],
+      [-1, 'let>verb so>verb'],
+    ],
+    classes: [
+      [0.75, 'auxiliary>and opener>contraction unit>number verb>verb'],
+      [
+        0.5,
+        `
+          article>and article>article article>pronoun auxiliary>contraction because>opener ing>manner ing>part
+          ing>verb kit>part ly>contraction manner>article manner>never manner>number number>because
+          number>contraction number>opener opener>article opener>part other>never part>number part>part
+          preposition>never pronoun>part unit>kit unit>pronoun verb>and
+        `,
+      ],
+      [
+        0.25,
+        `
+          article>contraction article>ly article>never because>kit contraction>contraction ing>kit kit>article
+          kit>contraction kit>number ly>auxiliary ly>ing ly>number never>contraction never>pronoun number>article
+          number>ing number>never number>number number>pronoun opener>other other>contraction other>ly other>manner
+          other>number part>article part>ly part>verb preposition>kit preposition>verb pronoun>article
+          pronoun>pronoun unit>verb verb>never
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>article and>auxiliary and>manner and>other and>part article>ing article>kit article>manner
+          article>number article>opener article>other article>part article>preposition article>unit
+          auxiliary>article auxiliary>auxiliary auxiliary>number auxiliary>opener auxiliary>part
+          auxiliary>preposition auxiliary>verb because>article because>auxiliary because>manner because>preposition
+          because>pronoun contraction>article contraction>auxiliary contraction>because contraction>ing
+          contraction>number contraction>other contraction>verb ing>article ing>other ing>pronoun ing>unit
+          kit>preposition ly>opener manner>preposition never>article never>auxiliary never>ing never>preposition
+          never>verb number>other number>part number>unit opener>number opener>preposition other>auxiliary
+          other>preposition other>unit part>auxiliary part>ing part>manner part>opener part>other part>preposition
+          preposition>article preposition>ing preposition>ly preposition>manner preposition>pronoun
+          pronoun>auxiliary pronoun>ly pronoun>manner pronoun>other pronoun>preposition pronoun>verb
+          unit>preposition verb>auxiliary verb>manner verb>number verb>opener verb>other verb>preposition
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>contraction and>never and>number and>opener and>pronoun and>verb article>verb auxiliary>ing
+          auxiliary>never auxiliary>other because>contraction because>number contraction>never contraction>opener
+          ing>preposition unit>because unit>manner
+        `,
+      ],
+    ],
+    'kind-before': [
+      [0.25, 'day noun particle s'],
+      [-0.25, 'article be do never object order owner praise preposition'],
+      [-0.5, 'and because but contraction did est have modal of or to'],
+      [-1, 'owned'],
+    ],
+    'kind-after': [
+      [0.5, 'then'],
+      [
+        -0.25,
+        `
+          amount did do ing kit modal noun object order owner particle person pointer preposition s
+        `,
+      ],
+      [-0.5, 'be compared day does ed er of to unit want'],
+    ],
+    'kind-around': [
+      [
+        0.75,
+        `
+          adverb>adjective>noun article>other>adjective article>other>article article>verb>subject
+          contraction>adjective>number owner>part>article verb>other>part
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>adjective>preposition adjective>amount>preposition adjective>noun>and adjective>noun>particle
+          adjective>number>and adjective>other>because adjective>part>adjective adjective>part>other
+          adjective>particle>number adjective>particle>preposition adjective>subject>preposition
+          adjective>verb>part adverb>do>article amount>number>number and>verb>noun and>verb>number
+          article>adjective>and article>adjective>because article>adjective>preposition article>amount>and
+          article>ing>article article>kit>adjective article>kit>article article>kit>number article>kit>subject
+          article>noun>part article>other>number article>verb>article article>verb>number be>other>and
+          because>other>verb contraction>other>contraction do>subject>adjective does>adjective>verb
+          does>preposition>subject hello>other>contraction hello>subject>hello hello>subject>verb ing>particle>verb
+          kit>particle>adjective modal>verb>owner noun>because>contraction noun>particle>particle
+          number>number>particle number>other>other number>unit>hello number>unit>number order>subject>verb
+          other>adjective>part other>does>article other>part>ing other>particle>because other>s>verb
+          other>subject>because owned>other>contraction owner>part>noun owner>part>part part>adverb>adjective
+          part>noun>adjective part>noun>subject part>other>and part>part>because part>part>part
+          part>particle>contraction part>particle>part part>s>verb particle>adjective>article
+          particle>adjective>particle particle>particle>number preposition>adjective>part
+          preposition>other>preposition preposition>pointer>verb preposition>subject>other
+          preposition>subject>particle preposition>subject>preposition preposition>verb>article
+          s>preposition>article subject>be>article subject>be>subject subject>be>verb subject>did>article
+          subject>do>preposition subject>does>contraction subject>never>subject subject>particle>article
+          subject>preposition>verb subject>verb>pointer subject>verb>preposition then>verb>preposition
+          unit>article>verb verb>adjective>adjective verb>adjective>particle verb>noun>and verb>particle>part
+          verb>preposition>adjective verb>subject>adjective verb>subject>contraction verb>verb>verb
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>adjective>because adjective>adjective>number adjective>kit>adjective adjective>kit>because
+          adjective>kit>contraction adjective>never>verb adjective>noun>adverb adjective>noun>article
+          adjective>other>particle adjective>part>do adjective>part>subject adjective>part>verb
+          adjective>particle>adjective adjective>subject>verb adjective>unit>and adjective>verb>noun
+          adverb>adverb>subject adverb>article>subject adverb>particle>because adverb>particle>part
+          adverb>preposition>number and>adjective>preposition and>article>other and>number>and and>number>kit
+          and>other>and and>other>article and>other>part and>particle>article and>verb>adjective
+          article>adjective>contraction article>adjective>owner article>adjective>then article>does>verb
+          article>er>because article>ing>contraction article>kit>never article>kit>part article>kit>then
+          article>kit>verb article>noun>article article>noun>number article>noun>owner article>noun>then
+          article>number>preposition article>number>verb article>other>be article>other>particle
+          article>part>adverb article>part>article article>part>never article>part>other article>particle>subject
+          article>praise>preposition article>s>because article>s>part article>unit>and article>verb>contraction
+          article>verb>s be>adjective>adjective be>ing>other be>ing>verb contraction>adjective>contraction
+          contraction>did>other contraction>ing>subject contraction>ing>verb contraction>never>verb
+          contraction>number>number contraction>other>number contraction>other>subject contraction>subject>and
+          contraction>subject>subject do>pointer>article do>subject>number does>particle>verb ed>verb>article
+          end>hello>verb hello>particle>subject hello>subject>other ing>adverb>verb ing>particle>and
+          ing>preposition>other ing>subject>part ing>subject>verb ing>verb>subject kit>adverb>verb kit>noun>part
+          kit>particle>subject kit>s>contraction modal>verb>adverb modal>verb>verb never>ing>contraction
+          never>other>article never>preposition>subject never>verb>verb noun>adjective>kit noun>adverb>article
+          noun>adverb>because noun>never>article noun>number>because noun>other>contraction noun>subject>number
+          noun>subject>other noun>verb>and noun>verb>verb number>amount>number number>article>noun
+          number>noun>particle number>number>adjective number>number>article number>number>part
+          number>number>subject number>particle>number number>preposition>number number>subject>amount
+          number>subject>noun number>unit>adverb number>unit>owner object>particle>number of>noun>number
+          of>noun>preposition of>number>and of>number>article of>object>subject of>subject>and
+          order>amount>particle order>subject>and order>unit>article order>unit>hello order>unit>other
+          order>verb>and other>article>contraction other>hello>subject other>noun>contraction
+          other>preposition>part other>subject>article other>unit>preposition owned>adjective>subject
+          owner>noun>article owner>noun>preposition owner>noun>verb owner>part>amount owner>part>s
+          owner>part>subject owner>particle>preposition owner>person>because part>adjective>article
+          part>adjective>part part>adjective>preposition part>adjective>subject part>adverb>part part>ing>adjective
+          part>noun>noun part>other>adjective part>part>verb part>particle>adjective part>particle>owner
+          part>particle>preposition part>particle>then part>preposition>adverb part>verb>and part>verb>subject
+          particle>adverb>part particle>adverb>preposition particle>and>article particle>number>noun
+          particle>number>number particle>other>verb particle>part>article particle>particle>verb
+          particle>subject>and person>does>preposition pointer>subject>part pointer>verb>article
+          praise>noun>subject preposition>adjective>contraction preposition>adjective>owned
+          preposition>adverb>contraction preposition>noun>part preposition>noun>subject preposition>number>because
+          preposition>number>other preposition>number>particle preposition>number>to preposition>object>other
+          preposition>other>and preposition>other>verb preposition>owner>hello preposition>part>and
+          preposition>pointer>contraction preposition>s>and preposition>s>preposition preposition>subject>and
+          preposition>subject>part preposition>subject>then s>preposition>subject subject>adjective>other
+          subject>adjective>particle subject>adjective>subject subject>adjective>unit subject>because>hello
+          subject>hello>adjective subject>hello>article subject>hello>contraction subject>modal>number
+          subject>never>verb subject>noun>and subject>noun>number subject>number>part subject>other>and
+          subject>other>verb subject>part>noun subject>part>verb subject>particle>verb subject>preposition>kit
+          subject>verb>because subject>verb>other to>noun>preposition to>other>verb to>verb>article
+          unit>because>subject unit>number>number unit>other>article unit>part>verb unit>particle>article
+          unit>particle>subject unit>particle>verb unit>preposition>because verb>kit>particle verb>noun>article
+          verb>noun>part verb>other>article verb>particle>do verb>particle>hello verb>particle>other
+          verb>particle>subject verb>particle>verb verb>praise>and verb>preposition>particle
+          verb>preposition>preposition verb>preposition>verb verb>subject>do verb>subject>have
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>noun>because adjective>noun>number adjective>noun>preposition adjective>other>part
+          adjective>part>noun adjective>part>particle adjective>particle>verb adjective>verb>preposition
+          adjective>verb>verb adverb>adjective>adjective adverb>adjective>and adverb>adjective>part
+          adverb>other>article adverb>particle>and adverb>verb>contraction and>adverb>verb and>particle>subject
+          and>particle>verb and>subject>verb and>verb>article and>verb>verb article>compared>subject article>ed>kit
+          article>hello>and article>kit>amount article>kit>because article>kit>or article>kit>order
+          article>order>number article>other>adverb article>other>kit article>other>pointer article>owned>never
+          article>part>ing article>particle>and article>particle>noun article>particle>part article>person>verb
+          article>praise>other article>s>adverb article>s>verb article>unit>because article>unit>particle
+          article>verb>and article>verb>because article>verb>noun be>adjective>preposition be>adverb>article
+          be>article>other because>adjective>because because>hello>because contraction>adjective>adjective
+          contraction>did>article contraction>do>article contraction>ed>subject contraction>ing>preposition
+          contraction>number>and contraction>particle>subject contraction>verb>number ed>particle>article
+          ed>particle>verb hello>subject>article ing>preposition>subject kit>because>contraction
+          kit>because>subject kit>does>article kit>noun>and kit>particle>and kit>particle>particle
+          modal>other>article modal>verb>article modal>verb>subject never>other>because never>verb>because
+          noun>hello>other noun>never>and noun>number>number noun>part>article noun>particle>other
+          noun>particle>preposition noun>particle>subject noun>preposition>article noun>verb>article
+          number>and>number number>kit>verb number>number>adverb number>number>and number>number>because
+          number>other>subject number>to>number number>unit>because number>unit>ing number>unit>of number>unit>or
+          object>hello>and of>number>then of>object>hello of>other>and of>pointer>contraction
+          order>subject>preposition order>unit>preposition order>unit>subject other>because>subject
+          other>does>number other>kit>subject other>noun>and other>number>other other>other>because
+          other>particle>article other>preposition>article other>unit>because other>verb>verb owner>adjective>and
+          owner>adjective>part owner>adjective>particle owner>hello>part owner>other>contraction owner>other>other
+          owner>other>verb owner>part>be owner>part>because owner>part>number owner>part>or owner>part>particle
+          owner>part>pointer owner>particle>and part>adjective>adverb part>adjective>and part>adjective>because
+          part>adverb>preposition part>and>verb part>modal>verb part>noun>adverb part>noun>and part>noun>because
+          part>noun>never part>number>subject part>other>article part>part>adjective part>preposition>article
+          part>preposition>number part>preposition>part part>subject>never part>verb>adjective
+          part>verb>preposition particle>adjective>contraction particle>adjective>part particle>adverb>because
+          particle>and>verb particle>particle>preposition particle>preposition>article particle>subject>number
+          particle>verb>verb pointer>particle>part preposition>adjective>noun preposition>adverb>and
+          preposition>adverb>because preposition>article>adjective preposition>article>kit
+          preposition>article>other preposition>article>part preposition>article>verb preposition>day>and
+          preposition>noun>number preposition>noun>verb preposition>number>number preposition>number>unit
+          preposition>other>because preposition>owner>part preposition>part>verb preposition>subject>because
+          preposition>subject>noun preposition>subject>number subject>adjective>and subject>adjective>verb
+          subject>be>number subject>does>number subject>does>preposition subject>ed>article subject>modal>verb
+          subject>never>and subject>number>number subject>other>article subject>other>other subject>other>owner
+          subject>part>and subject>part>particle subject>part>preposition subject>particle>adverb
+          subject>particle>preposition subject>preposition>article subject>preposition>part subject>verb>hello
+          subject>verb>part then>noun>and to>adjective>subject to>noun>article to>other>article to>verb>number
+          unit>because>contraction unit>of>number unit>particle>preposition unit>preposition>article
+          verb>article>kit verb>article>part verb>object>verb verb>other>because verb>owner>part
+          verb>particle>adjective verb>particle>praise verb>particle>preposition verb>preposition>and
+          verb>subject>because verb>subject>other verb>subject>particle verb>subject>preposition
+          verb>subject>subject want>to>verb
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>kit>and adjective>noun>contraction adjective>noun>subject adverb>amount>verb
+          article>adjective>amount article>adjective>kit article>adjective>noun article>adjective>part
+          article>kit>noun article>kit>pointer article>noun>particle article>noun>subject article>other>because
+          article>other>noun article>other>or article>part>contraction article>person>contraction be>adjective>and
+          be>ing>contraction be>other>verb because>subject>verb contraction>adjective>and
+          contraction>because>contraction end>hello>other number>subject>and of>number>because order>unit>and
+          other>noun>because other>number>and other>other>and other>other>subject other>part>verb
+          part>hello>contraction part>hello>verb part>particle>because particle>adverb>and
+          particle>preposition>subject particle>s>verb particle>subject>verb preposition>adjective>preposition
+          preposition>other>part preposition>unit>number subject>verb>then unit>preposition>and verb>adjective>and
+        `,
+      ],
+      [-0.75, 'adjective>adjective>adjective article>adjective>subject verb>subject>number'],
+    ],
+    'word-kind': [
+      [1, 'on>number'],
+      [0.75, 'is>verb minute>verb side>adjective up>other'],
+      [
+        0.5,
+        `
+          2>number again>and again>order arm>verb away>verb back>article back>subject bar>article
+          breathe>contraction can>subject did>article did>preposition done>verb down>part down>verb find>owner
+          forward>particle go>noun good>contraction hand>part heavy>verb hips>part in>adverb in>part in>subject
+          in>verb it>contraction it>kit it>other it>verb knee>adjective know>preposition left>verb leg>and
+          leg>number lift>article lift>particle long>noun mat>contraction no>number no>other no>subject off>verb
+          on>contraction on>part one>ing one>verb ones>other out>part plank>part rest>verb right>kit rings>because
+          side>number sit>part so>noun stop>article tall>part that>contraction that>verb thighs>and
+          thing>preposition three>and top>other two>verb up>order up>particle up>verb you>hello
+        `,
+      ],
+      [
+        0.25,
+        `
+          2>other 3>number 8>and a>hello about>noun again>number again>preposition apart>preposition are>article
+          are>subject arms>number arms>part back>adjective back>because back>contraction back>then
+          belly>preposition bench>preposition bit>because bottom>particle bottom>verb box>article breathe>subject
+          breathing>subject chair>because chair>subject chest>verb chin>part done>particle down>article
+          down>contraction down>particle drink>verb dumbbells>particle each>verb ears>preposition eight>and
+          eight>never eight>number elbows>part end>preposition first>part floor>adverb floor>and floor>do
+          floor>hello floor>subject floor>then floor>verb foot>adjective foot>article foot>number foot>verb
+          forward>part four>adjective four>and front>preposition go>article go>order go>part goes>and grip>article
+          ground>verb half>and hands>and head>preposition height>part here>contraction high>preposition
+          hip>adjective hips>adjective hips>and hips>number hold>verb in>and in>er is>hello it>never it>noun
+          it>order it>owner it>part it>subject knee>other knees>preposition knees>verb know>article leg>subject
+          legs>and like>number like>subject line>part long>and long>subject lovely>other low>and lower>and
+          me>contraction middle>contraction middle>verb mind>article more>number morning>subject nearly>adverb
+          next>noun next>other nice>other nice>praise nine>contraction no>contraction now>subject off>contraction
+          off>number on>other on>verb once>preposition one>adjective one>and one>article one>contraction one>number
+          one>particle one>pointer one>preposition out>number out>subject over>verb pause>and please>subject
+          pull>verb quick>part right>verb round>contraction row>number rows>verb seconds>amount seconds>number
+          sets>adverb seven>and seven>number shoulders>and shoulders>part shoulders>preposition side>verb
+          sit>subject sitting>preposition slow>because slowly>part so>article spot>preposition squats>number
+          stand>article stand>because stop>preposition straight>verb swinging>contraction tail>preposition
+          tall>adjective taps>verb ten>number ten>preposition that's>because that>number that>s them>adjective
+          them>subject then>preposition there>number there>verb these>and this>other three>because three>noun
+          three>verb through>verb time>hello times>and to>hello today>because toe>because toe>part toes>adjective
+          toes>preposition toes>verb top>preposition towel>and turn>preposition two>contraction two>part
+          um>preposition up>adverb up>and up>number up>owner up>part up>praise ups>and way>because way>verb
+          we>article week>and were>ing wide>and work>number you>part
+        `,
+      ],
+      [
+        -0.25,
+        `
+          a>adjective a>kit a>noun a>number a>other a>part a>verb about>number all>article all>number and>adjective
+          and>hello and>never and>noun and>other and>part and>particle and>subject are>ing arm>and arms>adjective
+          arms>preposition as>hello as>subject at>article at>number at>part away>part back>does back>other back>s
+          bar>other bar>verb before>subject behind>subject behind>verb bell>verb belly>other bench>and bend>because
+          bent>verb big>part body>preposition bottom>part breath>and breath>preposition breathe>particle bus>never
+          can't>verb can>verb chest>and come>and come>particle curls>part day>because dead>adverb dead>verb
+          do>article do>number doesn't>verb don't>other done>article down>and down>kit down>number down>preposition
+          eight>article eight>verb eighty>number elbows>and even>because eyes>adjective face>article feet>and
+          feet>particle fine>verb first>subject five>because five>contraction floor>noun floor>particle
+          foot>particle for>article for>subject forward>and four>because front>noun get>article go>adverb
+          go>because go>other go>particle goes>adjective goes>particle good>amount good>hello got>article
+          half>article hand>preposition hands>verb hang>preposition heavy>part heel>because heels>and here>and
+          hip>noun hips>noun hips>preposition hips>verb hold>article i>other i>verb if>article if>contraction
+          if>subject in>adjective in>kit it>adverb it>s just>article keep>noun knee>adverb knee>because
+          knee>preposition know>contraction last>but last>number leg>article leg>other legs>verb let>verb
+          level>verb lift>preposition lifts>number like>article line>preposition look>preposition lunges>and
+          me>subject metres>and metres>number middle>part minutes>because minutes>preposition much>verb next>unit
+          nice>and no>ing no>s not>article now>article now>part of>article of>other of>subject off>article
+          off>because one>hello ones>number only>verb open>preposition opposite>part other>subject other>verb
+          out>adjective out>adverb over>and people>verb press>part press>verb quiet>part ready>and rest>number
+          rings>and rings>verb round>article round>number says>number second>verb seconds>subject seconds>verb
+          see>article see>contraction see>subject set>article shoulder>contraction shoulders>verb six>and six>s
+          slowly>adjective so>contraction so>number sorry>preposition squat>and standing>verb station>subject
+          stay>verb stays>adjective still>verb straight>and straight>particle straight>preposition take>number
+          ten>adjective thank>subject that>part the>adjective the>hello the>kit the>noun the>order the>other
+          the>owned the>part the>verb them>article them>other them>particle then>number then>verb there>and
+          there>be thigh>and thighs>verb thirty>number this>hello those>contraction three>number till>contraction
+          till>subject time>because times>article to>adjective to>article to>other to>part toes>particle
+          too>adjective tucked>particle up>compared up>hello up>or up>subject up>to wall>because wall>noun
+          warm>particle we'll>verb what>contraction what>subject while>contraction with>adjective with>article
+          you>article you>have you>never your>adjective your>kit your>number your>other your>part
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>contraction and>number and>then and>verb back>particle bar>and don't>verb feet>verb foot>and
+          for>number forty>number forward>preposition head>because hip>contraction hundred>and knee>contraction
+          kneecap>verb knees>adjective know>part like>contraction little>verb long>verb number>number of>number
+          one>part out>because pretend>contraction right>part right>subject round>verb shoulder>part side>because
+          side>contraction sit>verb time>subject time>verb times>number to>number twenty>number two>number
+          way>particle we>verb week>number you>verb
+        `,
+      ],
+      [-0.75, 'just>verb to>verb'],
+    ],
+    ahead: [
+      [1, 'and>if and>lower have>a off>you'],
+      [
+        0.75,
+        `
+          and>bring and>i and>there and>we'll both>hands by>the come>back i>know if>it it>isn't it>should keep>them
+          like>the like>you've same>thing so>that's squeeze>your this>is up>up
+        `,
+      ],
+      [
+        0.5,
+        `
+          3>sets a>chair a>few a>minute about>a all>of and>change and>it's and>no and>push and>slide and>up and>we
+          arms>out as>if back>leg back>squat back>up bar>on both>sides bring>a but>not can>you carry>on come>in
+          do>not don't>let down>two even>if feet>under find>a five>more for>three forty>seconds goblet>squats
+          head>on hike>it hold>for hold>on i>can i>don't i>see i>want is>it is>that it's>only it>doesn't just>the
+          keep>it leg>swings legs>out let>go lie>on lift>one like>somebody's lying>on me>and mind>the nice>and
+          no>it's not>the or>the or>you other>one out>as pull>the push>it put>it rack>it rest>a roll>to same>again
+          second>lot slow>down small>and so>if soft>knees stop>and ten>of that's>how that's>the that's>your
+          the>first then>we three>rounds three>to twice>through two>three up>on where>the which>is with>a
+          you're>not you>put you>stop
+        `,
+      ],
+      [
+        0.25,
+        `
+          10>and 20>seconds 2>1 5>and a>cushion a>hip a>pause about>ninety about>the about>twenty all>right
+          and>down and>hang and>he and>leave and>now and>pull and>that's and>there's and>this and>three and>tuck
+          and>you'll arms>straight as>far back>flat back>foot back>heel back>of bar>over bending>the between>your
+          both>feet breathe>out bring>them by>your calf>stretch check>the come>out do>a does>this down>and down>at
+          down>for down>till down>to drive>through drop>the each>one ease>off eight>of empty>bar every>single
+          eyes>on feet>flat feet>hip feet>together feet>wide fingertips>on five>six flat>back foot>up for>3 for>six
+          forearm>plank forty>five four>and four>breaths four>five from>the get>your go>don't go>keep go>on
+          grab>your half>the hand>over hands>behind hands>off hands>on hands>over hands>up hang>off hanging>off
+          he>was heel>and heel>on heels>a hold>the hollow>hold i'm>not i>love i>mean i>thought if>they in>as
+          in>through in>two in>with is>all isn't>it it's>on it>helps it>was just>you keep>a knee>in knee>raises
+          knees>don't knees>under land>soft last>round lead>with lean>back lean>forward lean>in leave>it leg>up
+          let>it like>a like>an like>there's long>arms look>at minute>between mountain>climbers my>first near>hand
+          near>the ninety>seconds no>more no>rest no>shame no>weight not>your on>my on>to on>you one>foot one>hand
+          one>more one>side one>then one>two one>up or>just other>knee out>coming press>the push>the push>ups
+          quick>feet quiet>feet rest>for reverse>lunges ribs>and right>arm round>one same>time set>the shake>it
+          shake>the sit>down sit>straight six>on slow>don't snap>the so>the so>you some>people sort>of split>squats
+          squat>and stand>and stand>it stand>up standing>with step>and straight>back straight>into support>hold
+          swap>at swing>it take>your tell>me ten>seconds ten>steps thank>you that's>all that>knee that>was the>dead
+          the>good the>long the>opposite the>press the>second the>shoulders then>let then>swap then>switch
+          there's>no these>at three>four tuck>your twenty>seconds two>to until>the up>by up>we'll use>your wait>for
+          walk>back walk>to walk>your watch>for we're>on well>done wet>leaves when>it while>i wider>than with>some
+          you'll>do you'll>have you>can't you>don't you>have you>hold you>look you>skip your>face
+        `,
+      ],
+      [
+        -0.25,
+        `
+          a>bit a>couple a>day a>foot a>little a>side a>skip a>touch a>week after>that all>fours and>drop and>eight
+          and>feel and>five and>half and>i'm and>just and>knees and>lie and>look and>make and>press and>put
+          and>round and>shake and>she's and>sit and>walk arm>and as>it as>the as>we as>you ask>me at>your back>down
+          back>on before>you behind>you bend>your blood>pressure breathe>into but>i chest>up come>down come>on
+          do>the don't>like don't>want don't>yank down>if draw>the drop>your eight>and eight>don't elbow>under
+          elbows>under every>day every>rep eyes>up facing>the find>the five>breaths five>four five>seconds flat>on
+          for>ten forearms>on go>home go>to had>a half>way hands>down here>we hold>of hundred>and i'll>show i>am
+          i>said i>started if>you if>your in>between in>front is>a is>the it's>that it's>the it's>too it's>up
+          it>and it>don't it>down it>in it>up just>lift just>outside keep>hold lean>your legs>long let>me let>you
+          level>with like>it's line>with lower>your mini>squats next>week nine>ten not>to now>and number>two of>the
+          of>them of>those of>you of>your on>it on>the one>and one>arm one>is one>of one>way pick>up roll>back
+          roll>over shake>your sit>your slide>forward slow>on so>that so>this some>of somebody>asked stay>for
+          stay>on stay>tall step>back step>it straight>leg swap>over that's>one the>back the>cat the>floor the>hips
+          the>knee the>next the>same the>swing the>wall the>way the>whole then>it's then>sit then>straight then>you
+          these>are thirty>seconds three>is three>seconds three>sets three>times through>the to>the to>your
+          twelve>and two>seconds up>in up>out we're>not we>do when>you've with>your you're>going you're>leaning
+          you're>on you've>a you>can you>come you>go you>want your>back your>breath your>shoulders
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>a and>back and>hold and>i've and>lean and>not and>one and>out and>row and>stand and>tell and>they
+          as>well at>the come>to eight>a five>if for>a i>did if>the if>you're lift>it on>a one>the out>of pull>your
+          put>one slide>your so>it that's>been this>time use>a when>you while>you with>the you'll>want
+        `,
+      ],
+      [-0.75, 'or>so'],
+      [-1, 'and>it'],
+    ],
+    'kind-behind': [
+      [
+        1,
+        `
+          article>adjective>subject article>subject>be preposition>owner>part to>article>part
+        `,
+      ],
+      [
+        0.75,
+        `
+          adjective>and>adjective adjective>of>subject adverb>article>unit amount>of>number
+          because>contraction>other because>subject>preposition noun>particle>noun noun>preposition>subject
+          of>owner>part owner>est>noun particle>article>kit particle>owner>part particle>subject>verb
+          preposition>owner>adjective preposition>owner>kit preposition>owner>particle preposition>subject>part
+          subject>hello>subject subject>noun>number subject>particle>adjective subject>preposition>s
+          then>article>noun verb>other>particle verb>to>verb
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>adjective>kit adjective>other>noun adjective>subject>particle adjective>to>adjective
+          adverb>and>contraction amount>preposition>number article>adjective>noun article>adjective>other
+          article>adjective>verb article>ing>amount article>other>adverb article>other>hello article>other>kit
+          article>other>modal article>particle>subject be>adverb>adjective be>ing>other because>number>unit
+          because>subject>be because>subject>ed but>never>other contraction>be>ed contraction>did>noun
+          contraction>ing>adjective contraction>particle>subject contraction>preposition>subject do>article>ing
+          ed>preposition>other end>hello>subject have>article>amount hello>verb>preposition ing>other>verb
+          ing>preposition>subject kit>be>adjective kit>noun>number kit>part>adverb kit>part>noun kit>particle>and
+          kit>preposition>adverb modal>verb>subject noun>adjective>part noun>be>adjective noun>part>adjective
+          noun>preposition>number number>article>part number>number>adjective number>number>number
+          number>number>praise number>of>object number>of>subject number>unit>particle number>unit>preposition
+          object>particle>adjective object>verb>particle of>article>noun order>then>verb other>order>amount
+          other>other>noun other>verb>number owner>adjective>verb part>article>person part>be>ing
+          part>does>particle part>other>number part>other>subject part>preposition>part part>to>part
+          particle>and>preposition particle>article>other particle>part>particle particle>preposition>subject
+          particle>subject>hello pointer>be>adjective preposition>article>adjective preposition>article>day
+          preposition>article>hello preposition>article>other preposition>article>part preposition>article>s
+          preposition>article>unit preposition>object>other preposition>part>noun preposition>subject>adjective
+          s>article>kit s>number>number subject>be>other subject>noun>subject subject>of>pointer
+          subject>other>subject subject>part>noun subject>part>particle subject>preposition>noun
+          subject>preposition>verb subject>subject>be subject>verb>because subject>verb>hello subject>verb>noun
+          to>article>hello to>noun>preposition to>verb>adjective unit>or>because unit>preposition>pointer
+          unit>preposition>subject unit>verb>verb verb>adjective>adjective verb>and>verb verb>owner>unit
+          verb>subject>verb
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>article>other adjective>noun>adjective adjective>noun>adverb adjective>noun>particle
+          adjective>noun>preposition adjective>noun>verb adjective>other>adverb adjective>other>subject
+          adjective>part>adverb adjective>part>do adjective>part>particle adjective>particle>unit
+          adjective>subject>noun adjective>subject>preposition adjective>unit>preposition adjective>verb>number
+          adjective>verb>part adverb>article>part adverb>contraction>adverb adverb>number>unit amount>article>unit
+          amount>does>preposition amount>of>ing and>article>noun and>article>order and>article>other
+          and>contraction>did and>contraction>ing and>number>particle and>number>unit and>other>noun
+          and>other>subject and>part>particle and>particle>number and>particle>verb and>subject>do
+          article>adjective>adverb article>adjective>er article>adjective>kit article>adjective>part
+          article>adjective>unit article>adverb>kit article>compared>subject article>er>adverb article>ing>because
+          article>ing>preposition article>kit>particle article>noun>particle article>order>subject
+          article>other>adjective article>other>er article>other>number article>other>part article>other>pointer
+          article>other>s article>owned>adjective article>owned>ing article>part>kit article>part>noun
+          article>part>or article>part>particle article>part>verb article>particle>noun article>particle>other
+          article>praise>amount article>s>adverb article>s>verb article>unit>number article>verb>particle
+          be>adjective>number be>adverb>article because>article>other because>be>subject because>contraction>ed
+          because>contraction>verb because>subject>did because>subject>does because>subject>s because>subject>unit
+          contraction>adjective>particle contraction>adverb>amount contraction>article>ing contraction>article>kit
+          contraction>article>verb contraction>do>verb contraction>ing>number contraction>ing>particle
+          do>number>unit do>pointer>number do>subject>adverb do>subject>number does>verb>particle have>article>noun
+          hello>part>preposition hello>particle>part hello>preposition>number hello>preposition>pointer
+          hello>subject>other ing>article>other ing>article>part ing>number>unit ing>particle>number
+          ing>preposition>noun ing>subject>be kit>adverb>particle kit>be>other kit>does>article kit>other>noun
+          kit>preposition>number kit>verb>particle kit>verb>preposition modal>do>number modal>hello>subject
+          modal>verb>article modal>verb>particle never>noun>subject never>owner>part never>verb>other
+          noun>article>order noun>do>subject noun>noun>noun noun>noun>particle noun>noun>preposition
+          noun>noun>subject noun>number>number noun>preposition>noun noun>verb>subject number>article>adjective
+          number>article>noun number>number>article number>number>other number>number>subject number>of>pointer
+          number>part>particle number>preposition>subject number>subject>verb number>then>number number>to>number
+          number>unit>adverb number>unit>article number>unit>because number>unit>noun number>verb>noun
+          number>verb>preposition object>number>unit of>article>part of>number>then of>object>particle
+          of>owner>other of>owner>particle order>number>unit order>of>article order>unit>hello
+          order>unit>preposition other>and>noun other>and>verb other>article>other other>kit>particle
+          other>never>other other>other>subject other>owner>s other>preposition>part other>subject>number
+          other>verb>subject owned>ing>preposition owner>hello>part owner>order>subject owner>order>unit
+          owner>other>number owner>other>unit owner>owned>adjective owner>part>ing owner>part>number
+          owner>particle>s owner>person>does part>and>part part>and>then part>article>amount part>article>unit
+          part>article>verb part>contraction>verb part>ed>preposition part>modal>verb part>number>number
+          part>part>noun part>preposition>adjective part>subject>never particle>article>adjective
+          particle>contraction>ing particle>kit>preposition particle>never>adverb particle>noun>subject
+          particle>number>number particle>of>subject particle>part>adjective particle>part>ed
+          particle>part>preposition particle>particle>particle particle>preposition>adjective
+          particle>subject>modal particle>subject>never particle>subject>part particle>verb>particle
+          person>do>pointer person>does>preposition pointer>other>preposition praise>and>verb preposition>and>verb
+          preposition>article>ing preposition>article>owned preposition>article>preposition
+          preposition>because>pointer preposition>ing>subject preposition>kit>noun preposition>noun>because
+          preposition>number>article preposition>pointer>kit preposition>preposition>pointer
+          preposition>verb>adjective preposition>want>particle s>adverb>preposition s>hello>preposition
+          s>part>adjective s>part>particle s>particle>preposition s>preposition>subject subject>adjective>kit
+          subject>adjective>noun subject>adjective>other subject>adjective>unit subject>adverb>do
+          subject>and>number subject>and>particle subject>article>verb subject>be>adverb subject>did>article
+          subject>did>other subject>does>particle subject>modal>other subject>never>preposition
+          subject>other>particle subject>part>article subject>particle>and subject>preposition>kit
+          subject>verb>other subject>verb>particle to>article>kit to>owner>part to>part>noun to>verb>hello
+          to>verb>object to>verb>particle to>verb>preposition unit>adverb>preposition unit>and>number
+          unit>article>adjective unit>number>number unit>of>number unit>order>unit unit>other>particle
+          unit>preposition>owner unit>subject>did verb>and>amount verb>and>particle verb>article>er
+          verb>article>person verb>kit>particle verb>object>adjective verb>object>verb verb>part>adjective
+          verb>part>other verb>part>preposition verb>particle>never verb>pointer>particle verb>preposition>particle
+          verb>subject>adverb verb>subject>be verb>subject>preposition verb>verb>verb want>article>kit
+          want>to>other
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>adjective>hello adjective>adjective>particle adjective>and>hello adjective>and>particle
+          adjective>article>adjective adjective>part>ed adjective>part>noun adjective>part>part
+          adjective>unit>hello adjective>verb>preposition adverb>preposition>number adverb>preposition>subject
+          adverb>verb>adjective and>article>adjective and>article>kit and>article>part and>never>verb
+          and>particle>adjective and>particle>praise and>particle>s and>subject>did and>subject>other and>then>verb
+          and>verb>object article>article>other article>ed>kit article>ing>particle article>kit>adjective
+          article>kit>and article>kit>does article>kit>part article>kit>preposition article>noun>adjective
+          article>noun>number article>part>and article>part>hello article>part>other article>verb>number
+          article>verb>other be>adverb>amount be>article>amount be>article>noun because>article>kit
+          because>article>owned because>contraction>adverb because>other>subject because>owner>other
+          because>owner>owned compared>preposition>subject contraction>article>preposition contraction>do>number
+          contraction>number>number contraction>owner>amount contraction>owner>part contraction>verb>particle
+          contraction>verb>preposition contraction>verb>subject did>article>adjective did>article>amount
+          did>article>kit did>article>noun do>article>other do>number>number do>subject>preposition
+          does>article>other does>to>other hello>article>amount hello>subject>noun hello>subject>verb
+          ing>subject>number ing>verb>particle ing>verb>subject kit>article>kit kit>article>other
+          kit>part>preposition kit>particle>subject kit>preposition>noun kit>preposition>subject kit>subject>part
+          modal>verb>object never>verb>because never>verb>particle noun>be>other noun>contraction>other
+          noun>contraction>verb noun>of>article noun>subject>particle noun>subject>preposition number>other>noun
+          number>part>adverb number>part>preposition number>unit>amount number>unit>and number>unit>number
+          number>unit>of of>article>other of>number>number of>object>hello of>owner>adjective or>owner>part
+          order>unit>number other>adjective>unit other>article>part other>because>subject other>contraction>other
+          other>hello>subject other>never>verb other>noun>particle other>owner>adjective other>owner>part
+          other>owner>particle other>part>noun other>preposition>article other>preposition>noun
+          other>preposition>owner owner>adjective>other owner>kit>particle owner>number>unit owner>other>kit
+          owner>part>and owner>part>particle part>adjective>adverb part>adjective>verb part>adverb>adjective
+          part>adverb>adverb part>and>verb part>be>other part>does>preposition part>never>other part>other>noun
+          part>part>does part>particle>adjective part>particle>adverb part>particle>and part>particle>part
+          part>preposition>adverb part>preposition>article part>preposition>owner part>preposition>pointer
+          part>preposition>verb part>to>verb part>verb>part part>verb>verb particle>article>unit
+          particle>be>adjective particle>because>adjective particle>because>subject particle>order>subject
+          particle>preposition>article particle>preposition>other particle>preposition>owner
+          particle>preposition>part particle>verb>adjective particle>verb>verb pointer>article>unit
+          pointer>part>verb praise>part>particle preposition>adjective>other preposition>because>subject
+          preposition>number>number preposition>other>does preposition>owner>order preposition>part>particle
+          preposition>pointer>part preposition>subject>verb s>number>unit subject>article>adjective
+          subject>article>unit subject>do>subject subject>do>verb subject>ing>subject subject>other>number
+          subject>particle>number subject>preposition>adjective subject>subject>verb subject>verb>adjective
+          subject>verb>adverb subject>verb>number subject>verb>part subject>verb>praise subject>verb>subject
+          subject>want>amount then>subject>verb then>verb>particle then>verb>subject to>other>adjective
+          to>verb>adverb unit>of>pointer verb>adjective>kit verb>article>amount verb>article>kit
+          verb>article>particle verb>number>number verb>object>other verb>owner>adjective verb>owner>kit
+          verb>particle>amount verb>particle>and verb>particle>because verb>particle>preposition verb>particle>verb
+          verb>pointer>subject verb>preposition>subject verb>subject>part verb>subject>particle verb>subject>praise
+          verb>verb>particle want>to>noun want>to>verb
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>amount>adjective adjective>article>ing and>subject>verb and>verb>particle and>verb>subject
+          article>number>unit article>of>subject article>other>preposition article>part>adverb be>number>number
+          because>owner>particle contraction>article>adjective contraction>article>noun contraction>article>part
+          contraction>be>ing contraction>other>number do>article>part have>article>other hello>owner>part
+          kit>and>particle noun>of>number noun>owner>part number>preposition>number number>unit>hello
+          other>number>unit owner>part>hello owner>part>other part>be>adjective part>part>preposition
+          particle>article>part particle>order>amount pointer>number>unit preposition>article>order
+          preposition>article>person preposition>owner>other subject>does>number subject>modal>verb
+          subject>order>unit then>article>adjective to>owner>adjective to>verb>number unit>particle>subject
+          verb>article>adjective verb>article>part verb>owner>part verb>preposition>adverb verb>subject>number
+          verb>subject>other
+        `,
+      ],
+      [
+        -0.75,
+        `
+          amount>of>subject and>owner>part because>article>part other>preposition>subject particle>adjective>part
+        `,
+      ],
+      [-1, 'because>owner>part'],
+    ],
+    'kind-across': [
+      [1, 'other>verb>owner'],
+      [
+        0.75,
+        `
+          adjective>and>article adjective>particle>preposition amount>amount>article never>verb>article
+          noun>adjective>noun other>because>subject other>subject>does part>part>adjective praise>other>contraction
+          preposition>part>particle subject>particle>number verb>other>subject
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>and>because adjective>article>ing adjective>contraction>never adjective>noun>article
+          adjective>other>particle adjective>part>ed adjective>subject>does adjective>verb>article
+          adjective>verb>because adjective>verb>subject adverb>verb>article amount>preposition>article
+          and>article>noun article>other>pointer does>adjective>amount does>particle>verb
+          hello>contraction>adjective hello>subject>did ing>article>adjective ing>contraction>article
+          ing>contraction>ing kit>adjective>part kit>and>adverb kit>and>because kit>article>part
+          kit>hello>preposition kit>noun>number kit>part>article kit>part>preposition kit>verb>subject
+          noun>adjective>part noun>adverb>and noun>adverb>preposition noun>and>contraction noun>and>subject
+          noun>article>amount noun>article>number noun>contraction>number noun>noun>owner noun>number>unit
+          noun>part>ing noun>preposition>subject noun>verb>preposition number>number>number
+          number>particle>preposition number>then>verb number>verb>subject other>and>contraction other>article>ing
+          other>article>other other>number>other other>number>preposition other>other>verb other>pointer>be
+          other>preposition>other other>subject>do other>subject>want other>verb>subject part>adjective>part
+          part>adjective>particle part>contraction>article part>noun>of part>number>article part>part>adverb
+          part>part>part part>verb>noun part>verb>object part>verb>owner particle>adjective>subject
+          particle>adverb>verb particle>and>contraction particle>and>other particle>article>part
+          particle>particle>and particle>subject>part particle>verb>object pointer>number>unit
+          pointer>verb>particle preposition>because>because preposition>contraction>article
+          preposition>kit>preposition preposition>part>adjective preposition>preposition>owner
+          preposition>subject>never s>because>contraction subject>have>article subject>number>praise
+          subject>other>and subject>other>subject unit>and>number unit>number>unit unit>part>preposition
+          unit>verb>object verb>adjective>part verb>article>unit verb>because>contraction verb>contraction>want
+          verb>number>unit verb>order>subject verb>other>article verb>owner>s verb>part>noun verb>praise>and
+          verb>subject>adjective verb>verb>particle verb>verb>preposition
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>adjective>because adjective>adjective>part adjective>adjective>preposition
+          adjective>adverb>because adjective>amount>adjective adjective>and>noun adjective>and>verb
+          adjective>because>because adjective>because>contraction adjective>because>other adjective>because>subject
+          adjective>compared>preposition adjective>contraction>article adjective>ing>particle adjective>never>verb
+          adjective>owner>kit adjective>part>preposition adjective>particle>part adjective>preposition>article
+          adjective>preposition>noun adjective>preposition>number adjective>preposition>verb
+          adjective>subject>never adjective>subject>part adjective>subject>verb adjective>then>number
+          adjective>then>verb adjective>verb>particle adjective>verb>preposition adjective>verb>to
+          adverb>adverb>subject adverb>and>because adverb>article>adjective adverb>part>preposition
+          adverb>subject>other adverb>subject>part amount>and>article amount>article>adjective
+          amount>because>subject amount>noun>article amount>part>particle amount>verb>particle
+          article>article>other article>other>article article>owned>adverb be>article>number be>subject>article
+          because>preposition>number did>article>other do>because>subject do>subject>verb does>part>adjective
+          hello>article>adjective hello>because>owner hello>particle>preposition hello>pointer>be
+          hello>subject>modal ing>adverb>preposition ing>and>subject ing>and>verb ing>article>number ing>subject>be
+          ing>subject>modal kit>and>subject kit>and>then kit>article>kit kit>never>verb kit>other>owner
+          kit>part>particle kit>particle>kit kit>particle>part kit>particle>subject kit>preposition>owner
+          kit>verb>article kit>verb>owner modal>verb>preposition never>noun>subject never>preposition>article
+          noun>article>noun noun>because>article noun>do>subject noun>hello>other noun>number>because
+          noun>number>of noun>other>contraction noun>owner>part noun>part>adverb noun>part>noun noun>particle>to
+          noun>preposition>contraction noun>subject>part noun>subject>preposition noun>verb>article
+          number>adjective>part number>and>amount number>and>noun number>article>unit number>have>article
+          number>number>and number>number>contraction number>number>subject number>number>verb number>part>be
+          number>then>number number>verb>particle order>article>other other>adjective>preposition other>and>hello
+          other>and>other other>and>then other>because>other other>compared>preposition
+          other>contraction>preposition other>contraction>verb other>hello>contraction other>never>verb
+          other>noun>subject other>part>particle other>particle>article other>particle>of other>particle>particle
+          other>pointer>verb other>preposition>because other>preposition>ing other>subject>kit other>subject>never
+          other>subject>other other>subject>verb other>verb>of other>verb>particle part>adjective>amount
+          part>adjective>subject part>adjective>to part>adjective>unit part>and>adjective part>and>because
+          part>and>do part>and>other part>article>article part>article>compared part>article>verb
+          part>contraction>ing part>do>subject part>ing>preposition part>never>article part>other>because
+          part>part>and part>part>particle part>part>preposition part>particle>of part>particle>to
+          part>preposition>ing part>preposition>preposition part>s>verb part>subject>verb part>then>article
+          part>then>noun part>verb>preposition part>verb>subject particle>adjective>adjective
+          particle>adjective>because particle>adjective>preposition particle>adverb>contraction
+          particle>article>article particle>article>ing particle>because>pointer particle>contraction>article
+          particle>contraction>never particle>do>subject particle>kit>particle particle>kit>preposition
+          particle>never>preposition particle>never>verb particle>noun>article particle>number>noun
+          particle>number>unit particle>other>subject particle>part>adjective particle>particle>because
+          particle>particle>part particle>particle>particle particle>preposition>number
+          particle>preposition>pointer particle>preposition>to particle>subject>hello particle>subject>number
+          particle>subject>other particle>then>verb particle>verb>adjective particle>verb>number
+          particle>verb>preposition particle>verb>subject pointer>adverb>article pointer>article>noun
+          pointer>other>preposition praise>number>number praise>preposition>article
+          preposition>adjective>preposition preposition>and>particle preposition>because>subject
+          preposition>noun>noun preposition>number>particle preposition>other>adjective
+          preposition>subject>adjective preposition>subject>then preposition>verb>particle s>adverb>preposition
+          s>preposition>article s>subject>did s>verb>adjective subject>adjective>part subject>and>subject
+          subject>article>part subject>because>contraction subject>hello>article subject>hello>subject
+          subject>ing>preposition subject>ing>subject subject>kit>particle subject>never>other subject>noun>because
+          subject>number>and subject>number>part subject>particle>because subject>preposition>article
+          subject>preposition>part subject>subject>did subject>verb>object subject>verb>owner
+          subject>verb>preposition then>article>part unit>and>then unit>article>kit unit>article>part
+          unit>because>owner unit>particle>and unit>particle>subject unit>preposition>article unit>subject>ed
+          unit>subject>modal unit>subject>never unit>verb>article unit>verb>verb verb>and>particle verb>and>subject
+          verb>article>adverb verb>article>order verb>contraction>because verb>contraction>never
+          verb>noun>preposition verb>noun>subject verb>number>kit verb>preposition>contraction verb>subject>does
+          verb>subject>modal verb>subject>other verb>subject>verb verb>verb>adverb
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>adjective>unit adjective>and>other adjective>and>particle adjective>article>article
+          adjective>contraction>verb adjective>do>subject adjective>noun>number adjective>other>adjective
+          adjective>other>contraction adjective>owner>part adjective>part>and adjective>part>contraction
+          adjective>part>does adjective>part>number adjective>part>subject adjective>particle>article
+          adjective>preposition>to adjective>subject>be adjective>subject>other adjective>then>article
+          adverb>adjective>part adverb>and>subject adverb>do>article adverb>subject>be adverb>subject>verb
+          adverb>verb>particle amount>pointer>be amount>subject>modal amount>subject>verb amount>verb>owner
+          amount>verb>subject and>verb>article and>verb>particle and>verb>subject article>adjective>noun
+          article>adjective>part article>article>noun article>kit>preposition article>other>does
+          article>other>preposition article>other>verb article>part>particle article>part>preposition
+          because>contraction>adjective because>contraction>never because>contraction>preposition
+          because>contraction>subject because>pointer>be because>subject>be because>subject>does
+          because>subject>modal because>subject>never because>verb>preposition do>article>part do>never>verb
+          does>article>kit does>part>preposition does>preposition>article does>verb>preposition does>verb>subject
+          ed>number>unit er>contraction>number hello>because>subject hello>part>particle hello>part>preposition
+          hello>particle>to hello>subject>hello hello>subject>noun ing>adverb>verb ing>owner>part
+          ing>preposition>article kit>adverb>preposition kit>and>contraction kit>and>noun kit>article>other
+          kit>because>owner kit>contraction>article kit>contraction>ed kit>other>noun kit>part>adverb kit>part>noun
+          kit>preposition>article kit>verb>adjective modal>verb>particle never>and>verb never>verb>particle
+          noun>and>number noun>article>kit noun>article>order noun>article>part noun>article>verb
+          noun>because>owner noun>contraction>other noun>kit>preposition noun>preposition>article
+          noun>preposition>owner noun>subject>do noun>subject>never number>adjective>amount number>adjective>kit
+          number>and>number number>and>verb number>article>adjective number>because>owner number>because>subject
+          number>number>because number>number>part number>of>pointer number>other>subject number>particle>of
+          number>praise>and number>subject>verb number>to>number number>unit>and number>unit>preposition
+          number>verb>owner object>verb>particle order>noun>article order>part>preposition other>adjective>amount
+          other>and>subject other>article>adjective other>article>number other>because>be other>never>other
+          other>noun>owner other>noun>particle other>number>and other>preposition>owner other>preposition>subject
+          other>subject>adjective other>subject>article other>subject>part other>subject>preposition
+          other>verb>article other>verb>verb owned>never>preposition owner>part>part owner>part>particle
+          owner>part>preposition part>adjective>article part>adjective>noun part>adverb>particle part>article>unit
+          part>because>adjective part>contraction>subject part>ing>particle part>noun>preposition part>noun>subject
+          part>other>article part>other>verb part>part>be part>part>does part>part>never part>particle>because
+          part>particle>part part>preposition>number part>verb>adverb part>verb>ing part>verb>to
+          particle>adjective>and particle>and>subject particle>because>owner particle>because>subject
+          particle>contraction>verb particle>particle>preposition particle>preposition>article
+          particle>preposition>contraction particle>preposition>subject particle>subject>because
+          particle>subject>verb person>verb>article pointer>part>adjective pointer>subject>have
+          pointer>subject>modal praise>and>verb praise>noun>subject praise>verb>preposition
+          preposition>article>adjective preposition>article>ing preposition>article>other preposition>article>part
+          preposition>because>contraction preposition>never>verb preposition>number>unit preposition>owner>part
+          preposition>part>part preposition>preposition>article preposition>preposition>to
+          preposition>subject>amount preposition>verb>subject s>and>s s>number>unit subject>amount>preposition
+          subject>and>other subject>and>verb subject>article>adjective subject>article>unit subject>contraction>ing
+          subject>hello>preposition subject>particle>preposition subject>preposition>subject subject>subject>verb
+          subject>verb>adverb to>verb>particle to>verb>subject unit>and>verb unit>article>adjective
+          unit>because>article unit>because>subject unit>number>and unit>or>because unit>particle>because
+          unit>subject>be unit>subject>do unit>verb>owner verb>adjective>preposition verb>article>ing
+          verb>article>noun verb>because>other verb>noun>of verb>owner>part verb>particle>preposition
+          verb>particle>subject verb>preposition>owner verb>subject>part verb>subject>particle
+          verb>subject>preposition verb>verb>subject
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>and>adjective adjective>and>contraction adjective>part>verb adverb>because>contraction
+          adverb>contraction>article adverb>number>unit amount>and>contraction because>contraction>did
+          does>verb>particle hello>article>noun hello>contraction>verb hello>verb>subject kit>and>verb
+          kit>particle>preposition kit>verb>preposition noun>and>other noun>noun>article noun>noun>preposition
+          noun>number>part number>number>other number>number>preposition number>or>number other>other>preposition
+          other>particle>preposition other>verb>number part>and>noun part>and>owner part>and>part part>and>particle
+          part>and>then part>contraction>want part>part>noun part>verb>because part>verb>particle
+          particle>and>particle particle>and>preposition particle>article>kit particle>article>other
+          particle>particle>of particle>verb>owner praise>and>adjective preposition>part>to
+          preposition>subject>part s>because>subject subject>number>contraction subject>number>number
+          subject>verb>article unit>and>subject unit>subject>did
+        `,
+      ],
+      [
+        -0.75,
+        `
+          kit>and>particle kit>or>article number>and>subject other>and>article part>verb>verb particle>and>number
+        `,
+      ],
+    ],
+    behind: [
+      [1, 'behind>you four>five knees>in you>land you>like'],
+      [
+        0.75,
+        `
+          a>week and>over and>three come>in come>on each>leg go>on in>front knees>bent know>what leg>up on>saturday
+          press>ups roll>over seconds>down that's>it the>clock the>top wall>sit your>hands your>side
+        `,
+      ],
+      [
+        0.5,
+        `
+          2>1 a>block a>drink a>mat a>moment a>pair a>rest a>side a>squat a>towel after>that and>knees and>leg
+          and>rows and>six at>home chest>up comes>in dead>bugs down>and each>side eighty>metres feet>down
+          floor>away for>ten for>thirty hang>on heel>down hold>on i>started isn't>it it>is keep>breathing keep>hold
+          knee>down knees>up last>one leaning>back leg>only legs>long morning>all of>10 of>5 of>them of>those on>it
+          on>these one>two or>so other>day round>two see>you shoulder>blades shoulders>up sit>on step>back ten>no
+          ten>seconds the>arm the>bed the>bottom the>hip the>last the>line the>mailbox the>morning the>spot
+          third>one thirty>seconds to>finish to>it two>one two>sets whole>way with>that your>breath your>hips
+          your>shoulders your>toes
+        `,
+      ],
+      [
+        0.25,
+        `
+          30>seconds a>cushion a>friend a>little a>sip a>skip a>stretch a>table a>while all>right and>breathe
+          and>change and>drop and>go and>low and>no and>sit and>slow and>switch and>that's and>up are>fine
+          are>tight arms>straight at>you back>foot belly>button both>legs both>sides breathe>out breaths>here
+          carry>on chest>height come>back count>it dead>lift doing>it don't>like down>hold down>slow down>two
+          each>arm eighteen>nineteen every>day feet>wide first>time five>six five>then foot>flat foot>on foot>up
+          for>forty for>two from>it from>there front>squats get>off get>there going>too hands>in hinge>forward
+          hip>height hips>back hips>up hold>it how>many i'm>not i>did in>out in>you is>fine is>plenty it>down
+          it>hold it>look it>right it>smaller it>two just>the keep>going knee>straight land>soft leave>it
+          leg>behind legs>out let>you lifts>off like>this long>arms long>step march>it mean>it minutes>between
+          more>seconds no>burpees no>rest no>weights of>all of>six of>these of>twelve of>water of>you off>four
+          on>hips one>knee one>leg one>more one>then opposite>leg out>there over>toes push>through quiet>feet
+          right>hand roll>out same>again second>time seconds>each seconds>left shake>out sharp>pain side>on
+          squat>jumps squeeze>it stand>tall start>with stays>heavy step>in step>up straight>down straight>up
+          ten>times that'll>do that's>fine that>three the>air the>anchor the>belly the>cat the>hamstrings the>head
+          the>inside the>left the>middle the>nose the>right the>row the>thigh the>wall the>work the>worktop
+          then>turn there>is they>do three>four three>minutes three>rounds to>end to>me to>side to>stand to>ten
+          to>you too>far too>heavy turn>round twenty>seconds two>goes two>three under>shoulders up>there up>up
+          upper>back walk>back want>more was>a way>back way>out we>finish we>were we>won't you're>new you>are
+          your>bottom your>ears your>foot your>hip your>midwife your>sides your>time
+        `,
+      ],
+      [
+        -0.25,
+        `
+          3>times 45>seconds a>breath a>hand a>shoulder a>slow a>spot a>wee and>down and>hold and>just and>let
+          and>stand and>ten and>the and>then and>you arm>up arms>long arms>out arms>up as>you at>the back>and
+          back>bend back>flat back>hip back>to bench>press can>see can>tell child's>pose count>out do>this
+          don't>lean down>now down>three each>one end>right feet>on feet>out feet>up for>the for>those forty>five
+          four>seconds front>heel go>back go>one good>leg half>way hands>on i>was if>you if>you're in>it in>one
+          in>the in>there it's>not it's>there it>go knee>raises lamp>post legs>up let>them like>it like>you
+          lower>back make>it next>week ninety>seconds not>a of>that of>the of>your on>one on>the on>your one>minute
+          one>side one>up other>arm other>way park>it pelvic>floor press>down pull>up push>ups same>time second>one
+          sets>of showing>off side>plank sit>back sort>of stay>there step>away step>off straight>ahead straight>leg
+          than>you the>ankles the>back the>bell the>best the>big the>car the>clean the>day the>first the>grass
+          the>hands the>shoulder the>side the>window then>press this>morning to>say to>the to>your too>high
+          turned>out two>hundred two>thousand up>and up>quick up>you we'll>go we>go we>start with>me you've>done
+          you>can't you>feel you>look you>lot you>start your>arms your>backs your>body your>fists your>hamstrings
+          your>heel your>middle your>nose your>own your>right your>shins your>shoulder your>tailbone your>thigh
+        `,
+      ],
+      [
+        -0.5,
+        `
+          a>knee a>leg before>you call>it every>exercise five>four four>times it>out keep>it let>it of>five sit>up
+          the>bus the>chest the>elbows the>handle the>joint the>leg the>rail the>second the>sheet the>towel
+          the>wrists three>seconds toes>down two>minutes you>come your>bum your>knees your>ribs
+        `,
+      ],
+      [-0.75, 'come>down'],
+    ],
+    gap: [
+      [
+        0.5,
+        `
+          again>and back>so back>the find>your four>five in>it in>two knees>as know>the leg>and now>i one>the
+          so>the so>you tall>on thighs>and three>and three>four up>all up>up
+        `,
+      ],
+      [
+        0.25,
+        `
+          3>2 8>and a>um back>arms back>knees back>like back>on back>then bend>the bit>if can>go chair>feet come>on
+          down>no down>on down>out eight>and feet>if first>two five>six floor>and floor>then foot>if four>and
+          go>round goes>and half>and hands>and hips>and in>and in>both in>one is>a is>it it>don't it>from it>hold
+          it>into it>just it>so it>take it>your knee>push legs>and legs>if long>and low>and lower>and me>the
+          mind>the off>a on>every on>my on>twenty one>and one>down one>if one>rest one>two out>in out>two over>on
+          pause>and rest>a seconds>each seconds>four seven>and seven>eight shoulders>and shoulders>on side>elbow
+          six>seven spot>on standing>with stop>for swinging>you're ten>no that's>what there>if there>that's
+          these>and these>at this>with times>and towel>and two>three up>and up>arms up>back up>if up>two up>your
+          ups>and week>and wide>and you>as you>get you>keep
+        `,
+      ],
+      [
+        -0.25,
+        `
+          all>the arm>and as>well at>the back>a back>down back>foot back>heel back>knee back>leg back>up behind>you
+          belly>button bench>and big>toes breath>and breathe>out bus>stop chest>and come>and dead>lift don't>let
+          down>and down>as down>like elbows>and even>if feet>and feet>flat feet>hip flat>on floor>if forward>and
+          four>three front>heel half>a heels>and here>and high>knees hold>it if>you if>you're in>front in>line
+          in>the is>the it>a it>for it>like keep>hold last>but legs>the let>go level>with lift>one lunges>and
+          metres>and middle>toes minutes>rest nice>and of>the off>you on>back on>it on>the on>your one>foot
+          one>hand one>that's out>as out>like over>and ready>and rest>the rings>and round>the round>two
+          seconds>left shoulder>that's side>if side>on six>and squat>and squats>hold straight>and straight>arms
+          ten>on thank>you the>other there>and thigh>and this>one to>the tucked>back up>as up>down up>or up>the
+          up>to wall>sit warm>up way>down you>all you>come you>don't you>use your>knees
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>then bar>and down>the foot>and forty>five hundred>and like>you're off>the shoulder>blades
+        `,
+      ],
+    ],
+  },
+  stop: {
+    before: [
+      [1, 'again instead rounds well'],
+      [
+        0.75,
+        `
+          away between change counts crate higher jump left length march more relax rows running sag tidiest today
+          twice won't
+        `,
+      ],
+      [
+        0.5,
+        `
+          6 ahead alright anyway arm asking bag bells bored bounce box breathe bridge bucks bug carry cheating
+          class close cow curls cushion daughter day done drink drive each enough fine fingers flamingo flying
+          follow four free further gate glass go grand ground hair hang happy here hiding hollow it job landing
+          lean life line loop marcus middle moment morning move neighbour night ones pauline pigeon pillow please
+          pockets problem proud purple quickly racks ready rest rock runners seven shop shout sides sigh skipping
+          sofa sorry space spine spring stops strict switch tall taps ten there through tightrope top tss walk
+          water went wiggle wobble wobbling
+        `,
+      ],
+      [
+        0.25,
+        `
+          'em 15 24 8 80 alone along ankling another arc august band bank beach beat begin behind belt bit block
+          bone both bottom brave breathing bridges brilliant brought bum came carefully carries cat centimetres
+          cheat chin christmas cleans clever comfy complain complaints control controlled cooked council count
+          counter couple crawl cupboard curb deckchair deep depth diary did difference doddle down dropping early
+          ears eight evening everybody exam extra fancy favourite finger flare folded forward fourteen friends frog
+          front gone guys hard heads heavy heels help helps hm hmm holds holiday honestly hugs huskies in jaw jeans
+          joking kickstand language lap late later laughed leaves leg legs less lifting lifts lives lock looked
+          lovely low magic mats menu midline mind minds mo moaning mondays mostly moves moving mum must nearer
+          newer noise nose nothing numbers off okay once opening over paying pendulum pickpockets plate play plenty
+          plop pocket pools pose postman prize promised pull questions quiet quietly ratio reach relaxed rise rolls
+          rude s sand scarf screen session shade shape sheet shin show shrug side sit six skaters slip slower sock
+          sods soup spaniel sprints stair stairs stand steep stepping stomping straighten strap strength stretch
+          strides string surgery tap team tent these thighs thing tidy time times together tomorrow topple tops
+          touches tough tracks treacle trees trip trips tuck tucks twisted twisting underwater up uphill ups us
+          version voice waiting wants wave weddings weekend weights welcome wheels why wider width wobbly work
+        `,
+      ],
+      [
+        -0.25,
+        `
+          100 11 2 25 45 7 about across actually an anyone bar bare be because beginners belly bet better bike bird
+          blood blow blue bones bow brace break breath bring bugs bus butt by calf call carioca chairs clean coach
+          coat coffee comes could course cross crossed cuff deadlifts didn't different do dodgy does doesn't doing
+          dollars don't draw drill duck dull ear even every everything except excuse facing feeling fella few fifty
+          figure find flexors foot forearms forehead form found gap getting gloves goes green gym had hamstrings
+          handed handle has he head's heart heavier her hitting horns hour hurts i i'm i've if imagine incline into
+          is it's jab kilo knee knuckles lad land leave letting lie lighter lights locked long loo lowest lying
+          main man marged mean mid milk minutes mornings most much muscle my near nearly nineteen nobody nobody's
+          noodle not number oh old one's onto open operated option otherwise outside own palms park part past pause
+          percent perfectly person pew phone piece pins planks pogo points pressure proper puddle puff push rather
+          real really rear reds resting rings rolled rolling sagging saying says seat seated should showing silly
+          sixteen skin sleepy smooth some somebody's something sort split squash squats squatting squeeze standing
+          steady step stool straight surface sweep tail takes telling that's there's they things think thinks
+          thirteen track until wake wall was we'll weeks weigh weight whatever wherever whoever widen wonder worry
+          would ye yet you you'll you're you've yourself
+        `,
+      ],
+      [
+        -0.5,
+        `
+          5 a and anybody as at bear bench best burpees but car chap come dumb dumbbell eighty elbows ever exercise
+          feel finally for from full get gets got have head hear hip how imaginary keep know lane last let like
+          little mailbox make means metres ninety of only or pain pelvic people plates pretend put ring saturday
+          second short shoulder single sixty skip so somebody sound squat stacked stage station stay stays straps
+          sure than the till tiptoes to tummy uh use very we wee week where whole will with without year your
+        `,
+      ],
+      [-0.75, 'dead er feels forty half kneeling said same see still take what'],
+      [-1, 'big just say um'],
+    ],
+    after: [
+      [1.25, 'anybody'],
+      [1, "my nothing oh okay sigh somebody's"],
+      [
+        0.75,
+        `
+          actually any anyone beginners blow both breathe chest grow hooks how kneel let's maybe no proud reds same
+          save second shake smooth somebody squash swap switch thank
+        `,
+      ],
+      [
+        0.5,
+        `
+          almost banana bell big bottom breath calves cardigans chat check deadlifts don't drink elbows empty eyes
+          faster feeling fifteen flip follow good hamstrings handle have he heels i i'll i'm ice if imagine inner
+          knuckles lengthen lovely main mats most nice nose number only option pain pelvis pickpockets picture
+          plank push rate reset rest righto rings rolling rows safety settle shins short sip six skaters slow some
+          sorry splits squats squeeze stand steady straps ten then tingling tip try twelve twenty unhurried we'll
+          whoever's wring wrist
+        `,
+      ],
+      [
+        0.25,
+        `
+          1 10 18 4 5 8 9 across add aim anyway ask avoid backs backside bands bar bench best blues bouncing bounds
+          bow buckles build bum busy bye can't careful carioca cat chairs cheerio chin's choose cobra confident
+          controlled crease cross crush cushion dave do drawers drops duck dumbbells eighteen elbow even fill
+          finish five forearms from fun gather gloves half halfway halo hands hang hanging hay he'd heal heart
+          heavier here's hinge hm hmm how's just keep knees lamp lap last lazy lead leap leave less lifting little
+          lively loads long loop lose marching mine mine's mini minute moose muscle nearly never nine nineteen
+          nobody nobody's notice numbers onto paddle pedal pick piece pigeon pinch pins plates pop postman progress
+          puff racing rack ratio red repeat safeties scoot seated see set seven shaky's she's shift shoes shorten
+          shoulders shrugging simply sit skin skip slower small smaller soft soles someone speed spend station
+          straighten sure sweep ta there's these third those today's top tuesday tummy twice twisted upper want
+          water we what whole whose wrists zip
+        `,
+      ],
+      [
+        -0.25,
+        `
+          11 24 25 26 60 a all an arm away backwards bag band bang barbell bear bells bend between bit board
+          breathing breaths button call can catch cheek clean cleans comes curl day dead deep dip doesn't dog door
+          draw drop early easy else end every far fine five's fives flat float floor for forehead further gets go
+          going grip had haven't heavy held hello hike his hot into it'll its k kick knee know left level lights
+          like lives longer lot machine matters metres minutes mornings moves much ninety old once one one's
+          opening or pad pair park pigeons pocket position pressure's proper purple put quick reach remember roll
+          round rounds russian sand say seconds send she shout show sides sink slide sort sprints squish stays
+          steps stick straight swing taller tap teach the there they're thing things this thursday times to toe
+          towards tray triceps tuck turn twist um unless up was week weight wet when whenever where why wide widen
+          will would written wrong yeah you you'll you're your yourself
+        `,
+      ],
+      [
+        -0.5,
+        `
+          2 40 ahead apart are as at behind bent blades bone bones box but by cold does doing drive eat enough er
+          fifty fold forward frame get goes hand hard head height help here high higher hip home hundred instead is
+          it jog late leg lift line me mind more morning next not now of ones open seat shin slowly spot stuff than
+          that them till today together touch tucked two under ups way were what's which who with yes yet you've
+        `,
+      ],
+      [-0.75, 'again each first foot kiss lets point presses since'],
+      [-1, 'because close please'],
+    ],
+    before2: [
+      [1, 'comes need'],
+      [0.75, 'each facing feels live slam'],
+      [
+        0.5,
+        `
+          1 5 bear begin being belly bounce bus calves change chasing come drift drive effort evening fight
+          fingertips gone grip's halve hang higher kitchen last letter lino marching mat milk minute mornings
+          nineteen no nobody's okay old own puddle rack raises real romanian settle shoe shoulder sideways since
+          soften somebody still telly thank that'll that's ticking too way welcome wet whatever's
+        `,
+      ],
+      [
+        0.25,
+        `
+          25 7 age all almost among another arms baby bank be behind big bins bird bit bones bridges bum carry
+          carrying cat catch caught cave chairs chest child's circles clap clock's coat colour complaints copy
+          creeping cushion didn't dips doesn't dogs door dumb even eye eyes fabulous fancy farmer's favourite fell
+          fingers float for fours frame free goblet good hamstrings help hike hiking hill hitching hollow into its
+          join joints joyce kick lamp land lap laughed lean less listen little load lost lovelies lunges main medal
+          moment mostly number opposite other over paced palm park past phones pocket pockets pose pounds pretty
+          probably proper pulled questions rain ratio really relaxed reps reset resist ribs roll rolling row
+          rucksack sag sat scoot shift shopping show sick sigh silly sink socks soft spikes spring stay stays stood
+          straighten suitcase suits switch tail taking talk teapot teeth ten thanks their they're thirteen tied
+          tight times track trouble tuck twisted underneath waist washing wasn't water wee week's went whisker will
+          without wring you're zip
+        `,
+      ],
+      [
+        -0.25,
+        `
+          2 40 90 a always and anything anyway arm as at away band beat because bed bicep blade breathing bring but
+          by called calls can't chair clams clean clock collar cool could counting cross deep don't down eight
+          empty find fine finish five floor folks forward fourteen getting giving glute go green handle hard he
+          height her himself hold hug i i'll i'm if in it'll jacks jerking jog just keep knee's kneecap lane
+          lateral let's level lift lifts like lower makes march metres minutes miss months most mouth never next
+          oak on only or out pain pause pay plank point priya put quads quick rail read rest rise says school seat
+          seated seconds sets shake sheet shoot shoulders six skips slide slow smaller so soles somebody's squeeze
+          squeezes start started station step straps swing take tall tattie terrible that then these thighs think
+          thirty those thousand through today tomorrow tonight tray upside use view watching weigh weight while who
+          wide with won't you've
+        `,
+      ],
+      [
+        -0.5,
+        `
+          3 again an b box breath breathe can ceiling drink elbow end enough er face first foot force front full
+          hands has how i'd know leg let lying ninety once pair please pressure pull rounds something sore steps
+          tea there's thing till told twelve um until very want warm we'll week what when where whoever's you'll
+        `,
+      ],
+      [-0.75, 'before did give make people sled weeks'],
+    ],
+    classes: [
+      [0.75, 'article>and auxiliary>and opener>verb unit>part verb>kit'],
+      [
+        0.5,
+        `
+          article>article article>contraction because>part ing>auxiliary ing>never ing>number ing>verb
+          manner>pronoun never>pronoun number>contraction number>opener number>verb opener>opener other>never
+          part>article part>number part>pronoun preposition>contraction preposition>unit pronoun>article
+          pronoun>number pronoun>part unit>ly unit>other verb>part verb>verb
+        `,
+      ],
+      [
+        0.25,
+        `
+          article>because article>pronoun auxiliary>unit ing>opener ing>part ing>unit kit>contraction kit>ly
+          kit>number kit>part ly>other ly>verb manner>contraction manner>kit manner>never manner>number
+          manner>opener manner>part manner>verb number>because number>never number>pronoun opener>article
+          opener>auxiliary opener>because opener>contraction opener>ing opener>kit opener>number opener>other
+          opener>part opener>pronoun other>contraction other>kit other>number other>opener other>part other>verb
+          part>kit part>part preposition>kit preposition>never preposition>verb pronoun>pronoun unit>article
+          unit>contraction unit>pronoun unit>verb verb>auxiliary verb>never verb>opener verb>unit
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>article and>auxiliary and>because and>manner and>never and>opener article>auxiliary article>ing
+          article>kit article>manner article>number article>other article>preposition auxiliary>article
+          auxiliary>ing auxiliary>manner auxiliary>never auxiliary>other auxiliary>preposition auxiliary>verb
+          because>article because>auxiliary because>because because>manner because>number because>pronoun
+          because>verb contraction>auxiliary contraction>ing contraction>manner contraction>never
+          contraction>number contraction>other contraction>preposition contraction>verb ing>article ing>ing
+          ing>pronoun kit>auxiliary kit>opener kit>preposition manner>manner manner>preposition never>auxiliary
+          never>ing never>opener never>verb number>auxiliary number>unit opener>and other>and other>preposition
+          part>and part>ing part>preposition preposition>article preposition>ly preposition>manner
+          preposition>number pronoun>auxiliary pronoun>manner pronoun>never pronoun>preposition pronoun>verb
+          unit>because unit>unit verb>article verb>because verb>ing verb>ly verb>manner verb>preposition
           verb>pronoun
         `,
       ],
       [
         -0.5,
         `
-          and>unit article>and article>auxiliary article>ing article>pronoun article>unit auxiliary>unit
-          because>and because>ing because>kit because>manner because>unit contraction>article contraction>auxiliary
-          contraction>because contraction>ing contraction>number contraction>pronoun contraction>unit ing>and
-          kit>opener kit>other kit>preposition manner>part never>verb number>unit opener>article opener>because
-          other>ing other>never part>article part>because part>preposition preposition>preposition
-          preposition>pronoun pronoun>and pronoun>article pronoun>auxiliary pronoun>ing pronoun>other
-          pronoun>preposition pronoun>verb unit>number unit>preposition verb>and verb>because verb>ing verb>ly
-          verb>manner verb>part verb>preposition
+          and>and and>contraction and>number and>other and>pronoun and>verb article>opener article>part
+          article>unit article>verb auxiliary>number auxiliary>pronoun because>contraction because>other
+          contraction>opener ing>preposition kit>because never>other other>ly preposition>ing unit>preposition
         `,
       ],
-      [
-        -0.75,
-        `
-          because>auxiliary because>other because>preposition because>pronoun kit>article kit>because kit>part
-          part>never pronoun>manner pronoun>number
-        `,
-      ],
-      [-1, 'because>contraction because>never because>verb manner>because'],
     ],
-    'first-word': [
-      [1, 'evening good out where'],
-      [0.75, "four lead move nearly no not racks shake sorry swap that'll welcome"],
+    opening: [
+      [1, 'and>opener'],
+      [0.75, 'unit>number'],
       [
         0.5,
         `
-          20 add almost anyway beautiful bird blow calves carry change chest cool done exhale fast fifteen got
-          hamstrings hand he's heel hello hip hmm honestly how it'll lovely lunges never nine nobody notice onto
-          opposite order over rows settle seven six slowly stay straight suitcase telly ten thanks that's they time
-          tss twice water who whose years
+          and>because and>preposition article>auxiliary auxiliary>never auxiliary>pronoun because>ing
+          contraction>ly contraction>number contraction>unit kit>preposition never>other number>number opener>unit
+          part>manner pronoun>auxiliary unit>unit verb>article verb>ing
         `,
       ],
       [
         0.25,
         `
-          1 3 45 6 8 aim air ankling arabesque arm away belly bench bent brilliant bum by cat chin's clock's cut
-          dead didn't doorway down drink eagle eight either everybody everyone except eyes fabulous farmer's
-          feeling five's funny get go halfway haven't heal her hm how's humour inner isn't jean joyce lap long
-          lower's marcus maureen mind muscle nah nice odds off other phones pickpockets pike presses pretty proud
-          pulse pushups quick quit rack ratio relaxed ribs right righto romanian ron row screw shaking's shift
-          shoulder sigh spread square strong sunshine switch tall that these they'll they're thighs three thumbs
-          tidy tight till tops towards towel twisted two umbrella under unless who's work wring yeah
+          because>part because>preposition contraction>article contraction>verb ing>part kit>pronoun ly>and
+          ly>article never>ly never>verb number>and number>kit opener>number opener>opener opener>other
+          part>auxiliary part>unit preposition>manner pronoun>never
         `,
       ],
       [
         -0.25,
         `
-          30 84 about adding an ankle b baby ball bar bicep body bow box brace bring bye chain chalk confident curl
-          dizzy do door drive dumbbells eighty elbows everything feet first flat floor forearms forward give going
-          grab great hands hard heals hike hop i'm imagine inhale instead isometric just knee kneecap knees lean
-          leap leg legs less let let's lie look lose military more number oh okay on one pain partner people pins
-          planks plates pull punch put receiver reds reverse roll round running safeties safety scoot see set she
-          shoes shoulders simply sit sixes sixteen skip slower soak soles someone sore standing start stood surface
-          takes tap ten's the they've thigh thirteen this tighten today toe toes top turn twas unlock warm water's
-          we'll which whoever wide worth wrap wrists you'd
+          and>ing and>never article>and article>article article>manner article>part article>preposition
+          article>pronoun auxiliary>ing auxiliary>number auxiliary>opener auxiliary>other auxiliary>preposition
+          because>pronoun contraction>ing contraction>manner contraction>opener contraction>other contraction>part
+          ing>and ing>auxiliary ing>because ing>number ing>preposition ing>unit kit>and kit>because kit>contraction
+          ly>other ly>preposition ly>verb manner>ing manner>kit manner>other manner>unit never>auxiliary
+          never>number never>preposition number>never number>opener opener>because opener>end opener>kit
+          opener>pronoun other>because other>contraction other>end other>kit other>never other>opener other>pronoun
+          part>because part>kit part>ly part>number part>opener preposition>article preposition>contraction
+          preposition>kit preposition>never preposition>number pronoun>and pronoun>because pronoun>opener
+          pronoun>part pronoun>verb unit>and unit>contraction unit>manner unit>opener unit>preposition unit>verb
+          verb>auxiliary verb>kit verb>opener
         `,
       ],
       [
         -0.5,
         `
-          a actually anyone anything at back because before beginners bell bend bit chair come did draw face for
-          hang he he'd heavier heels hold i'll i've ice it's jacks last left lift loop lower marged's moose nose
-          once only or peel pick press prop push rate reach run shove shut skin slide somebody squash step straps
-          sure swing there those tip today's tonight walk we we're we've what whoever's you you'll you've
+          and>auxiliary and>other and>part and>pronoun auxiliary>auxiliary auxiliary>verb because>manner
+          because>never because>verb ing>article manner>and manner>contraction manner>never number>auxiliary
+          number>other opener>manner opener>preposition other>and other>manner other>verb part>pronoun
+          preposition>auxiliary preposition>ing preposition>other preposition>verb pronoun>article pronoun>ing
+          pronoun>kit pronoun>number pronoun>preposition unit>because verb>verb
+        `,
+      ],
+    ],
+    closing: [
+      [1, 'number>opener'],
+      [0.75, 'and>opener kit>opener verb>ly'],
+      [
+        0.5,
+        `
+          auxiliary>pronoun contraction>pronoun manner>manner manner>part number>number opener>kit opener>manner
+          other>ly other>opener preposition>ing preposition>manner preposition>opener preposition>pronoun
+          unit>opener unit>unit verb>opener
         `,
       ],
       [
-        -0.75,
+        0.25,
         `
-          after anybody bottom build float from front half i most some somebody's stand there's to we'd when with
+          and>preposition and>unit article>unit article>verb because>never contraction>opener contraction>other
+          ing>opener ing>pronoun kit>ly kit>number ly>ing ly>opener ly>preposition ly>verb manner>kit manner>ly
+          manner>number manner>opener manner>unit never>other number>manner opener>number opener>other part>ly
+          part>manner pronoun>ly pronoun>number pronoun>verb verb>auxiliary verb>manner
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>and and>auxiliary and>kit and>ly article>and article>auxiliary article>preposition article>pronoun
+          auxiliary>because auxiliary>kit auxiliary>ly auxiliary>manner auxiliary>opener because>article
+          because>manner because>opener contraction>article contraction>auxiliary contraction>manner
+          contraction>unit end>opener ing>and ing>article ing>because ing>contraction kit>and kit>auxiliary
+          kit>because kit>part kit>preposition manner>article manner>contraction manner>pronoun never>article
+          never>manner never>opener number>article number>because number>contraction number>other
+          number>preposition number>pronoun opener>and opener>article opener>because opener>contraction
+          opener>preposition other>article other>auxiliary other>contraction other>kit other>part other>verb
+          part>auxiliary part>contraction part>never part>part part>pronoun preposition>and preposition>article
+          preposition>because preposition>contraction preposition>kit preposition>never preposition>number
+          preposition>preposition pronoun>and pronoun>contraction pronoun>kit pronoun>never pronoun>other
+          pronoun>part pronoun>pronoun unit>and unit>auxiliary unit>pronoun unit>verb verb>article verb>contraction
+          verb>kit verb>unit
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>article and>contraction and>pronoun article>manner article>opener auxiliary>article because>auxiliary
+          because>pronoun ing>verb manner>and manner>auxiliary manner>because number>and number>auxiliary
+          opener>pronoun other>and other>because part>and part>because part>number verb>and verb>because
+        `,
+      ],
+    ],
+    around: [
+      [
+        0.75,
+        `
+          and>other>because article>other>article article>part>article contraction>ing>manner other>opener>other
+          part>verb>number verb>number>number
+        `,
+      ],
+      [
+        0.5,
+        `
+          and>number>opener and>opener>number and>verb>contraction article>number>part article>opener>article
+          article>other>manner article>other>never article>other>number article>other>pronoun article>part>number
+          article>verb>article auxiliary>other>because because>opener>other because>other>verb contraction>ing>and
+          contraction>opener>preposition contraction>other>opener contraction>pronoun>preposition ing>other>number
+          ing>pronoun>number kit>opener>verb kit>other>part kit>other>verb manner>opener>pronoun
+          manner>other>pronoun never>other>opener never>preposition>preposition number>number>article
+          number>number>part number>number>preposition number>opener>preposition number>other>verb
+          number>part>opener number>preposition>and opener>kit>preposition opener>opener>and opener>other>number
+          opener>other>verb other>article>and other>ing>verb other>kit>number other>never>verb other>number>number
+          other>number>other other>number>pronoun other>opener>opener other>opener>verb other>other>part
+          other>preposition>and other>preposition>auxiliary other>preposition>manner other>pronoun>because
+          other>pronoun>contraction other>pronoun>part other>verb>never other>verb>verb part>manner>manner
+          part>manner>verb part>preposition>verb preposition>article>article preposition>ing>preposition
+          preposition>manner>article preposition>manner>pronoun preposition>number>never preposition>number>verb
+          preposition>opener>article preposition>opener>manner preposition>other>auxiliary preposition>other>verb
+          preposition>pronoun>opener preposition>pronoun>other preposition>pronoun>verb preposition>verb>kit
+          preposition>verb>part pronoun>ing>other pronoun>opener>contraction pronoun>opener>verb pronoun>other>and
+          pronoun>other>number pronoun>other>other verb>manner>contraction verb>other>contraction
+          verb>other>pronoun verb>preposition>part verb>pronoun>and verb>verb>other
+        `,
+      ],
+      [
+        0.25,
+        `
+          and>manner>preposition and>number>verb and>opener>part and>other>other and>part>preposition
+          and>preposition>and and>preposition>number and>preposition>other and>verb>verb article>ing>article
+          article>ing>manner article>ing>number article>kit>article article>kit>other article>kit>part
+          article>kit>pronoun article>kit>verb article>manner>opener article>number>manner
+          article>opener>contraction article>opener>opener article>other>unit article>part>verb
+          article>preposition>and article>unit>and article>unit>contraction article>unit>other article>verb>and
+          article>verb>contraction article>verb>ing article>verb>opener auxiliary>manner>because
+          auxiliary>other>article auxiliary>other>auxiliary auxiliary>other>other auxiliary>pronoun>opener
+          auxiliary>pronoun>other auxiliary>pronoun>preposition auxiliary>verb>preposition
+          because>other>preposition because>verb>article contraction>ing>contraction contraction>manner>number
+          contraction>number>part contraction>opener>and contraction>opener>verb contraction>other>other
+          contraction>pronoun>verb ing>and>verb ing>manner>part ing>other>manner ing>other>verb
+          ing>preposition>contraction ing>preposition>number kit>article>ing kit>other>because
+          kit>other>contraction kit>preposition>never kit>preposition>verb kit>verb>verb ly>preposition>article
+          ly>verb>article manner>ing>number manner>manner>contraction manner>manner>part manner>number>and
+          manner>number>number manner>opener>article manner>other>because manner>other>ing manner>other>number
+          manner>other>part manner>part>number manner>part>preposition manner>preposition>verb manner>verb>number
+          manner>verb>pronoun never>auxiliary>article never>other>manner never>verb>other number>ing>other
+          number>manner>and number>manner>manner number>manner>preposition number>manner>verb
+          number>number>contraction number>number>manner number>number>opener number>number>other
+          number>number>verb number>opener>article number>other>because number>part>manner
+          number>preposition>manner number>preposition>opener number>unit>article number>unit>contraction
+          number>unit>never number>unit>part opener>and>other opener>manner>number opener>manner>other
+          opener>number>because opener>number>preposition opener>number>unit opener>part>and opener>part>verb
+          opener>unit>number opener>verb>verb other>article>contraction other>ing>other other>ing>part
+          other>ing>pronoun other>kit>article other>kit>other other>manner>contraction other>manner>other
+          other>manner>pronoun other>number>contraction other>number>kit other>opener>auxiliary other>opener>manner
+          other>opener>part other>opener>unit other>other>kit other>other>other other>other>verb other>part>because
+          other>part>never other>part>part other>preposition>kit other>unit>article other>unit>contraction
+          other>verb>part part>ing>article part>manner>other part>manner>pronoun part>opener>other
+          part>other>article part>other>contraction part>other>manner part>other>other part>other>part
+          part>other>pronoun part>other>verb part>preposition>number part>verb>opener part>verb>part part>verb>verb
+          preposition>article>because preposition>auxiliary>other preposition>ing>other preposition>ing>part
+          preposition>manner>other preposition>number>auxiliary preposition>number>manner preposition>opener>number
+          preposition>other>contraction preposition>other>never preposition>other>preposition
+          preposition>part>auxiliary preposition>preposition>because preposition>preposition>preposition
+          preposition>pronoun>article preposition>pronoun>part preposition>unit>other preposition>verb>opener
+          pronoun>article>number pronoun>auxiliary>and pronoun>ing>pronoun pronoun>never>preposition
+          pronoun>opener>because pronoun>other>opener pronoun>preposition>number pronoun>preposition>opener
+          pronoun>preposition>other pronoun>preposition>part pronoun>preposition>pronoun pronoun>unit>verb
+          pronoun>verb>and pronoun>verb>pronoun unit>because>pronoun unit>manner>preposition unit>manner>verb
+          unit>number>number unit>opener>opener unit>other>and unit>other>article unit>preposition>because
+          unit>preposition>unit unit>unit>other verb>article>auxiliary verb>auxiliary>other verb>ing>opener
+          verb>manner>and verb>manner>number verb>number>verb verb>opener>article verb>opener>preposition
+          verb>opener>verb verb>other>ing verb>other>kit verb>preposition>opener verb>preposition>unit
+          verb>pronoun>part
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>and>verb and>article>other and>article>part and>contraction>other and>number>article
+          and>number>manner and>number>preposition and>opener>article and>other>and and>other>auxiliary
+          and>other>number and>part>verb and>pronoun>other and>pronoun>verb and>verb>article and>verb>manner
+          article>auxiliary>other article>ing>opener article>number>preposition article>number>unit
+          article>opener>verb article>other>and article>other>auxiliary article>other>part article>part>auxiliary
+          article>part>because article>preposition>other article>unit>because article>unit>preposition
+          article>verb>preposition auxiliary>article>opener auxiliary>article>verb auxiliary>ing>other
+          auxiliary>manner>verb auxiliary>never>verb auxiliary>other>manner auxiliary>other>part
+          auxiliary>other>preposition auxiliary>other>pronoun auxiliary>preposition>auxiliary
+          auxiliary>preposition>opener auxiliary>pronoun>ing auxiliary>pronoun>manner auxiliary>verb>number
+          because>article>part because>contraction>opener because>contraction>other because>manner>because
+          because>pronoun>auxiliary because>pronoun>other contraction>article>other contraction>ing>article
+          contraction>manner>pronoun contraction>manner>verb contraction>number>manner contraction>number>other
+          contraction>opener>contraction contraction>other>article contraction>other>contraction
+          contraction>other>preposition end>opener>opener end>opener>other ing>article>other ing>article>part
+          ing>manner>other ing>number>other ing>other>other ing>preposition>article ing>preposition>opener
+          ing>pronoun>other kit>and>verb kit>number>other kit>other>article kit>other>other kit>preposition>and
+          kit>preposition>article kit>preposition>contraction kit>preposition>part kit>verb>opener
+          manner>article>other manner>because>pronoun manner>manner>manner manner>manner>other manner>number>other
+          manner>number>preposition manner>opener>verb manner>other>article manner>part>other
+          manner>preposition>and manner>preposition>manner manner>preposition>other manner>pronoun>opener
+          manner>unit>preposition never>article>other never>ing>contraction never>ing>preposition
+          never>opener>because never>other>contraction never>preposition>other number>and>number
+          number>article>other number>kit>other number>manner>unit number>number>because number>other>number
+          number>other>other number>other>preposition number>part>and number>preposition>article
+          number>preposition>pronoun number>unit>manner opener>ing>other opener>opener>contraction
+          opener>opener>opener opener>opener>verb opener>other>pronoun opener>part>preposition
+          opener>preposition>number opener>preposition>preposition other>and>number other>and>other
+          other>and>pronoun other>article>kit other>article>opener other>article>other other>auxiliary>article
+          other>auxiliary>pronoun other>because>article other>because>contraction other>because>other
+          other>because>pronoun other>contraction>other other>ing>article other>ing>contraction
+          other>ing>preposition other>kit>preposition other>kit>verb other>manner>preposition other>never>other
+          other>number>and other>number>article other>number>auxiliary other>number>preposition other>number>unit
+          other>opener>and other>opener>ing other>opener>never other>opener>preposition other>other>auxiliary
+          other>other>number other>other>preposition other>part>contraction other>part>opener
+          other>part>preposition other>preposition>article other>preposition>ing other>preposition>other
+          other>preposition>preposition other>pronoun>auxiliary other>pronoun>never other>unit>and
+          other>unit>opener other>unit>preposition other>verb>manner other>verb>number other>verb>other
+          other>verb>pronoun part>and>part part>and>verb part>article>verb part>auxiliary>manner
+          part>because>contraction part>ing>manner part>ing>preposition part>ing>pronoun part>manner>preposition
+          part>number>other part>opener>article part>opener>verb part>other>opener part>preposition>and
+          part>preposition>auxiliary part>unit>article part>verb>contraction part>verb>preposition
+          preposition>and>verb preposition>article>contraction preposition>article>kit preposition>article>opener
+          preposition>article>other preposition>article>part preposition>article>preposition
+          preposition>article>unit preposition>because>contraction preposition>because>pronoun
+          preposition>ing>pronoun preposition>number>article preposition>number>other preposition>number>part
+          preposition>number>unit preposition>other>and preposition>other>because preposition>other>ing
+          preposition>other>other preposition>part>and preposition>part>manner preposition>preposition>article
+          preposition>preposition>manner preposition>preposition>number preposition>preposition>opener
+          preposition>verb>and preposition>verb>article preposition>verb>because preposition>verb>preposition
+          preposition>verb>pronoun pronoun>auxiliary>auxiliary pronoun>auxiliary>ing pronoun>auxiliary>never
+          pronoun>auxiliary>other pronoun>auxiliary>verb pronoun>manner>other pronoun>never>verb
+          pronoun>number>other pronoun>opener>manner pronoun>opener>opener pronoun>other>because
+          pronoun>preposition>manner pronoun>preposition>preposition pronoun>unit>other pronoun>verb>contraction
+          pronoun>verb>part unit>article>other unit>number>opener unit>number>preposition unit>other>number
+          unit>other>preposition unit>preposition>and unit>preposition>number unit>preposition>other
+          unit>preposition>verb unit>pronoun>other unit>unit>preposition verb>and>verb verb>article>kit
+          verb>article>number verb>article>other verb>article>part verb>article>verb verb>manner>article
+          verb>manner>because verb>manner>preposition verb>number>manner verb>opener>and verb>opener>other
+          verb>other>article verb>other>number verb>other>opener verb>other>other verb>preposition>auxiliary
+          verb>preposition>because verb>preposition>preposition verb>verb>verb
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>other>article and>preposition>manner and>verb>preposition article>ing>other article>kit>and
+          article>kit>because article>manner>other article>opener>number article>preposition>part
+          article>verb>because auxiliary>article>number auxiliary>article>other because>pronoun>verb
+          contraction>ing>number contraction>ing>preposition contraction>opener>article contraction>other>pronoun
+          ing>other>preposition never>other>other number>manner>other number>number>never number>number>number
+          number>preposition>number opener>manner>verb other>and>contraction other>and>verb other>article>part
+          other>ing>and other>number>manner other>preposition>never other>verb>article other>verb>contraction
+          part>manner>and part>other>never part>other>preposition part>part>verb part>preposition>because
+          part>verb>because preposition>manner>and preposition>manner>manner preposition>number>contraction
+          preposition>pronoun>because preposition>pronoun>preposition pronoun>opener>and pronoun>other>article
+          pronoun>other>part pronoun>other>preposition pronoun>other>pronoun unit>other>contraction
+          verb>number>part verb>other>manner verb>other>preposition verb>pronoun>opener
+        `,
+      ],
+      [-0.75, 'article>other>kit because>other>because preposition>ing>article'],
+    ],
+    across: [
+      [
+        0.75,
+        `
+          manner>and>because number>and>verb other>because>other other>opener>number part>other>other
+          part>verb>article preposition>and>article unit>other>other
+        `,
+      ],
+      [
+        0.5,
+        `
+          article>number>number auxiliary>other>opener ing>opener>other ing>other>pronoun ing>verb>article
+          kit>article>other kit>other>other kit>verb>other manner>and>article manner>number>unit manner>unit>number
+          number>because>article number>opener>preposition number>preposition>and number>preposition>preposition
+          number>verb>article number>verb>preposition opener>and>opener opener>auxiliary>pronoun
+          opener>because>article opener>opener>part opener>other>contraction opener>other>other opener>part>verb
+          opener>preposition>preposition opener>preposition>pronoun opener>pronoun>auxiliary opener>verb>and
+          other>and>opener other>article>auxiliary other>article>number other>auxiliary>article
+          other>auxiliary>pronoun other>ing>other other>ing>part other>kit>preposition other>never>manner
+          other>never>other other>number>and other>number>number other>number>part other>opener>article
+          other>part>preposition other>preposition>manner other>pronoun>auxiliary other>unit>other other>unit>unit
+          part>and>opener part>auxiliary>article part>manner>because part>opener>opener part>opener>verb
+          part>pronoun>other preposition>and>contraction preposition>contraction>other preposition>kit>preposition
+          preposition>opener>unit preposition>preposition>part preposition>pronoun>auxiliary
+          preposition>verb>because pronoun>and>preposition pronoun>article>part pronoun>number>number
+          unit>and>other unit>manner>because unit>other>article unit>part>preposition unit>verb>article
+          verb>article>ing verb>kit>preposition verb>number>unit verb>opener>other verb>pronoun>auxiliary
+          verb>verb>article
+        `,
+      ],
+      [
+        0.25,
+        `
+          and>article>part and>other>number and>part>part and>preposition>because article>and>article
+          article>ing>manner article>number>and auxiliary>article>part auxiliary>number>part auxiliary>other>part
+          auxiliary>preposition>opener ing>and>article ing>and>opener ing>never>other ing>number>and
+          ing>number>number ing>number>part ing>other>article ing>other>preposition ing>verb>other
+          ing>verb>preposition ing>verb>verb kit>and>article kit>and>manner kit>and>number kit>article>kit
+          kit>manner>other kit>number>number kit>other>because kit>other>number manner>article>verb
+          manner>contraction>never manner>contraction>opener manner>ing>article manner>kit>preposition
+          manner>manner>article manner>manner>preposition manner>number>number manner>opener>preposition
+          manner>opener>verb manner>other>verb manner>part>other manner>part>preposition manner>preposition>manner
+          manner>pronoun>verb manner>verb>and manner>verb>because manner>verb>preposition never>preposition>pronoun
+          number>and>manner number>article>other number>contraction>article number>manner>manner
+          number>manner>preposition number>manner>verb number>never>other number>number>article
+          number>number>contraction number>number>opener number>number>other number>number>part number>number>verb
+          number>opener>and number>opener>pronoun number>other>article number>other>ing number>part>manner
+          number>preposition>because number>unit>pronoun opener>and>preposition opener>article>other
+          opener>contraction>verb opener>ing>other opener>ing>preposition opener>kit>preposition
+          opener>manner>number opener>manner>part opener>number>other opener>opener>and opener>opener>other
+          opener>opener>preposition opener>other>part opener>other>preposition opener>part>preposition
+          opener>preposition>verb opener>unit>other opener>verb>other opener>verb>pronoun other>article>unit
+          other>article>verb other>auxiliary>never other>because>because other>because>preposition
+          other>contraction>article other>contraction>verb other>kit>number other>kit>pronoun other>manner>article
+          other>never>verb other>number>other other>opener>contraction other>opener>unit other>other>article
+          other>other>because other>other>kit other>other>part other>part>contraction other>part>ing
+          other>part>manner other>preposition>because other>preposition>preposition other>pronoun>manner
+          other>pronoun>other other>pronoun>unit other>unit>article other>unit>number other>verb>article
+          other>verb>contraction other>verb>ing other>verb>manner other>verb>other other>verb>preposition
+          other>verb>verb part>and>contraction part>and>number part>and>pronoun part>article>other
+          part>article>part part>because>ing part>kit>preposition part>number>preposition part>opener>other
+          part>other>number part>part>and part>part>verb part>preposition>contraction part>preposition>pronoun
+          part>verb>pronoun preposition>article>auxiliary preposition>because>article preposition>contraction>ing
+          preposition>contraction>number preposition>number>article preposition>opener>article
+          preposition>opener>verb preposition>other>auxiliary preposition>part>auxiliary preposition>part>manner
+          preposition>part>unit preposition>preposition>because preposition>pronoun>manner preposition>unit>article
+          preposition>unit>preposition preposition>verb>article preposition>verb>ing preposition>verb>preposition
+          pronoun>and>opener pronoun>article>manner pronoun>contraction>article pronoun>manner>opener
+          pronoun>number>preposition pronoun>other>unit pronoun>part>other pronoun>pronoun>auxiliary
+          pronoun>pronoun>other unit>never>verb unit>opener>article unit>pronoun>auxiliary unit>pronoun>other
+          verb>and>preposition verb>article>verb verb>auxiliary>never verb>because>contraction verb>manner>other
+          verb>manner>preposition verb>number>article verb>number>number verb>other>part verb>other>pronoun
+          verb>part>other verb>preposition>and verb>unit>article verb>verb>number
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>article>other and>contraction>article and>contraction>other and>number>preposition and>other>article
+          and>other>preposition and>pronoun>other and>verb>other and>verb>preposition and>verb>pronoun
+          article>auxiliary>article article>kit>other article>kit>verb article>manner>other
+          article>manner>preposition article>number>other article>number>preposition article>number>verb
+          article>opener>number article>other>and article>other>article article>other>auxiliary
+          article>other>because article>other>contraction article>other>ing article>other>kit article>other>manner
+          article>other>opener article>other>other article>other>part article>other>preposition
+          article>other>pronoun article>other>verb article>part>and article>part>article article>part>auxiliary
+          article>part>contraction article>part>ing article>part>manner article>part>number article>part>other
+          article>part>part article>part>verb article>preposition>article article>pronoun>other
+          auxiliary>article>other auxiliary>article>verb auxiliary>never>verb auxiliary>number>article
+          auxiliary>number>number auxiliary>other>other auxiliary>other>pronoun auxiliary>part>other
+          auxiliary>preposition>article auxiliary>pronoun>other because>article>auxiliary because>article>other
+          because>contraction>article because>contraction>other because>contraction>preposition
+          because>manner>because because>other>other because>pronoun>auxiliary because>pronoun>other
+          because>verb>article contraction>opener>other contraction>other>other contraction>other>preposition
+          ing>and>verb ing>contraction>other ing>manner>article ing>manner>other ing>other>other
+          ing>preposition>article ing>preposition>verb ing>verb>number kit>and>other kit>article>part
+          kit>contraction>other kit>number>other kit>number>unit kit>opener>preposition kit>other>and
+          kit>other>manner kit>other>part kit>other>verb kit>preposition>other kit>verb>opener kit>verb>preposition
+          manner>and>manner manner>because>pronoun manner>because>verb manner>contraction>manner
+          manner>manner>number manner>number>other manner>opener>other manner>other>because manner>other>opener
+          manner>preposition>article manner>preposition>other manner>unit>preposition never>other>article
+          never>verb>other never>verb>preposition number>and>number number>and>opener number>article>part
+          number>because>contraction number>kit>verb number>manner>unit number>number>never number>other>because
+          number>other>number number>other>verb number>part>number number>pronoun>verb number>unit>and
+          number>unit>article number>unit>preposition number>unit>verb opener>and>article opener>and>manner
+          opener>article>auxiliary opener>manner>because opener>number>part opener>opener>article opener>other>and
+          opener>other>kit opener>other>manner opener>other>never opener>part>and opener>part>unit
+          opener>preposition>article opener>preposition>because opener>preposition>number opener>pronoun>verb
+          opener>verb>article other>and>number other>and>pronoun other>article>ing other>article>kit
+          other>article>preposition other>auxiliary>auxiliary other>auxiliary>verb other>because>pronoun
+          other>contraction>other other>kit>because other>manner>never other>never>opener other>never>preposition
+          other>number>article other>number>because other>number>opener other>number>preposition other>number>verb
+          other>opener>kit other>opener>preposition other>opener>pronoun other>other>and other>other>contraction
+          other>part>and other>part>article other>part>pronoun other>part>verb other>preposition>article
+          other>preposition>contraction other>pronoun>article other>unit>and other>unit>because part>and>article
+          part>and>never part>and>preposition part>and>verb part>auxiliary>never part>because>article
+          part>contraction>ing part>contraction>other part>ing>article part>manner>part part>never>other
+          part>other>because part>other>ing part>other>never part>other>opener part>preposition>and
+          part>preposition>article part>preposition>verb part>unit>preposition part>verb>because
+          preposition>and>preposition preposition>article>kit preposition>article>other preposition>article>part
+          preposition>article>preposition preposition>article>unit preposition>because>other
+          preposition>because>pronoun preposition>contraction>never preposition>ing>article
+          preposition>manner>never preposition>number>and preposition>number>contraction preposition>number>other
+          preposition>number>part preposition>opener>manner preposition>other>number preposition>part>other
+          preposition>preposition>article preposition>preposition>number preposition>pronoun>verb
+          preposition>unit>other preposition>verb>kit preposition>verb>opener preposition>verb>verb
+          pronoun>and>verb pronoun>article>other pronoun>auxiliary>article pronoun>auxiliary>other
+          pronoun>contraction>never pronoun>contraction>other pronoun>manner>preposition pronoun>number>unit
+          pronoun>opener>because pronoun>other>article pronoun>other>contraction pronoun>other>verb
+          pronoun>preposition>manner pronoun>preposition>other pronoun>verb>and pronoun>verb>contraction
+          pronoun>verb>preposition pronoun>verb>verb unit>other>number unit>other>unit unit>other>verb
+          unit>preposition>article unit>preposition>preposition unit>verb>other verb>article>auxiliary
+          verb>article>kit verb>article>other verb>article>part verb>because>pronoun verb>contraction>auxiliary
+          verb>manner>verb verb>number>other verb>opener>contraction verb>other>number verb>part>because
+          verb>part>verb verb>preposition>other verb>preposition>part verb>preposition>preposition
+          verb>preposition>verb verb>pronoun>preposition verb>verb>and verb>verb>other
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>pronoun>auxiliary and>verb>article article>and>other article>kit>preposition article>part>preposition
+          article>verb>other auxiliary>verb>other ing>and>contraction ing>other>verb kit>and>verb
+          kit>because>article number>and>article number>and>pronoun number>number>number number>other>and
+          number>other>unit number>preposition>article number>preposition>pronoun number>verb>and
+          opener>opener>opener opener>opener>verb other>and>article other>and>other other>auxiliary>preposition
+          other>number>auxiliary other>other>verb other>preposition>ing other>preposition>number
+          other>preposition>other other>preposition>verb other>pronoun>preposition part>and>part
+          part>because>contraction part>manner>and part>manner>preposition part>opener>article part>other>verb
+          part>verb>auxiliary part>verb>contraction part>verb>verb preposition>contraction>auxiliary
+          preposition>manner>part preposition>number>number preposition>opener>and preposition>other>and
+          preposition>other>preposition preposition>other>pronoun pronoun>other>pronoun unit>and>verb
+          verb>because>other verb>contraction>number verb>manner>article verb>preposition>pronoun
+        `,
+      ],
+      [-0.75, 'part>opener>preposition'],
+    ],
+    'kind-before2': [
+      [
+        -0.25,
+        `
+          adverb amount and but day do have kit never or particle person pointer s then unit verb
+        `,
+      ],
+      [-0.5, 'because end modal'],
+    ],
+    'kind-after': [
+      [0.5, 'praise then'],
+      [0.25, 'hello owned'],
+      [
+        -0.25,
+        `
+          adverb amount compared er ing modal noun or particle person pointer preposition to unit want
+        `,
+      ],
+      [-0.5, 'be but day did does ed object of'],
+    ],
+    'kind-after2': [
+      [0.5, 'owned'],
+      [0.25, 'does modal person'],
+      [
+        -0.25,
+        `
+          adjective adverb and because contraction er ing kit never number or other part pointer praise subject
+          unit verb
+        `,
+      ],
+      [-0.5, 'day end hello then'],
+    ],
+    kinds: [
+      [
+        0.75,
+        `
+          adjective>article adjective>number amount>order because>verb does>part kit>part noun>adjective
+          noun>praise number>adjective number>verb object>subject other>adjective particle>do particle>number
+          particle>part particle>pointer preposition>verb s>adjective s>part unit>verb
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>contraction adjective>ing adjective>other adjective>owner adverb>kit adverb>owner amount>hello
+          amount>then article>because be>noun be>verb compared>and does>verb ed>pointer er>number hello>amount
+          hello>number ing>adjective ing>adverb ing>hello ing>number ing>verb kit>adjective kit>contraction kit>kit
+          kit>number kit>other modal>number never>number never>subject noun>ing noun>kit noun>other noun>part
+          noun>verb number>adverb number>contraction number>never number>part number>then order>adjective
+          other>hello other>never other>number part>kit part>number part>other part>owner part>part part>person
+          part>praise part>subject part>then particle>ed particle>kit particle>never particle>noun particle>other
+          particle>person particle>praise particle>s particle>verb person>part person>verb pointer>number
+          praise>because praise>subject s>kit s>other s>owner s>subject subject>kit subject>number subject>owned
+          subject>owner subject>praise then>part unit>noun unit>part unit>praise verb>contraction verb>hello
+          verb>ing verb>kit verb>order verb>owned verb>part verb>verb
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>compared adjective>do adjective>never adjective>order adjective>praise adjective>subject
+          adjective>verb adverb>adverb adverb>contraction adverb>noun adverb>particle adverb>s amount>article
+          amount>ing amount>noun amount>particle amount>s article>and be>particle because>noun compared>contraction
+          compared>number compared>other do>hello do>kit do>other does>pointer ed>adjective ed>because ed>hello
+          ed>noun ed>verb er>adjective er>adverb er>and er>article er>verb hello>adjective hello>contraction
+          hello>noun hello>order hello>s ing>contraction ing>have ing>other ing>part ing>subject kit>article
+          kit>subject kit>unit kit>verb never>particle noun>noun noun>person noun>s number>article number>have
+          number>other object>article object>hello object>other order>particle other>and other>contraction other>do
+          other>owned other>verb part>amount part>contraction part>hello part>owned part>want particle>adjective
+          particle>amount particle>contraction particle>owned particle>then person>be pointer>adverb pointer>and
+          pointer>article pointer>contraction pointer>hello pointer>order pointer>verb praise>order
+          praise>preposition praise>verb preposition>does preposition>never preposition>noun
+          preposition>preposition preposition>then preposition>want s>contraction s>do s>number subject>adjective
+          subject>because subject>other subject>subject then>kit then>preposition to>because unit>article
+          unit>hello unit>kit verb>have verb>other verb>then want>adjective want>noun want>verb
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>noun adjective>of adjective>owned adjective>person adverb>do adverb>number adverb>preposition
+          amount>be amount>contraction amount>of amount>other amount>owner amount>verb and>adjective and>article
+          and>hello and>kit and>never and>noun and>number and>other and>part and>particle and>subject
+          article>adjective article>article article>er article>ing article>kit article>noun article>other
+          article>owned article>part article>person article>preposition article>unit article>verb be>adjective
+          be>article be>do be>ed be>ing be>praise because>amount because>article because>be because>number
+          because>owner because>pointer compared>kit compared>particle contraction>adjective contraction>adverb
+          contraction>article contraction>because contraction>did contraction>do contraction>have contraction>ing
+          contraction>never contraction>number contraction>other contraction>praise contraction>subject day>hello
+          day>preposition did>owner did>particle did>preposition do>contraction do>pointer does>be does>contraction
+          does>particle does>preposition ed>article ed>other ed>owner ed>preposition er>other er>part est>noun
+          have>did hello>hello hello>part hello>preposition hello>then ing>noun kit>and kit>be kit>because kit>does
+          kit>modal kit>noun kit>or kit>particle kit>pointer kit>preposition modal>do never>adjective never>and
+          never>ing never>noun never>other never>preposition never>verb noun>and noun>be noun>object noun>of
+          noun>then number>be number>kit number>noun number>of number>praise number>s number>to object>adverb
+          object>particle of>article of>other of>pointer of>subject or>verb order>kit order>other order>owned
+          other>er other>have other>ing other>object other>particle other>pointer other>to owned>adverb owned>ing
+          owned>never owned>number owned>other owned>part owner>adjective owner>kit owner>noun owner>number
+          owner>order owner>other owner>owned owner>part owner>s part>be part>ed part>order part>particle
+          part>preposition particle>adverb particle>and particle>hello particle>of particle>preposition particle>to
+          particle>unit person>and person>order pointer>adjective praise>hello praise>other preposition>article
+          preposition>ing preposition>kit preposition>object preposition>owned preposition>owner
+          preposition>subject preposition>to s>be s>because s>hello s>order subject>be subject>did subject>do
+          subject>does subject>have subject>ing subject>modal subject>never subject>unit subject>verb subject>want
+          then>noun then>number then>verb to>do to>hello to>number to>other unit>because unit>of unit>or
+          unit>pointer unit>preposition unit>subject verb>and verb>article verb>object verb>of verb>owner
+          verb>particle verb>preposition verb>subject verb>to want>subject want>to
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>amount adjective>kit adjective>part adjective>s adverb>amount amount>owned amount>preposition
+          and>contraction and>then and>verb article>hello article>number article>order article>praise
+          article>subject be>number be>other because>adjective because>contraction because>hello because>subject
+          compared>because day>contraction did>number do>because do>number does>adverb does>article does>praise
+          ed>adverb hello>never ing>particle ing>preposition noun>adverb noun>order number>does number>unit
+          of>number order>number order>subject order>unit other>does owned>adjective owned>verb part>and part>does
+          part>ing part>noun pointer>kit praise>noun praise>person preposition>number preposition>pointer s>adverb
+          s>preposition unit>particle
+        `,
+      ],
+      [-0.75, 'contraction>verb modal>verb person>number to>verb'],
+    ],
+    'kind-opening': [
+      [1, 'and>kit because>pointer'],
+      [
+        0.75,
+        `
+          adverb>noun amount>ed and>order be>pointer hello>because hello>subject other>article owned>because
+          owner>person pointer>be pointer>owned subject>ed
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>adjective adjective>part adjective>particle adverb>article adverb>subject and>amount
+          and>because and>particle be>contraction because>amount because>be contraction>number contraction>object
+          do>never do>object have>article have>subject hello>article kit>does never>adjective never>verb noun>s
+          noun>subject number>adjective number>amount number>particle number>to or>adverb or>verb order>number
+          order>particle order>subject other>pointer other>unit owned>did owner>owned part>adjective part>ed
+          person>verb praise>and praise>noun subject>modal subject>unit subject>want then>adverb then>noun
+          then>subject verb>article verb>compared verb>of verb>owner want>amount
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>compared adjective>hello adjective>ing adjective>kit adjective>noun adjective>object
+          adjective>owned adjective>pointer adjective>s adverb>of adverb>part article>er article>ing article>number
+          article>of article>owned be>subject because>did because>do because>number because>preposition
+          compared>noun compared>part contraction>adverb contraction>article contraction>do contraction>hello
+          contraction>noun contraction>subject do>hello does>adverb ed>contraction er>because er>preposition
+          est>unit hello>hello hello>other hello>then hello>verb ing>part kit>particle kit>preposition kit>subject
+          never>noun noun>amount noun>article noun>does noun>object noun>owner noun>then number>and number>does
+          number>number number>of number>or order>amount order>of order>pointer order>preposition other>compared
+          other>have other>modal other>order other>other other>owner other>to owned>ing owned>never owned>number
+          owned>preposition owner>er owner>est part>adverb part>article part>be part>owned part>preposition
+          part>then particle>hello particle>order particle>person particle>to person>noun pointer>kit
+          praise>contraction praise>order praise>praise praise>preposition praise>subject praise>verb
+          preposition>to s>because s>kit s>never s>verb subject>be subject>have subject>kit then>article
+          then>contraction then>other then>owner to>noun unit>noun verb>adjective verb>adverb verb>hello verb>ing
+          verb>object
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>because adjective>contraction adjective>do adjective>ed adjective>never adjective>order
+          adjective>other adjective>subject adjective>then adjective>to adverb>be adverb>because adverb>did
+          adverb>ing adverb>owner adverb>praise amount>and amount>never amount>number amount>part amount>verb
+          and>adverb and>does and>preposition article>adjective article>amount article>because article>compared
+          article>day article>kit be>adverb be>amount be>ing be>owner be>preposition because>adverb because>kit
+          because>owned because>subject compared>contraction compared>preposition contraction>adjective
+          contraction>be contraction>compared contraction>particle did>object did>preposition do>article
+          do>particle do>preposition does>number does>particle does>subject ed>part ed>subject ed>verb hello>ed
+          hello>end hello>number hello>particle hello>preposition ing>adverb ing>and ing>because ing>number
+          kit>adverb kit>and kit>pointer kit>s kit>verb modal>be modal>do modal>verb never>hello never>subject
+          never>want noun>adverb noun>because noun>hello noun>kit noun>number noun>person number>day number>kit
+          number>order number>pointer number>preposition object>other object>particle of>article of>number
+          of>object of>owner of>pointer of>subject or>article or>because or>owner order>adjective order>contraction
+          order>unit other>and other>because other>hello other>object other>part other>preposition owned>adverb
+          owned>part owner>other owner>part owner>unit owner>verb part>and part>because part>do part>number
+          particle>be particle>contraction particle>kit particle>never particle>of particle>owned particle>owner
+          particle>particle particle>then person>article person>contraction pointer>hello pointer>noun pointer>part
+          pointer>subject pointer>verb praise>person preposition>adjective preposition>and preposition>article
+          preposition>contraction preposition>ing preposition>kit preposition>noun preposition>other
+          preposition>part preposition>particle preposition>s s>noun subject>and subject>compared subject>hello
+          subject>other subject>owner subject>pointer subject>preposition subject>subject subject>to then>number
+          then>s to>article to>number to>owner to>part to>subject unit>adjective unit>adverb unit>and unit>because
+          unit>contraction unit>other unit>preposition verb>because verb>do verb>noun verb>pointer verb>s verb>then
+          want>article
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>verb adverb>and adverb>hello adverb>particle and>ed and>ing and>subject article>preposition
+          article>unit be>article be>number because>article because>hello because>never contraction>ed does>article
+          ed>particle ed>preposition have>did hello>be ing>particle kit>because kit>contraction noun>be
+          noun>contraction noun>never noun>of noun>part number>adverb number>be number>other number>part
+          number>subject object>preposition order>part order>to other>adverb other>contraction other>do other>verb
+          owner>kit owner>s part>hello part>noun part>subject particle>article particle>noun particle>other
+          particle>verb pointer>unit preposition>object preposition>pointer preposition>subject preposition>verb
+          s>subject subject>adjective subject>amount subject>because subject>contraction subject>particle then>part
+          unit>verb verb>kit verb>number verb>verb
+        `,
+      ],
+      [-0.75, 'because>verb noun>adjective'],
+      [-1, 'and>adjective'],
+    ],
+    names: [
+      [0.75, 'no>first'],
+      [0.5, 'inside>no'],
+      [-0.25, 'no>no'],
+      [-1, 'first>inside inside>inside'],
+    ],
+    since: [
+      [0.5, '10 12'],
+      [0.25, '11'],
+      [-0.25, '2'],
+      [-0.5, '1'],
+    ],
+    'since-class': [
+      [0.75, '6>opener'],
+      [0.5, '5>never 5>number 7>number 7>opener 7>verb'],
+      [
+        0.25,
+        `
+          2>verb 5>auxiliary 5>opener 6>unit 6>verb 7>contraction 7>never 7>part 7>pronoun
+        `,
+      ],
+      [
+        -0.25,
+        `
+          1>auxiliary 1>because 1>contraction 1>ly 1>number 1>preposition 1>verb 2>article 2>ing 2>ly 2>number
+          2>other 2>preposition 2>unit 3>and 3>auxiliary 3>manner 3>preposition 4>because 4>manner 4>preposition
+          4>unit 5>preposition 6>and 6>auxiliary 6>because
+        `,
+      ],
+      [
+        -0.5,
+        `
+          1>article 1>ing 1>manner 1>never 1>opener 1>other 1>pronoun 1>unit 2>auxiliary 2>opener 3>ing
+        `,
+      ],
+      [-0.75, '1>part'],
+    ],
+    'first-word': [
+      [1, 'where'],
+      [0.75, "add evening racks shake sorry that'll"],
+      [
+        0.5,
+        `
+          anyway bird blow calves carry change chest didn't done everybody exhale fast fifteen four good he's heel
+          hello honestly how it'll lead marcus move nearly no nobody nobody's opposite out over ribs rows settle
+          sigh slowly spread swap telly they time tss twice water welcome whose yeah
+        `,
+      ],
+      [
+        0.25,
+        `
+          1 20 26 45 aim almost ankling arabesque away bench breathe bum bums cat clock's cool dead doorway double
+          drink each except eyes facing farmer's five's focus funny get ghost go got grow hamstrings hand haven't
+          heal hip hm hmm how's jean joyce lap long longer lower's lunges maureen maybe mo never nine not notice
+          odds off onto order pedal phones pickpockets pike presses pretty proud quick quit rack ratio relax
+          relaxed right romanian row screw seven shaking's shift soft stay straighten strip strong suitcase
+          sunshine switch tall ten thanks that that's they're thighs three thumbs tidy tight till tilt tops towards
+          towel twisted umbrella unless watch well whatever while who who's wring years
+        `,
+      ],
+      [
+        -0.25,
+        `
+          30 4 actually adding against an anything baby ball because beginners bend bicep big bit blues body box
+          brace breath bye chair come curl dizzy do door drive eighty face feet first flatten for forearms
+          forehead's forward full gloves glute going grab hands hang hard he heavier heels hike hold hop i'm inhale
+          instead it's jacks just knees l last later lean leg legs less let lie loop loose lose make marged's
+          military namaste okay once or pain partner people press pull push rear receiver reds reverse ride road
+          round run running safety scoot see she she's simply sixes sixteen skin slide slip slower soak soles
+          somebody someone split standing station step stood sure surface ten's the there thigh thirteen those
+          tighten today today's toe toes tonight twas unlock walk warm we we'll we've which wide worth you you'll
           your
         `,
       ],
-      [-1, 'if my next now'],
+      [
+        -0.5,
+        `
+          a after ankle anybody anyone at b back bell bottom build chalk did draw float front give great half he'd
+          i i'll i've ice if imagine kneecap left look lower moose most my nose number on only peel pick prop rate
+          reach set shove shut some squash straps swing there's this tip to top we're when whoever's with wrap
+          you'd you've
+        `,
+      ],
+      [-0.75, "from next somebody's stand we'd"],
+      [-1, 'now'],
     ],
-    after2: [
-      [1, "against one's stays that'll"],
-      [0.75, 'anything are asked breath eat lot lunges onto seven sure switch third took used'],
+    'since-kind': [
       [
         0.5,
         `
-          19 85 again anybody arch as bench best boiler burpees bus calf clams clicked comes couple crossed doing
-          drifting dull eighty everybody's fifth finding fluff forced forwards goes grandad hand hip's hops jug
-          kicks knee know letting long looked looks loosen many marged might minute more neck normally pair park
-          phone physio plan questions ra rained record red rowed rows rules sharp shoes should shouldn't showing
-          sister slides stations stretch swinging taken takes teacher things through thrusts turning us was we were
-          written yourself
+          3>owned 3>praise 4>do 4>hello 4>number 4>then 5>adjective 6>adjective 6>er 6>never 7>adjective
+          7>contraction 7>hello 7>or 7>order 7>s 7>then 7>verb
         `,
       ],
       [
         0.25,
         `
-          100 16 60 a1 across advanced always among around balcony bales bar's bars begin bent bird blades bless
-          breaths brush bum's butt's button can cardigan careful chalk change cheer coached comfy coming cooked
-          cooler crawl cross cut daughter distance dog done drift drinks ear easy edge else evenings evenly
-          everybody everyone external facing fall faster fella flamingo flatten flop folks follows foot fours free
-          friend gentle gets got grapevine grip gripping heard heart heating's heaviest heel hike home hooks hot
-          hurry is jerking jumps kilo kneeling leap leg leg's literally lock looking lovely lunge lying makes march
-          met mother number offs on option over paid pain pedal pigeon plank planned plonking point position post
-          power prize progress proud push pushes quick ratio read reds relax repetitions rest rush sag sat say
-          scale second seconds seeing shake short shrugging shut sits six sleeping slowly sore speed spine spread
-          sprints squatting stacked start stay steps stick stops strokes strong supposed swings tables tailbone
-          tall taller tap taps teaches those tilts tip today's touches track trouble turned turns two's uncle voice
-          watched we've wee went where wherever whiteboard will would wrote yank
+          1>and 1>day 2>contraction 2>er 2>praise 3>compared 3>never 3>order 3>person 3>want 4>part 5>contraction
+          5>have 5>number 5>owner 5>part 5>praise 5>then 5>verb 6>contraction 6>est 6>have 6>kit 6>number 6>owned
+          6>praise 7>article 7>because 7>do 7>ing 7>number 7>owned 7>part 7>particle 7>pointer 7>subject
         `,
       ],
       [
         -0.25,
         `
-          12 15 20 22 30 34 8 a above air along ankle answer arms ask asking at awake back balance be beat
-          beautiful being belly below bit board bone bored bother bottom box bridges broke call came ceiling cheat
-          cheating check child's cleans control couldn't days degrees did does door downs drag drop dropping ease
-          eight eighteen empty euro even evening everywhere faces far feels fingers fingertips finished fists five
-          fives flat flip float forearms forehead forget form forward gave give going good grab ground hair half
-          hands happy he's help higher him his hold holding holds honestly hundred in inside instead jacks just
-          kids knees land later lengths letter lie light like loads lovelies low lower make marching mean meant
-          metres miles mine mine's moaning moved near necks nice night none nothing now o'clock open operated own
-          panic parked past percent plates pointing pretend promise proper pump quiet quit rather real really
-          relaxed ribs right ring rolling rolls saving says seat serious shame she's shoulder shout sigh single
-          slide somebody sort split squats squeeze stack standing's steady sticks stood straighten swimming take
-          talk thank that they've think thinking thought thousand thumbs tight time times today toe told tonight
-          touch towards towel travel tuck tuesday twenty twists under until walk way welcome why width without
-          wobble won yet you you're
+          1>contraction 1>do 1>does 1>er 1>modal 1>number 1>object 1>of 1>owned 1>owner 1>preposition 1>s 1>then
+          1>to 1>verb 1>want 2>adverb 2>article 2>because 2>did 2>ed 2>have 2>ing 2>of 2>order 2>owner 2>particle
+          2>preposition 2>subject 2>want 3>and 3>be 3>did 3>er 3>modal 3>noun 3>object 3>of 3>other 3>owner
+          4>adverb 4>and 4>have 4>ing 4>object 4>of 4>to 5>did 5>does 5>er 5>modal 5>object 5>of 5>pointer 5>s
+          6>and 6>does 6>ing 6>of 6>or 7>be 7>er 7>have
         `,
       ],
       [
         -0.5,
         `
-          and backs because behind between blow both breathe by chair chin come counting cushion do doesn't don't
-          draw end every eyes floor front gone hard he head heels height her hips i i'll if it's its jump keep
-          kilos landing length let morning my nine ninety no nobody's nose not ones or other pounds punch raise
-          ready run see she side sides some somebody's sorry stand stop tell ten than then these this thursday till
-          toes top twelve twice ups use watch we'll well what while with you'll
+          1>adjective 1>adverb 1>amount 1>article 1>be 1>compared 1>ed 1>hello 1>ing 1>kit 1>never 1>noun 1>order
+          1>other 1>part 1>particle 1>person 1>pointer 1>subject 1>unit 2>be 2>day 2>object 2>or 2>pointer 2>s 2>to
+          2>unit 3>amount 3>ing 3>particle 4>be 4>does 4>noun 4>preposition 5>preposition 5>unit 6>adverb 6>do
+          7>does 7>object 7>of 7>to
+        `,
+      ],
+    ],
+    'kind-since': [
+      [
+        0.5,
+        `
+          adjective>3 adverb>2 adverb>6 do>5 er>3 ing>6 kit>7 never>5 never>6 never>7 number>1 other>7 part>4
+          part>6 pointer>7 praise>1 praise>4 unit>2 unit>7
         `,
       ],
       [
-        -0.75,
+        0.25,
         `
-          been before day elbows i'm i've isn't leave look minutes month nobody okay same so there they they're
-          thirty too turn week year
+          adjective>2 adjective>4 adjective>5 adjective>7 adverb>5 amount>2 and>2 article>7 be>4 be>7 but>6
+          compared>4 compared>5 did>2 do>6 do>7 does>2 have>4 hello>4 ing>3 ing>4 order>7 other>2 other>6 owned>2
+          owned>6 part>5 part>7 particle>3 particle>4 particle>5 particle>7 person>7 s>6 then>5 then>6 verb>7
+          want>7
         `,
       ],
+      [
+        -0.25,
+        `
+          and>1 and>3 article>1 because>1 because>2 because>4 because>5 but>5 contraction>2 contraction>3 day>1
+          does>3 never>2 noun>1 number>2 number>6 number>7 or>1 or>2 order>4 owned>3 owned>4 owned>5 owner>1
+          owner>4 particle>2 particle>6 person>1 person>4 pointer>1 pointer>4 pointer>6 praise>5 praise>6
+          preposition>2 preposition>4 s>2 subject>1 subject>3 subject>4 subject>5 then>1 then>4 to>4 unit>1 unit>4
+          verb>1 verb>2 want>1 want>6
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>5 article>2 be>2 because>3 because>6 contraction>1 do>3 er>1 hello>1 ing>1 kit>1 kit>4 never>1 noun>4
+          or>3 owned>1 owner>3 owner>6 part>1 pointer>2 preposition>1 subject>2
+        `,
+      ],
+      [-0.75, 'adjective>1 adverb>1 amount>1 amount>4 order>1 other>1 owner>2'],
+      [-1, 'compared>1'],
+    ],
+    after2: [
+      [1, "against that'll"],
+      [0.75, 'asked eat lot lunges red seven stays switch through'],
+      [
+        0.5,
+        `
+          19 85 again anybody anything are as breath clicked comes doing dull easy eighty else everybody's finding
+          fluff folks forwards goes hot kicks know letting long looks marged minute neck one's onto park plan proud
+          questions quick record rules rush sharp shoes shouldn't six slides stations stretch sure swinging takes
+          third thrusts took turning us used was we we've were wherever written yourself
+        `,
+      ],
+      [
+        0.25,
+        `
+          100 60 a1 about across always arch bales bar's bars begin bench bending bent best bird blades boiler
+          breaths brush burpees bus button calf cardigan careful chalk change cheer clams comfy cooked cooler crawl
+          cross crossed crush dead didn't dog done drift drifting drinks ear external face facing faster fella
+          fifth flamingo flatten flop foot foot's force forced gentle grandad grip gripping hand hang heard heart
+          heel hill hip's home hops how hug jerking jug kilo knee kneeling lighter literally lock looked looking
+          loosen lovely lying makes many march met might more moves normally number offs on option over pad pain
+          painting pair pedal phone physio pigeon plank planned please plonking point position post power priya
+          prize progress ra rained ratio relax repetitions reset roll round rounds rowed rows say scale seconds
+          seeing set shake should showing shrugging sister skip slowly spine spread sprints stay steps stick
+          strokes strong summer supposed swings tables tailbone taken tall taller tap teacher thing things those
+          tip trouble turned turns two two's uh voice wee where which wings wrote yank
+        `,
+      ],
+      [
+        -0.25,
+        `
+          20 22 30 34 above and ankle answer anyone ask asking awake baby back backs be beat belly bit blow blues
+          board bone bother bottom broke buckles call came cheat cheating check child's chin cleans control count
+          counting counts cushion degrees do doesn't don't downs draw drop ease eight eighteen end even faces feels
+          finished fists flat floor forearms forget form front getting give going gone grab ground half hands happy
+          he he's height help her higher hips hold i'll in inside instead it's jacks jump just keep kids kilos land
+          last later leaves legged length let letter lie light like loads make metres mine's moaning much my near
+          necks nice night nine nose not nothing o'clock open or other past people plenty pointing pressure promise
+          raise rather real really ring rolling run rushing saving says seen shame single slide sorry sort split
+          squeezes stands stood stop take ten thank this thought thousand thumbs thursday till times today told top
+          towards towel tuck tuesday twenty twice twists upright use waiting way we'll welcome while whole width
+          with without wobble word yet you
+        `,
+      ],
+      [
+        -0.5,
+        `
+          8 because behind between both breathe by chair come couldn't day elbows every eyes hard head heels holds
+          i i'm i've if its leave look minutes month morning ninety no nobody's okay ones pounds punch ready see
+          she side sides so some somebody somebody's squeeze stand tell than then there these they're thirty toes
+          tonight too turn twelve ups watch week well year you'll
+        `,
+      ],
+      [-0.75, "been before isn't nobody same they"],
+    ],
+    'kind-ahead': [
+      [1.25, 'particle>subject>verb'],
+      [
+        1,
+        `
+          and>contraction>article article>other>be because>contraction>article preposition>owner>order
+          preposition>owner>particle
+        `,
+      ],
+      [
+        0.75,
+        `
+          adjective>and>other adverb>verb>because and>article>order and>contraction>owner and>verb>because
+          contraction>did>article never>noun>owner never>verb>owner number>and>verb number>number>and
+          order>unit>subject other>article>contraction other>does>number other>subject>particle owner>part>be
+          part>adjective>preposition part>and>part part>be>ing particle>adjective>particle particle>because>subject
+          particle>part>does particle>particle>particle particle>preposition>number subject>noun>preposition
+          subject>verb>number verb>article>kit verb>subject>part
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>and>adjective adjective>of>article adjective>part>because adjective>part>do adjective>part>does
+          adjective>preposition>to adjective>subject>verb adverb>adjective>verb adverb>article>ing
+          adverb>subject>verb and>article>unit and>because>contraction and>never>verb and>noun>particle
+          and>noun>verb and>number>contraction and>number>kit and>other>subject and>verb>contraction
+          article>adjective>kit article>adjective>owned article>amount>of article>ing>owner article>kit>amount
+          article>kit>does article>of>subject article>owned>article article>part>modal article>part>unit
+          article>unit>particle article>verb>article because>be>subject because>because>subject
+          because>contraction>did because>contraction>subject because>number>unit because>pointer>be
+          because>subject>verb contraction>article>praise contraction>do>number contraction>have>number
+          contraction>ing>particle contraction>never>preposition contraction>number>number
+          contraction>other>article contraction>preposition>number contraction>verb>article contraction>verb>number
+          contraction>want>pointer did>article>adjective do>never>verb have>article>kit hello>article>noun
+          hello>because>owner hello>subject>day kit>does>preposition kit>owner>part kit>particle>verb
+          kit>preposition>article never>other>owner never>verb>particle noun>article>kit noun>article>particle
+          noun>subject>preposition number>and>number number>number>number number>number>particle number>to>verb
+          number>unit>article number>unit>of other>article>adjective other>article>part other>particle>of
+          other>preposition>preposition other>subject>adverb owned>ing>particle owner>part>does owner>person>modal
+          part>adjective>part part>adverb>preposition part>ed>preposition part>ing>preposition part>noun>particle
+          part>part>noun part>particle>never part>particle>subject part>preposition>adjective part>preposition>kit
+          part>preposition>part part>to>article part>verb>particle particle>adverb>because particle>and>article
+          particle>number>number particle>order>subject particle>preposition>subject preposition>because>subject
+          preposition>owner>adjective preposition>preposition>article preposition>preposition>number s>never>verb
+          subject>and>particle subject>be>article subject>be>ing subject>did>preposition subject>do>article
+          subject>have>article subject>never>other subject>unit>particle subject>verb>particle subject>verb>subject
+          subject>want>to then>contraction>article to>other>verb unit>particle>preposition verb>because>adjective
+          verb>part>because verb>particle>preposition verb>preposition>to verb>subject>preposition verb>to>verb
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>adjective>unit adjective>contraction>never adjective>does>preposition adjective>kit>contraction
+          adjective>noun>because adjective>noun>of adjective>noun>part adjective>owned>article
+          adjective>part>contraction adjective>part>part adjective>part>preposition adjective>part>s
+          adjective>part>verb adjective>particle>article adjective>preposition>contraction
+          adjective>subject>preposition adjective>unit>particle adjective>unit>preposition adjective>verb>to
+          adverb>adjective>adjective adverb>adjective>article adverb>article>adjective adverb>article>subject
+          adverb>article>unit adverb>because>article adverb>because>owner adverb>other>article adverb>part>noun
+          adverb>verb>owner amount>of>ing and>adjective>subject and>article>adjective and>article>ing
+          and>contraction>do and>contraction>number and>have>article and>other>part and>particle>and
+          and>particle>contraction and>particle>s and>particle>subject and>particle>to and>particle>verb
+          and>then>article and>verb>owner article>adjective>adjective article>ing>contraction article>ing>particle
+          article>ing>preposition article>kit>noun article>noun>adjective article>noun>be article>noun>order
+          article>noun>preposition article>number>article article>number>verb article>order>owned
+          article>other>adverb article>other>does article>other>or article>owned>adverb article>part>does
+          article>part>have article>part>noun article>particle>other article>s>adverb article>unit>adjective
+          article>unit>hello article>verb>particle be>subject>adjective be>subject>article
+          because>adjective>because because>article>part because>contraction>owner because>owner>adjective
+          because>owner>particle because>subject>be compared>noun>preposition contraction>adjective>never
+          contraction>adjective>preposition contraction>adverb>number contraction>amount>preposition
+          contraction>article>adjective contraction>article>adverb contraction>article>unit contraction>did>owner
+          contraction>do>pointer contraction>ing>because contraction>never>do contraction>noun>preposition
+          contraction>number>unit contraction>owner>other contraction>particle>preposition
+          contraction>subject>subject contraction>verb>subject did>subject>article do>number>article do>owner>noun
+          do>subject>hello do>subject>number does>part>adjective does>verb>particle have>article>praise
+          have>article>verb hello>article>adjective hello>article>kit hello>because>subject
+          hello>contraction>adjective hello>contraction>article hello>particle>preposition hello>subject>article
+          hello>subject>hello hello>verb>subject ing>adjective>verb ing>particle>verb ing>preposition>preposition
+          ing>preposition>to ing>subject>particle kit>article>kit kit>be>preposition kit>does>article
+          kit>or>article kit>particle>kit kit>particle>never kit>particle>noun kit>particle>subject
+          kit>preposition>adjective kit>preposition>part kit>preposition>pointer kit>subject>part
+          modal>verb>particle never>adjective>preposition never>be>ing never>ing>article never>ing>preposition
+          never>other>article never>verb>article never>verb>preposition noun>article>number noun>object>particle
+          noun>owner>part noun>particle>and noun>particle>preposition noun>particle>subject noun>particle>to
+          noun>preposition>number noun>subject>adverb noun>subject>subject noun>then>article noun>verb>contraction
+          number>adjective>part number>amount>number number>and>particle number>article>part
+          number>because>contraction number>contraction>article number>kit>subject number>number>praise
+          number>number>subject number>of>pointer number>particle>number number>praise>and
+          number>preposition>number number>unit>ing number>unit>particle number>verb>article number>verb>owner
+          order>amount>particle order>article>other order>number>and order>of>article order>subject>and
+          order>unit>number other>amount>preposition other>article>kit other>article>other other>because>article
+          other>because>contraction other>because>pointer other>contraction>ing other>kit>subject other>noun>adverb
+          other>noun>subject other>noun>verb other>other>verb other>part>verb other>particle>article
+          other>particle>because other>person>verb other>pointer>be other>s>preposition other>s>verb
+          other>subject>article other>subject>other other>to>owner other>verb>part owned>preposition>article
+          owner>part>have owner>part>modal owner>person>did owner>person>do part>adjective>never part>adjective>to
+          part>adverb>part part>article>compared part>article>part part>be>adverb part>ing>particle
+          part>kit>preposition part>never>article part>never>verb part>noun>never part>number>unit
+          part>other>particle part>part>and part>particle>adjective part>particle>be part>particle>contraction
+          part>particle>part part>particle>preposition part>preposition>other part>preposition>owner
+          particle>adjective>article particle>and>particle particle>and>preposition particle>preposition>other
+          particle>to>preposition particle>to>subject pointer>be>article praise>and>adjective
+          praise>other>contraction praise>verb>preposition preposition>adjective>other preposition>article>number
+          preposition>article>of preposition>article>praise preposition>ing>article preposition>noun>contraction
+          preposition>number>adjective preposition>number>number preposition>of>article preposition>owner>owned
+          preposition>owner>person preposition>subject>do preposition>to>article preposition>to>other
+          preposition>unit>number s>adverb>preposition s>and>s subject>adverb>verb subject>article>number
+          subject>be>adverb subject>be>want subject>did>owner subject>did>pointer subject>do>never subject>have>ed
+          subject>modal>hello subject>modal>never subject>modal>other subject>modal>verb subject>modal>want
+          subject>never>want subject>other>number subject>other>other subject>part>verb subject>preposition>pointer
+          subject>subject>be subject>subject>verb subject>verb>never subject>want>article then>article>noun
+          then>article>other then>verb>preposition to>noun>preposition to>other>particle to>verb>adjective
+          to>verb>article to>verb>subject unit>article>other unit>article>s unit>preposition>because
+          verb>adjective>and verb>adjective>because verb>adjective>noun verb>adjective>subject verb>and>amount
+          verb>and>particle verb>article>er verb>article>particle verb>article>praise verb>article>unit
+          verb>article>verb verb>ing>article verb>never>noun verb>object>contraction verb>object>particle
+          verb>object>verb verb>owner>other verb>owner>part verb>part>article verb>particle>adverb
+          verb>particle>article verb>particle>hello verb>particle>kit verb>particle>part verb>particle>particle
+          verb>particle>verb verb>pointer>subject verb>preposition>adverb verb>preposition>article
+          verb>preposition>owner verb>preposition>subject verb>subject>contraction verb>subject>particle
+          verb>verb>verb want>amount>verb want>to>other
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>adjective>adjective adjective>adverb>contraction adjective>amount>because
+          adjective>amount>preposition adjective>because>contraction adjective>never>verb adjective>noun>adjective
+          adjective>noun>particle adjective>noun>preposition adjective>number>unit adjective>part>and
+          adjective>part>ing adjective>part>kit adjective>preposition>owner adjective>subject>does
+          adjective>subject>modal adjective>then>verb adjective>to>adjective adjective>unit>and
+          adjective>unit>because adjective>verb>owner adjective>verb>particle adverb>adjective>part
+          adverb>because>subject adverb>preposition>owner amount>of>article amount>preposition>article
+          and>adjective>part and>adjective>preposition and>adjective>verb and>amount>of and>article>other
+          and>contraction>adjective and>contraction>adverb and>contraction>ing and>contraction>other
+          and>contraction>preposition and>contraction>subject and>contraction>want and>never>article
+          and>noun>subject and>number>preposition and>other>article and>particle>adjective and>particle>adverb
+          and>subject>ed and>subject>noun and>subject>other and>then>verb and>verb>adjective and>verb>object
+          and>verb>preposition article>adjective>because article>adjective>noun article>adjective>of
+          article>adjective>preposition article>amount>because article>ing>kit article>ing>other article>kit>and
+          article>kit>because article>kit>particle article>kit>verb article>noun>and article>noun>particle
+          article>noun>subject article>noun>then article>order>unit article>other>contraction
+          article>other>particle article>part>and article>part>part article>s>because article>unit>number
+          article>unit>verb article>verb>because article>verb>preposition because>article>adjective
+          because>article>order because>because>article because>contraction>do because>contraction>never
+          because>contraction>particle because>contraction>verb because>do>pointer because>owner>noun
+          because>subject>adjective because>subject>ed because>subject>never because>subject>noun
+          because>subject>unit compared>preposition>subject contraction>adjective>because
+          contraction>article>article contraction>article>hello contraction>article>kit
+          contraction>because>contraction contraction>did>adverb contraction>did>other contraction>did>subject
+          contraction>ed>particle contraction>ed>subject contraction>ing>adverb contraction>never>article
+          contraction>noun>article contraction>number>preposition contraction>other>preposition
+          contraction>other>subject contraction>owner>noun contraction>subject>and contraction>verb>preposition
+          do>subject>preposition does>preposition>article ed>particle>preposition have>article>adjective
+          have>article>amount have>article>other hello>and>article hello>end>end hello>part>preposition
+          hello>subject>verb hello>verb>adjective hello>verb>particle ing>particle>because kit>because>contraction
+          kit>contraction>article kit>noun>article kit>particle>part kit>preposition>number never>article>noun
+          never>hello>preposition never>other>verb never>verb>object never>verb>verb noun>article>order
+          noun>article>part noun>because>subject noun>number>number noun>number>preposition noun>part>noun
+          noun>particle>because noun>particle>number noun>subject>modal noun>subject>verb noun>verb>preposition
+          number>and>article number>and>contraction number>because>subject number>kit>and number>other>subject
+          number>s>of number>to>article number>unit>and number>unit>never number>unit>verb object>preposition>owner
+          of>owner>part or>owner>part or>verb>particle order>part>preposition order>to>subject order>unit>other
+          order>unit>verb other>adjective>part other>article>ing other>because>owner other>does>article
+          other>noun>number other>noun>preposition other>number>number other>particle>verb
+          other>preposition>article other>preposition>owner other>subject>verb other>verb>particle owner>part>and
+          owner>part>number owner>part>part owner>part>particle owner>part>preposition owner>person>because
+          part>adjective>noun part>adjective>other part>adverb>contraction part>adverb>noun part>adverb>verb
+          part>and>then part>and>verb part>hello>and part>ing>number part>never>ing part>noun>adverb
+          part>noun>article part>noun>number part>number>number part>part>adjective part>particle>number
+          part>particle>of part>particle>person part>to>part part>to>verb part>verb>subject particle>article>other
+          particle>because>article particle>number>unit particle>of>number particle>of>subject particle>owner>part
+          particle>part>adjective particle>part>preposition particle>particle>preposition
+          particle>preposition>adjective particle>preposition>contraction particle>subject>want particle>to>verb
+          particle>verb>preposition preposition>article>adjective preposition>article>ing preposition>article>noun
+          preposition>article>order preposition>article>s preposition>article>verb preposition>contraction>ing
+          preposition>number>and preposition>owner>kit preposition>part>to preposition>preposition>owner
+          preposition>subject>and preposition>subject>because s>part>adjective s>preposition>article
+          subject>adjective>part subject>adjective>verb subject>adverb>because subject>be>adjective
+          subject>be>because subject>be>verb subject>because>owner subject>because>subject
+          subject>contraction>article subject>did>subject subject>do>preposition subject>does>number
+          subject>have>did subject>have>other subject>have>preposition subject>kit>particle subject>modal>noun
+          subject>never>verb subject>noun>article subject>other>article subject>part>ing subject>part>particle
+          subject>particle>preposition subject>preposition>number subject>preposition>owner subject>subject>modal
+          subject>unit>preposition then>particle>to to>article>adjective to>article>kit to>owner>part
+          to>verb>preposition unit>number>number unit>number>unit unit>particle>subject unit>preposition>article
+          verb>adjective>preposition verb>adverb>contraction verb>article>adjective verb>article>order
+          verb>article>s verb>because>subject verb>because>verb verb>noun>part verb>number>number
+          verb>object>adjective verb>owner>person verb>particle>amount verb>particle>compared verb>particle>other
+          verb>preposition>object verb>preposition>pointer verb>subject>and verb>subject>because verb>subject>did
+          verb>subject>other verb>subject>subject verb>subject>verb verb>verb>adjective verb>verb>article
+          verb>verb>owner verb>verb>particle verb>verb>subject
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>verb>article adverb>because>contraction and>article>kit and>noun>article and>number>and
+          and>owner>part and>particle>article and>particle>preposition and>preposition>article and>verb>article
+          article>adjective>part article>noun>number article>number>unit article>other>because article>part>verb
+          article>unit>and because>subject>want contraction>adverb>subject contraction>ing>and
+          contraction>want>preposition hello>subject>preposition kit>particle>and never>noun>subject
+          never>verb>subject noun>article>amount noun>preposition>owner number>contraction>ing
+          number>number>preposition number>unit>to order>unit>and order>unit>because other>article>noun
+          other>because>subject other>part>particle other>subject>modal part>be>article part>noun>adjective
+          part>noun>verb part>particle>and part>preposition>number part>preposition>verb part>verb>article
+          particle>article>kit particle>because>contraction preposition>article>part preposition>owner>other
+          preposition>owner>part subject>ed>subject subject>other>subject subject>verb>contraction
+          subject>verb>other subject>want>object then>article>part then>noun>particle verb>article>amount
+          verb>noun>verb verb>number>unit verb>particle>and verb>particle>contraction verb>pointer>particle
+          verb>preposition>contraction verb>subject>adjective verb>to>subject
+        `,
+      ],
+      [-0.75, 'and>article>amount number>number>unit'],
+      [-1, 'and>number>unit because>subject>preposition'],
     ],
     other: [
       [1.5, 'line'],
       [0.75, 'placed'],
       [0.5, 'may-open opens'],
-      [-0.5, 'goes-on'],
+      [-0.25, 'goes-on'],
     ],
-    after: [
-      [1.5, "somebody's"],
-      [1.25, 'my oh same second thank'],
-      [
-        1,
-        `
-          anybody blow breathe good have let's lovely nice no nose nothing okay reds shake sigh squash then
-        `,
-      ],
-      [
-        0.75,
-        `
-          actually any anyone beginners big both bottom cardigans chest elbows empty grow hooks i'll if inner kneel
-          knuckles long mine's proud save see settle short slow smooth somebody sorry swap switch ten we'll
-          whoever's
-        `,
-      ],
+    'first-kind': [
+      [0.75, 'ing>adjective number>part number>then verb>owned'],
       [
         0.5,
         `
-          10 4 5 after almost anyway ask avoid banana before bell bow breath bye calves can't chat check chin's
-          choose crush did do don't double drink eighteen elbow everything eyes faster feeling fifteen fingertips
-          flip follow forearms front gloves great hamstrings handle he heavier heels hm hmm how i i'm ice imagine
-          keep leave lengthen little look lose main mats maybe moose most muscle nearly nineteen nobody nobody's
-          number option pain pedal pelvis pickpockets picture piece plates pop rate reset righto rings rolling
-          safety shaky's she's shins shorten sip sit six skaters small so soft some splits stand ta tall thanks
-          tingling tip top tummy twelve twenty unhurried whole wring wrist
+          adjective>contraction adjective>number article>contraction article>er contraction>and contraction>owned
+          have>hello have>preposition hello>because hello>kit ing>pointer kit>number never>do never>number
+          noun>pointer noun>praise number>never number>owner number>verb order>part other>and other>hello
+          other>subject owner>owner part>number part>other part>person part>verb particle>contraction
+          person>subject pointer>because praise>number preposition>adjective preposition>part unit>never verb>did
+          verb>ed verb>other verb>praise
         `,
       ],
       [
         0.25,
         `
-          1 18 20 45 7 8 9 add aim another arms baby backs backside bad bands bar barre beautiful bench best blue
-          blues bouncing bounds brace bring buckles build bum bum's bums busy butt cardigan careful carioca cat
-          chain change cheerio chin chins clear clock's cobra collars confident crawl crease crisp cross dave
-          deadlifts drawers duck ease excuse feel filing finish five flatten four full gather guard halfway halo
-          hands hang hanging hay he'd he's heal heals heart here's hill hinge hollow how's it's joyce kneecap knees
-          lamp lap last lats lazy leap less lie lively load loads loop loose loosen low mailbox marvellous mine
-          mini minute minute's narrow neck necks never new noodle notice numbers only onto paddle phones pick
-          pigeon pinch pins plank postman pretend progress puff quit race rack racks ratio ray red repeat safeties
-          scoot seven shift shoes shoulders shove shrugging shuffle simply skin skip slam sleepy slower soles
-          somewhere speed spend spice squats squeeze standing station steady sticks straighten straps sure take
-          there's these third tiny tire today's trace try tuesday turf's twice twisted upper want water weights
-          what while who's whose wrists you'd zip
+          adjective>adverb adjective>order adjective>praise adjective>subject adjective>verb adverb>and
+          adverb>article adverb>never adverb>part adverb>person adverb>s amount>adjective amount>never and>compared
+          and>est and>part and>s and>then article>because article>do article>hello article>number article>particle
+          be>subject but>number but>subject contraction>adjective contraction>contraction contraction>hello
+          contraction>order contraction>particle did>verb do>never do>owner do>particle do>person does>hello
+          does>verb ed>do er>preposition have>adverb have>because have>particle hello>modal hello>s hello>verb
+          ing>adverb ing>because ing>kit ing>owner kit>adjective kit>because kit>contraction kit>does kit>to
+          never>adjective never>did never>ed never>praise never>then noun>because noun>compared noun>contraction
+          noun>do noun>noun noun>then noun>to noun>want number>adverb number>because number>contraction
+          number>order number>other number>owned object>because or>contraction or>or or>s order>adjective order>and
+          other>adjective other>modal other>number other>part other>s other>verb owned>did owned>hello
+          owner>contraction part>amount part>contraction part>do particle>amount particle>article particle>because
+          particle>s pointer>number pointer>order pointer>pointer pointer>subject praise>contraction praise>have
+          praise>order praise>particle praise>preposition praise>verb preposition>hello s>amount
+          subject>contraction subject>est subject>hello subject>then then>unit then>verb unit>because verb>amount
+          verb>contraction verb>number verb>pointer verb>s
         `,
       ],
       [
         -0.25,
         `
-          'em 2 24 25 40 90 all alone along always and aren't asked asleep bang barbell bear been bells bend better
-          bird bit board bones box breathing button calf call called calls came can circle class clean cleans
-          closer cold coming completely counts curl curls dead deep dips dog done drift drop ear easier eat either
-          else end evening ever except fall far favourite fine finished fives float fold forwards fours frame free
-          further getting going gone got had hamstring heel held her hike himself his hold holds hops hot impact in
-          isn't it'll job k kick kiss know late later left length lengths level lifts longer lunge lying machine
-          make makes means mind money month moves need night ninety now o'clock on one's opening otherwise out over
-          overhead pace pair paired per phone pigeons pocket pull pulled pushup put raise raised raises really
-          reverse ring roll russian sag say sets she shoulder show sides sideways sink slide slides split sprints
-          squish starts stay steps swing takes taller taps tea teach the through thursday time tires toe told too
-          touches towards towel tuck turn two unless up upright us version wet whenever where who why wide widen
-          wider width will without works would written wrong year years your
+          adjective>does adjective>ing adjective>kit adjective>other adverb>adjective adverb>does adverb>other
+          adverb>pointer amount>because amount>pointer amount>s amount>subject and>amount and>did and>ing and>of
+          and>owner and>subject and>to and>unit article>did article>does article>pointer article>praise
+          article>preposition article>s article>to article>unit be>hello because>be because>did because>does
+          because>ing because>never because>noun because>other because>particle because>pointer because>preposition
+          because>s because>subject because>to because>unit contraction>article contraction>because contraction>er
+          contraction>noun contraction>number contraction>object contraction>of contraction>other contraction>owner
+          contraction>pointer contraction>preposition contraction>to do>preposition do>subject est>contraction
+          have>and hello>contraction hello>do hello>never hello>order hello>subject ing>and ing>article ing>noun
+          kit>article kit>kit kit>part kit>preposition kit>subject never>because never>noun never>other never>owner
+          never>pointer never>s never>to noun>adjective noun>article noun>owner noun>preposition noun>unit
+          number>do number>does number>of number>unit or>article or>because or>never or>preposition order>article
+          order>noun order>number order>order order>other order>particle order>unit order>verb other>amount
+          other>article other>never other>particle owned>noun owned>other owned>owner owned>pointer owner>and
+          owner>do owner>noun owner>number owner>pointer owner>subject part>article part>be part>because part>does
+          part>ed part>hello part>or part>owned part>particle part>preposition part>subject particle>noun
+          particle>number particle>particle particle>preposition person>contraction pointer>adverb pointer>be
+          pointer>kit praise>adverb preposition>adverb preposition>article preposition>preposition preposition>s
+          s>and s>kit s>number subject>because subject>did subject>does subject>ing subject>kit subject>modal
+          subject>never subject>object subject>of subject>order subject>preposition subject>unit then>amount
+          then>and to>verb unit>adverb unit>article unit>number unit>particle verb>because verb>have verb>ing
+          verb>object verb>of verb>preposition verb>subject want>article
         `,
       ],
       [
         -0.5,
         `
-          60 a an apart arm at away backwards behind bent between blades bone breaths by count day does doing door
-          drive enough er every feels floor for get gets hard haven't head help higher hip hundred instead into it
-          its knee leaves lift like line lot metres minutes more morning much not or park position press round
-          rounds row says seat seconds shin since sort squat stays straight stretch stuff than that there they're
-          thing things this times to tucked twist under until ups was way week weeks what's when which work yes yet
-          you you're yourself
+          adjective>because adjective>part adjective>unit adverb>contraction adverb>preposition and>object
+          article>be article>subject because>contraction because>number because>verb contraction>adverb
+          contraction>be contraction>compared contraction>do contraction>ed hello>and kit>hello kit>particle
+          noun>and noun>hello noun>particle number>amount number>to other>adverb other>noun other>other owner>kit
+          part>never part>order part>then particle>then pointer>other pointer>verb praise>person praise>praise
+          preposition>contraction preposition>number s>contraction subject>adverb subject>amount subject>and
+          subject>noun subject>owner subject>s verb>compared verb>do verb>particle
+        `,
+      ],
+      [-0.75, 'because>do'],
+    ],
+    'word-first-kind': [
+      [0.75, 'keep>and so>verb'],
+      [
+        0.5,
+        `
+          3>and 5>preposition a>do add>because arms>subject as>contraction bend>article blow>other breathe>because
+          breathe>number breathe>part bring>preposition bum>preposition calf>part come>article don't>number
+          eight>other elbow>because elbows>to er>preposition everybody>because everybody>verb feel>and five>because
+          five>pointer five>preposition get>kit go>adjective go>contraction good>verb hands>other have>preposition
+          he's>preposition high>adjective hip>part i'm>article i>hello it's>adjective it's>ing it>kit it>subject
+          joyce>hello keep>verb land>because lean>number leave>other let>subject like>verb make>preposition
+          make>verb my>contraction never>preposition no>number no>verb okay>s on>ing only>part other>verb
+          out>article out>part pick>verb pull>verb punch>and racks>does reach>article rest>contraction
+          rings>because roll>other round>noun second>subject sit>article slow>part so>amount so>other so>part
+          somebody>contraction somebody>number stay>verb take>verb ten>adverb that's>adjective that's>and
+          that's>hello that's>number that's>order that's>part that>because the>adjective the>part
+          there's>contraction they>verb think>verb third>part thirty>adjective three>because three>s twelve>other
+          two>adjective two>noun up>preposition walk>adverb watch>because you're>subject
         `,
       ],
       [
-        -0.75,
+        0.25,
         `
-          ahead are as but comes each fifty first foot go goes hand height here home is leg lets me next of one
-          ones open slowly them today together with you've
+          10>number 10>unit 12>and 3>number 5>article 8>then a>contraction a>er about>subject after>adverb aim>part
+          all>hello alright>verb and>compared and>est and>part and>s and>then ankling>adjective any>article as>verb
+          ask>because back>because back>noun balance>subject because>amount because>part because>unit before>noun
+          belly>ing bend>adverb bend>to big>because both>adverb both>number bottom>and breathe>adjective
+          breathe>adverb breathe>ing breathe>kit breathe>noun bring>because bring>number but>number but>subject
+          by>other change>and change>noun chat>subject check>be check>verb chest>preposition come>pointer count>and
+          cross>verb do>never do>person don't>adjective don't>do don't>then don't>unit down>verb drag>particle
+          drop>to drop>verb eight>adjective eight>be eight>hello eight>part eight>verb elbows>because elbows>part
+          evening>subject evening>verb every>contraction everyone>subject everything>verb exhale>preposition
+          eyes>adjective face>article feel>because feet>and feet>particle fifteen>amount fifteen>and
+          fifteen>subject find>amount find>particle first>part five>contraction five>verb fold>adjective
+          for>article for>subject forearm>part forty>and four>because four>particle from>other gently>article
+          get>hello get>particle get>preposition give>subject go>amount go>part go>praise goblet>subject
+          goblet>verb good>and good>particle got>verb grab>kit half>preposition hands>and hang>and hang>subject
+          hang>then have>because have>hello have>particle he>because heel>adjective heel>particle heels>adjective
+          here's>article hip>verb hips>other hm>article hold>or hold>verb hold>want hollow>adjective hook>and
+          how>other how>subject hug>owner i'd>verb i'll>adjective i'll>contraction i'll>hello i'll>noun i'll>part
+          i'm>because i'm>hello i'm>order i'm>preposition i've>contraction i've>noun i've>part i>contraction
+          if>number if>praise in>subject inner>part it's>kit it's>order it>contraction it>other it>part it>person
+          jump>preposition just>verb keep>pointer keep>s keep>to knee>article knees>adverb knees>never knees>number
+          knees>other knees>unit last>adjective last>and last>contraction lean>other leave>be left>praise
+          let's>adverb let's>subject let>contraction let>kit let>never like>because like>part like>preposition
+          little>part long>noun long>number look>part look>subject lovely>adjective lovely>hello lovely>preposition
+          low>verb lower>number lower>owner make>because make>noun me>because mind>subject mine's>hello mine>other
+          mine>verb mini>part minute>because morning>have move>to move>verb my>verb nearly>and never>kit
+          never>never next>subject nice>never nice>number nice>order nine>and ninety>particle no>adjective no>ed
+          no>hello no>or no>preposition nobody>adjective nobody>number not>because not>do not>verb nothing>article
+          notice>part off>contraction on>and one>adverb one>contraction one>ed one>hello one>number one>other
+          one>praise one>to or>contraction or>or or>s other>noun other>part out>adjective out>subject over>kit
+          palms>verb park>preposition pause>and pause>article pedal>because people>subject please>article
+          press>contraction press>pointer pretend>because pull>because pull>never pull>number push>adverb
+          put>adverb put>number put>or quick>verb quicker>verb rest>adjective ribs>verb right>day right>other
+          right>owner right>particle rotate>verb row>subject same>article same>noun same>other same>preposition
+          same>verb scale>preposition second>does second>preposition set>unit settle>article settle>because
+          seven>preposition she>number shift>amount shin>kit shins>article shoulder>s shuffle>preposition sit>kit
+          sit>subject six>subject slow>contraction slow>never slow>then slow>verb socks>article somebody's>and
+          somebody>noun sorry>article sorry>contraction squat>does squat>part squats>number squeeze>hello
+          squeeze>then stack>verb start>unit stay>adverb stay>and stay>contraction steady>subject stop>article
+          stop>number stop>particle stop>verb straight>ing straight>particle straighten>preposition
+          suitcase>subject swap>adjective switch>adjective take>noun take>other take>subject ten>adjective
+          thank>article thank>verb thanks>hello that'll>hello that's>did that's>never that's>particle
+          that's>preposition that's>s that>order that>preposition then>unit then>verb there's>because there>other
+          there>particle they're>verb they've>and they>particle thighs>noun think>adjective this>pointer
+          thread>verb three>contraction three>owner three>part thumbs>noun tilt>verb time>noun toes>hello too>verb
+          top>contraction towards>adjective tuck>noun tuck>subject turn>or twelve>order twelve>verb twenty>because
+          twenty>have twenty>preposition two>have two>subject two>then um>verb use>article use>ed use>noun use>verb
+          walk>particle we'll>other we'll>verb we're>particle we>article we>because we>pointer weight>verb
+          whatever>because when>article where>article where>verb whether>subject while>article while>preposition
+          who>adjective with>other work>other yes>noun yes>number you'll>noun you're>and you're>contraction
+          you're>kit you're>noun you're>person you've>number you've>verb you>ing you>or you>subject your>owner
+          zip>adjective
         `,
       ],
-      [-1, 'again because close forward please point presses till were'],
+      [
+        -0.25,
+        `
+          12>subject 2>and 2>because 2>hello 5>and a>never about>number actually>article after>number after>verb
+          all>part and>amount and>did and>ing and>of and>owner and>subject and>to and>unit another>noun any>verb
+          anybody>other anybody>verb arms>adjective arms>adverb arms>because bar>article because>other before>verb
+          bell>part bend>noun bend>part bend>then bend>verb big>noun both>contraction both>part bottom>because
+          bottom>verb breathe>preposition bridges>then bring>contraction bring>part bring>particle build>noun
+          chest>noun chest>particle chin>verb come>and come>hello come>noun do>preposition don't>adverb don't>other
+          don't>owner don't>particle don't>to don't>verb double>because down>adjective down>noun down>preposition
+          draw>noun drive>noun drop>noun ease>never eight>contraction eight>praise elbow>part elbows>noun
+          elbows>particle feel>adjective feet>because feet>hello feet>subject find>other five>adjective
+          five>subject float>and for>verb from>noun from>subject front>part front>verb give>because go>because
+          go>preposition good>hello grab>subject grab>verb half>subject hands>preposition hang>contraction
+          hang>number hang>part hang>preposition have>adjective have>and have>verb heavier>because heel>order
+          heels>verb high>part hip>order hold>article hold>hello hold>part hold>preposition hook>verb i'd>because
+          i'll>because i'll>never i'm>adjective i'm>and i'm>noun i'm>number i'm>other i'm>subject i've>order
+          i've>owner i've>verb i>adjective i>amount i>do i>ed i>have i>ing i>noun i>owner i>subject ice>because
+          if>adjective if>adverb if>amount if>do if>does if>have if>ing if>never if>noun if>or if>other if>particle
+          if>preposition if>subject if>unit imagine>contraction in>article instead>verb is>hello it's>amount
+          it's>be it's>other it's>owned it's>preposition it>and it>because it>noun it>owner just>article
+          keep>adjective keep>because keep>never knee>because knees>because knees>contraction knees>noun knees>part
+          knees>verb l>verb leave>contraction leave>verb let's>contraction let's>number let's>part let>adverb
+          let>other let>preposition lie>kit like>and like>never like>other little>noun long>particle
+          look>contraction look>hello look>number lose>because lower>contraction make>amount make>other
+          make>subject mine>article morning>verb move>noun my>number my>preposition my>s next>contraction next>verb
+          nice>adjective no>ing no>s no>subject nobody's>noun not>noun now>adjective now>part now>pointer
+          now>preposition number>verb okay>verb on>contraction on>other one>and one>kit one>part only>adjective
+          only>because only>contraction or>article or>because or>never or>preposition other>adjective other>because
+          other>preposition out>because out>particle out>preposition palms>part pause>because peel>verb
+          people>contraction pick>and pick>contraction picture>ing press>because press>verb pull>adjective
+          pull>part push>hello push>noun push>particle push>preposition put>article put>contraction put>particle
+          put>preposition put>subject reach>and reach>part reds>verb rest>part rest>preposition ribs>never
+          right>adjective right>order rings>verb roll>and roll>hello same>adjective same>contraction second>part
+          second>particle second>unit see>verb set>adverb sharp>never shoulder>adjective shoulders>part
+          shoulders>verb sit>adverb sit>and sit>particle sit>praise sit>preposition six>s six>verb slide>adverb
+          slide>because slow>adjective so>do so>noun so>preposition so>s soak>subject soften>noun somebody>because
+          somebody>order somebody>verb squash>noun stand>and stand>because stand>hello stand>never stay>because
+          step>because step>then stop>contraction stop>never stop>owner straight>article straighten>noun
+          swap>because swing>adjective switch>part take>adjective take>kit take>part tell>contraction ten>other
+          thank>subject that's>adverb that's>compared that's>contraction that's>ed that's>ing that>part the>and
+          the>be the>owned the>subject the>verb then>amount then>and there's>other there>never there>subject
+          they>article this>article this>contraction this>other three>amount three>praise three>subject tip>verb
+          to>verb today>subject toes>particle toes>subject top>verb turn>article turn>hello turn>subject
+          twelve>because twelve>noun two>adverb two>amount two>hello two>kit two>preposition up>then use>because
+          walk>amount walk>and walk>article walk>number walk>subject water>verb we'd>subject we'll>article
+          we'll>number we'll>order we'll>preposition we're>number we've>number we>adverb we>number when>other
+          which>contraction whoever's>pointer with>number with>preposition yes>contraction you'd>verb
+          you're>article you're>because you're>preposition you've>and you>noun you>part you>praise you>preposition
+          your>and your>verb zip>and
+        `,
+      ],
+      [
+        -0.5,
+        `
+          10>adjective a>kit a>other a>preposition all>adjective and>object back>part because>number bend>because
+          breathe>particle bring>verb do>because feel>contraction five>number from>verb half>verb hands>part
+          hips>number hold>number i'd>number i'll>verb i've>because i>number i>pointer i>preposition if>article
+          if>kit it's>adverb it's>contraction it's>part it's>subject it>never just>part keep>number last>number
+          last>subject lean>and lean>verb let>article lift>noun lovely>praise lower>verb make>number my>kit
+          nice>and now>article now>verb on>number one>because only>verb press>and press>particle push>other
+          push>verb same>number so>subject somebody's>part stand>adjective stop>because take>and that's>do
+          there's>hello this>verb twelve>part twenty>verb walk>because while>subject you're>hello you've>subject
+          you>because you>verb
+        `,
+      ],
+      [-0.75, "breathe>verb if>contraction if>verb let>verb there's>subject"],
     ],
     'class-word': [
-      [1.25, 'preposition>back'],
-      [1, 'part>the'],
+      [1, 'preposition>back'],
       [
         0.75,
         `
-          and>both manner>if number>4 number>down number>so opener>rest other>do other>elbows other>have other>if
-          other>rings other>same other>second other>you'll part>for part>knees part>your preposition>hold
-          preposition>i preposition>it's preposition>then preposition>what pronoun>about verb>half verb>no
+          manner>i manner>if number>4 other>do other>rings other>same other>you'll part>the preposition>i
+          preposition>it's verb>no
         `,
       ],
       [
         0.5,
         `
-          article>and article>if article>knuckles article>um auxiliary>and because>stop ing>my ing>one kit>breathe
-          kit>do kit>on manner>i manner>peel manner>two manner>when never>there number>have number>nice
-          number>other number>round number>six number>ten number>then number>there's opener>if opener>keep
-          opener>minute opener>nice opener>that's other>3 other>anyone other>anyway other>arms other>back
-          other>between other>both other>eyes other>feet other>fifteen other>finish other>front other>good
-          other>hands other>hug other>knees other>let's other>lie other>lovely other>my other>no other>okay
-          other>other other>pop other>ready other>see other>shake other>shuffle other>so other>steady other>straps
-          other>thank other>then other>there other>top other>um other>walk part>as part>good part>look part>reach
-          part>tall part>ten part>then part>toes part>too preposition>bottom preposition>do preposition>don't
-          preposition>done preposition>down preposition>going preposition>i'm preposition>if preposition>let
-          preposition>lovely preposition>no preposition>off preposition>right preposition>second preposition>that's
-          preposition>we'll preposition>when pronoun>good pronoun>right pronoun>two pronoun>you're unit>it
-          unit>slow unit>step unit>to verb>do verb>flat verb>i verb>if verb>long verb>my verb>same verb>slow
-          verb>that's verb>then
+          and>both article>and article>if article>knuckles auxiliary>and because>stop manner>come number>down
+          number>other number>six number>so number>then number>there's opener>come opener>if opener>nice
+          opener>rest opener>sit opener>that's other>3 other>anyone other>arms other>backs other>between other>both
+          other>breath other>elbows other>eyes other>fifteen other>finish other>hands other>have other>if
+          other>jump other>last other>let's other>lie other>my other>no other>okay other>ready other>second
+          other>see other>steady other>straps other>thank other>there other>wait other>walk part>for part>knees
+          part>look part>tall part>your preposition>breathe preposition>done preposition>hold preposition>i'm
+          preposition>if preposition>let preposition>no preposition>off preposition>right preposition>second
+          preposition>that's preposition>then preposition>what preposition>when pronoun>about unit>it unit>slow
+          verb>half verb>i verb>long
         `,
       ],
       [
         0.25,
         `
-          and>in and>sit article>3 article>at article>next article>the article>water article>you auxiliary>don't
-          auxiliary>down auxiliary>five auxiliary>hold auxiliary>is auxiliary>leave auxiliary>mine auxiliary>no
-          auxiliary>okay auxiliary>straight because>go contraction>my ing>don't ing>if ing>you've kit>back kit>get
-          kit>it's kit>let kit>no kit>side kit>the kit>then kit>to manner>about manner>above manner>come
-          manner>don't manner>elbows manner>first manner>keep manner>leg manner>three manner>time number>2 number>3
-          number>and number>breath number>i number>it number>knees number>last number>past number>right number>set
-          number>seven number>squat number>stop number>take number>that's number>the number>twenty number>your
-          opener>both opener>chest opener>come opener>elbows opener>find opener>first opener>four opener>hands
-          opener>have opener>i opener>last opener>now opener>roll opener>sit opener>so opener>soft other>a
-          other>after other>all other>anything other>baby other>backs other>before other>blow other>breath
-          other>breathe other>bye other>carry other>cross other>don't other>double other>dumbbells other>elbow
-          other>feel other>five other>forty other>give other>grab other>he other>heavy other>heel other>heels
-          other>high other>hinge other>hips other>i've other>imagine other>jump other>last other>little
-          other>lunges other>make other>minute other>nobody's other>nothing other>rows other>running other>sets
-          other>six other>skip other>some other>somebody other>somebody's other>sore other>sorry other>stand
-          other>standing other>start other>station other>through other>wait other>we'll other>you're part>big
-          part>breathe part>chest part>four part>hands part>have part>hips part>it part>knee part>never part>okay
-          part>pain part>press part>same part>sit part>slide part>take part>think part>thirty part>this part>twenty
-          part>we'll preposition>2 preposition>3 preposition>5 preposition>add preposition>breathe
-          preposition>eight preposition>feet preposition>fifteen preposition>hands preposition>hang
-          preposition>lower preposition>pull preposition>quick preposition>some preposition>stop preposition>think
-          pronoun>before pronoun>can't pronoun>hands pronoun>it pronoun>let pronoun>once pronoun>only pronoun>side
-          pronoun>so pronoun>you pronoun>your unit>don't unit>go unit>no unit>the unit>two unit>while unit>your
-          verb>another verb>bar verb>don't verb>from verb>it's verb>last verb>lift verb>ten verb>twenty
+          and>in and>sit article>3 article>at article>hamstrings article>slow article>the article>um
+          auxiliary>don't auxiliary>down auxiliary>is auxiliary>leave auxiliary>mine auxiliary>no because>go
+          ing>don't ing>if ing>my ing>one ing>you've kit>back kit>breathe kit>do kit>let kit>no kit>on manner>about
+          manner>above manner>don't manner>i've manner>keep manner>leg manner>peel manner>then manner>three
+          manner>two manner>when never>there number>3 number>breath number>done number>have number>i number>it
+          number>knees number>last number>nice number>past number>rest number>right number>round number>set
+          number>seven number>squat number>stop number>ten number>twenty opener>both opener>chest opener>elbows
+          opener>find opener>four opener>half opener>i opener>i've opener>in opener>keep opener>last opener>minute
+          opener>out opener>roll opener>soft other>a other>all other>an other>anything other>anyway other>baby
+          other>back other>be other>before other>blow other>breathe other>carry other>cross other>don't
+          other>dumbbells other>elbow other>everyone's other>feel other>feet other>five other>forty other>front
+          other>good other>grab other>he other>heel other>heels other>hips other>hold other>hug other>i've
+          other>imagine other>keep other>knees other>lovely other>lunges other>make other>minute other>nobody's
+          other>nothing other>other other>plank other>pop other>press other>rows other>sets other>shake
+          other>shuffle other>sit other>so other>some other>somebody other>sore other>stand other>start
+          other>station other>straight other>ten other>then other>top other>um other>until other>we'll other>you're
+          part>big part>breathe part>chest part>good part>hands part>have part>hips part>no part>okay part>pain
+          part>push part>reach part>same part>sit part>slide part>squeeze part>take part>ten part>too preposition>3
+          preposition>5 preposition>add preposition>bottom preposition>don't preposition>eight preposition>feet
+          preposition>going preposition>hang preposition>lovely preposition>my preposition>some preposition>stop
+          preposition>think preposition>we preposition>we'll pronoun>before pronoun>can't pronoun>good pronoun>if
+          pronoun>it's pronoun>let pronoun>once pronoun>only pronoun>rest pronoun>right pronoun>you pronoun>you're
+          unit>don't unit>no unit>step unit>to unit>two unit>while unit>your verb>another verb>bar verb>do
+          verb>flat verb>from verb>it's verb>last verb>lift verb>my verb>same verb>slow verb>step verb>that's
+          verb>then verb>twenty
         `,
       ],
       [
         -0.25,
         `
-          and>a and>don't and>heel and>if and>it's and>let and>no and>stand and>step and>the and>you article>a
-          article>back article>bar article>before article>belly article>bench article>bit article>bottom
-          article>chair article>chest article>first article>floor article>front article>good article>half
-          article>hand article>head article>heel article>heels article>hips article>i article>in article>is
-          article>knee article>last article>legs article>little article>minute article>morning article>neck
-          article>no article>one article>other article>rest article>right article>rings article>second
-          article>shoulder article>side article>time article>toes article>top article>wall article>whole
-          auxiliary>reach auxiliary>stay auxiliary>ten auxiliary>three because>if because>it because>the
-          because>well because>you've because>your contraction>a contraction>do contraction>done contraction>go
-          contraction>got contraction>only contraction>the ing>about ing>at ing>down ing>for ing>is ing>it's
-          ing>keep ing>this ing>you ing>your kit>at kit>hold kit>instead kit>is kit>next kit>round kit>row kit>so
-          kit>that kit>under kit>up manner>3 manner>again manner>arms manner>down manner>fours manner>is manner>it
-          manner>line manner>lower manner>much manner>now manner>of manner>one manner>set manner>six manner>so
-          manner>step manner>up never>a number>as number>breaths number>counts number>each number>for number>hand
-          number>hundred number>if number>is number>k number>keep number>knee number>long number>lots number>minute
-          number>minutes number>o'clock number>or number>sets number>side number>steps number>thirty opener>and
-          opener>as opener>back opener>door opener>for opener>good opener>home opener>it's opener>knees opener>leg
-          opener>morning opener>put opener>round opener>shake opener>stuff opener>twenty opener>work other>apart
-          other>asked other>by other>calf other>call other>calls other>chair other>chest other>coming other>curls
-          other>does other>end other>face other>favourite other>fold other>four other>from other>get other>goes
-          other>had other>hard other>in other>isn't other>leaves other>left other>legs other>level other>long
-          other>moving other>not other>now other>on other>ones other>only other>pain other>pause other>point
-          other>post other>put other>quick other>reach other>rest other>says other>squeeze other>stay other>stretch
-          other>take other>that other>they other>they've other>this other>those other>toe other>together
-          other>tonight other>too other>tuck other>twenty other>twice other>under other>was other>we're other>well
-          other>who's part>an part>at part>back part>bend part>both part>button part>come part>down part>elbow
-          part>find part>first part>five part>forward part>go part>half part>land part>last part>let part>open
-          part>out part>point part>raise part>right part>sag part>slides part>so part>stays part>straight
-          part>stretch part>that part>there part>together part>tucked part>turn part>walk part>wide preposition>a
-          preposition>after preposition>all preposition>an preposition>and preposition>anybody preposition>arms
-          preposition>bar preposition>before preposition>box preposition>each preposition>elbows preposition>find
-          preposition>first preposition>get preposition>give preposition>hand preposition>have preposition>hips
-          preposition>in preposition>now preposition>of preposition>past preposition>rest preposition>ring
-          preposition>rounds preposition>slow preposition>squat preposition>straight preposition>swing
-          preposition>tall preposition>them preposition>there preposition>through preposition>toe preposition>top
-          preposition>um preposition>until preposition>with preposition>you'd preposition>you'll pronoun>a
-          pronoun>all pronoun>bend pronoun>breathe pronoun>came pronoun>can pronoun>come pronoun>do pronoun>down
-          pronoun>else pronoun>feet pronoun>harder pronoun>have pronoun>know pronoun>put pronoun>see pronoun>sit
-          pronoun>skip pronoun>there pronoun>up pronoun>want unit>as unit>down unit>four unit>here unit>left
-          unit>or unit>round unit>so unit>there unit>this unit>three unit>through unit>toe unit>you're verb>2
-          verb>and verb>at verb>body verb>feet verb>for verb>forward verb>hands verb>hold verb>in verb>legs
-          verb>light verb>of verb>off verb>out verb>pull verb>put verb>round verb>some verb>there's verb>this
-          verb>to verb>tuck verb>up verb>weight verb>with verb>you'll verb>your verb>yourself
+          and>a and>don't and>heel and>i and>it's and>let and>no and>the and>you article>a article>back
+          article>before article>bottom article>chair article>chest article>feet article>first article>floor
+          article>good article>hands article>heels article>hip article>hips article>knee article>knees article>legs
+          article>little article>morning article>one article>other article>second article>side article>sit
+          article>whole auxiliary>a auxiliary>done auxiliary>it auxiliary>keep auxiliary>sit auxiliary>to because>i
+          because>if because>it because>it's because>the because>well because>you because>you're because>your
+          contraction>done contraction>go contraction>not ing>on ing>you ing>your kit>and kit>hold kit>instead
+          kit>it kit>just kit>next kit>press kit>so kit>up manner>3 manner>down manner>it manner>knee manner>knees
+          manner>line manner>now manner>one manner>same manner>so manner>up manner>you're never>a never>let
+          number>as number>each number>feet number>five number>foot number>for number>hundred number>i'd number>is
+          number>k number>keep number>leg number>long number>metres number>minutes number>nine number>now number>of
+          number>one number>seconds number>sets number>side number>thirty number>times number>to opener>and
+          opener>as opener>bring opener>do opener>for opener>go opener>leg opener>morning opener>put opener>round
+          opener>shake opener>stuff opener>work other>are other>by other>calf other>chair other>coming other>curls
+          other>does other>face other>fold other>four other>get other>goes other>grip other>half other>how other>in
+          other>it other>left other>leg other>legs other>level other>long other>me other>mind other>moving
+          other>not other>old other>point other>post other>put other>quick other>reach other>remember other>ribs
+          other>sand other>shin other>side other>since other>slide other>squat other>take other>that's other>them
+          other>they other>they've other>this other>today other>towel other>tuck other>under other>way other>we're
+          other>were other>what other>which other>who other>who's other>with other>you've part>a part>are part>bend
+          part>button part>come part>drive part>elbows part>first part>five part>flat part>goes part>height part>is
+          part>last part>let part>on part>open part>out part>raise part>right part>roll part>soft part>stay
+          part>straight part>that part>when part>wide preposition>after preposition>again preposition>an
+          preposition>bar preposition>before preposition>each preposition>elbows preposition>find preposition>first
+          preposition>flat preposition>front preposition>give preposition>hand preposition>here preposition>high
+          preposition>in preposition>is preposition>of preposition>please preposition>sixty preposition>slow
+          preposition>slowly preposition>straight preposition>swing preposition>tall preposition>the
+          preposition>till preposition>to preposition>toe preposition>top preposition>where preposition>with
+          preposition>you preposition>you'd preposition>you'll preposition>you've preposition>your pronoun>a
+          pronoun>all pronoun>bend pronoun>don't pronoun>down pronoun>else pronoun>get pronoun>go pronoun>know
+          pronoun>out pronoun>see pronoun>there unit>as unit>between unit>each unit>four unit>here unit>left
+          unit>of unit>out unit>so unit>this unit>three unit>you're verb>2 verb>a verb>all verb>arms verb>at
+          verb>back verb>feet verb>first verb>five verb>for verb>hands verb>hold verb>i've verb>lower verb>one
+          verb>put verb>some verb>the verb>them verb>there verb>this verb>to verb>you verb>you'll verb>your
         `,
       ],
       [
         -0.5,
         `
-          and>i and>then article>feet article>hands article>knees article>leg article>sit auxiliary>a
-          auxiliary>done auxiliary>it auxiliary>keep auxiliary>not auxiliary>sit auxiliary>to because>i
-          because>it's because>you because>you're contraction>not ing>a ing>it ing>on kit>and kit>just kit>press
-          kit>sit manner>and manner>as manner>for never>let number>five number>foot number>i'd number>leg
-          number>metres number>more number>nine number>now number>of number>seconds number>slow number>times
-          number>to number>weeks opener>do opener>go opener>lovely opener>week other>4 other>about other>again
-          other>are other>arm other>at other>away other>because other>each other>every other>foot other>forward
-          other>got other>half other>how other>it other>leg other>lift other>next other>once other>one other>or
-          other>please other>slide other>squat other>stick other>than other>them other>to other>today other>towel
-          other>way other>were other>what other>while other>with part>a part>are part>blades part>don't part>elbows
-          part>flat part>goes part>hang part>height part>is part>on part>roll part>soft part>stay part>when
-          preposition>again preposition>as preposition>between preposition>here preposition>is preposition>please
-          preposition>slowly preposition>the preposition>till preposition>to preposition>you preposition>you're
-          preposition>you've preposition>your pronoun>don't pronoun>get pronoun>out unit>each unit>of unit>rest
-          unit>that's unit>you verb>a verb>as verb>back verb>five verb>it verb>lower verb>the verb>them verb>there
-          verb>ups verb>you
+          and>then article>leg auxiliary>not ing>a ing>it kit>sit manner>and manner>as manner>for manner>right
+          number>more number>slow opener>lovely other>4 other>again other>apart other>at other>away other>because
+          other>call other>come other>each other>every other>foot other>forward other>knee other>next other>now
+          other>of other>once other>or other>please other>stick other>than other>that other>to other>while
+          part>blades part>don't part>find preposition>as preposition>between preposition>hips preposition>it
+          preposition>one preposition>two preposition>you're unit>that's unit>you verb>as verb>it verb>tuck
+          verb>ups
         `,
       ],
-      [
-        -0.75,
-        `
-          manner>knees manner>right other>come other>knee other>me other>of other>stop other>when part>and
-          preposition>it preposition>one preposition>two pronoun>go verb>one
-        `,
-      ],
+      [-0.75, 'other>lift other>stop other>when'],
     ],
     'class-ahead': [
-      [
-        0.75,
-        `
-          kit>you kit>you've number>as number>your opener>first opener>you other>knee other>those other>want
-          part>for part>of pronoun>of pronoun>six unit>out
-        `,
-      ],
+      [0.75, 'kit>you opener>you other>walk other>want part>for pronoun>of'],
       [
         0.5,
         `
-          and>away article>get article>what auxiliary>go auxiliary>is auxiliary>leg auxiliary>now ing>i ing>no
-          ing>on ing>push kit>where manner>all manner>done manner>down manner>it manner>little manner>of manner>off
-          manner>one manner>twenty manner>up number>are number>can number>good number>it number>lovely number>out
-          number>step number>the number>to opener>knees opener>off opener>on opener>one opener>round opener>with
-          other>3 other>5 other>about other>any other>anybody other>are other>between other>big other>breath
-          other>breaths other>comes other>couple other>down other>facing other>finish other>foot other>goes
-          other>got other>hand other>how other>in other>last other>looking other>lunges other>minute other>on
-          other>over other>pair other>quick other>rolled other>rows other>seconds other>seven other>shake
-          other>takes other>that other>time other>up other>walk other>you're part>a part>again part>five part>it
-          part>roll part>two preposition>body preposition>calf preposition>can preposition>done preposition>eighty
-          preposition>finish preposition>goes preposition>is preposition>push preposition>quick preposition>rest
-          preposition>take pronoun>knee pronoun>walk unit>fifteen unit>your verb>here verb>it verb>on verb>six
-          verb>start verb>them
+          and>away article>get article>what auxiliary>go auxiliary>now ing>no ing>on ing>push ing>that kit>where
+          kit>you've manner>done manner>little manner>off manner>one manner>twenty number>as number>good number>it
+          number>lovely number>stay number>step number>through number>times number>to number>up number>your
+          opener>first opener>hands opener>knees opener>on opener>one opener>slow opener>with other>about
+          other>anybody other>are other>as other>big other>breath other>bring other>comes other>couple other>down
+          other>everybody other>facing other>foot other>goes other>got other>hand other>in other>knee other>last
+          other>lunges other>minute other>on other>over other>quick other>rows other>seconds other>seven
+          other>shake other>should other>spine other>that other>those other>three other>time other>you're
+          other>yourself part>a part>again part>five part>of part>two preposition>body preposition>calf
+          preposition>eighty preposition>four preposition>push preposition>quick preposition>take
+          preposition>you're pronoun>knee pronoun>six unit>as unit>fifteen unit>out unit>that's verb>at verb>good
+          verb>here verb>it verb>start
         `,
       ],
       [
         0.25,
         `
-          and>as and>knees and>of and>two article>bent article>hands article>home article>legs article>lot
-          article>minute article>rounds article>second article>thirty article>two article>was article>week
-          article>your auxiliary>a auxiliary>at auxiliary>hand auxiliary>have auxiliary>just auxiliary>long
-          auxiliary>not auxiliary>on auxiliary>six auxiliary>through ing>3 ing>like ing>of ing>or ing>out ing>that
-          ing>that's kit>against kit>as kit>do kit>on kit>press kit>step kit>the ly>the manner>and manner>at
-          manner>build manner>each manner>far manner>hand manner>if manner>leg manner>no manner>pull manner>right
-          manner>seconds manner>stay manner>tall manner>to manner>two manner>well never>that never>you number>2
-          number>3 number>again number>away number>back number>have number>in number>let number>push number>rounds
-          number>stand number>stay number>straight number>there's number>through number>time number>times
-          number>turn number>up opener>hands opener>it's opener>long opener>low opener>rest opener>second
-          opener>slow opener>we other>all other>arm other>as other>bars other>bell other>bent other>bring
-          other>change other>eight other>eighty other>everybody other>forty other>go other>has other>home other>is
-          other>it other>it's other>legs other>less other>level other>line other>make other>march other>me other>my
-          other>one other>people other>round other>say other>set other>should other>side other>slow other>slowly
-          other>soft other>something other>spine other>stay other>step other>steps other>still other>sure
-          other>swinging other>swings other>them other>think other>three other>together other>way other>we
-          other>when other>work other>would other>wrists other>yourself part>are part>feet part>go part>going
-          part>leg part>my part>only part>onto part>plank part>seconds part>step part>straight part>stretch
-          part>switch part>take part>that's part>three part>together part>we preposition>as preposition>be
-          preposition>bench preposition>bum preposition>did preposition>eight preposition>face preposition>for
-          preposition>four preposition>full preposition>going preposition>heavy preposition>heel
-          preposition>holding preposition>home preposition>instead preposition>last preposition>more
-          preposition>not preposition>number preposition>of preposition>off preposition>on preposition>one
-          preposition>pain preposition>physio preposition>pull preposition>reach preposition>roll preposition>sets
-          preposition>seven preposition>sitting preposition>stretch preposition>there preposition>these
-          preposition>times preposition>years preposition>you're pronoun>an pronoun>at pronoun>down pronoun>had
-          pronoun>keep pronoun>know pronoun>long pronoun>put pronoun>seconds pronoun>shoulders pronoun>to
-          pronoun>your unit>after unit>as unit>go unit>half unit>one unit>that's unit>the unit>we verb>arms verb>at
-          verb>coming verb>don't verb>dumbbell verb>feel verb>good verb>hold verb>i've verb>in verb>little
-          verb>next verb>off verb>one verb>over verb>press verb>sit verb>slowly verb>that verb>times verb>together
-          verb>two verb>want verb>was verb>whole verb>your
+          and>as and>knees and>of and>two article>dead article>exercise article>home article>legs article>lot
+          article>okay article>rounds article>thirty article>time article>was article>week auxiliary>at
+          auxiliary>hand auxiliary>have auxiliary>is auxiliary>just auxiliary>leg auxiliary>long auxiliary>not
+          auxiliary>on auxiliary>six auxiliary>through ing>3 ing>at ing>don't ing>i ing>like ing>of ing>or ing>out
+          ing>that's kit>against kit>but kit>do kit>it kit>the ly>the manner>all manner>and manner>at manner>down
+          manner>each manner>far manner>if manner>it manner>it's manner>like manner>no manner>of manner>right
+          manner>seconds manner>stay manner>three manner>to manner>two manner>well manner>you've never>you number>3
+          number>again number>away number>can number>have number>out number>push number>rounds number>sit
+          number>stand number>straight number>that's number>the number>there's number>turn opener>for opener>it's
+          opener>low opener>of opener>off opener>round opener>second opener>we other>3 other>5 other>again
+          other>all other>any other>bars other>between other>breaths other>change other>each other>eight other>feet
+          other>find other>finish other>forty other>go other>has other>home other>how other>hug other>it
+          other>knees other>leg other>legs other>less other>line other>looking other>march other>my other>one
+          other>pair other>people other>rolled other>round other>say other>set other>side other>slowly other>soft
+          other>something other>steps other>still other>sure other>swinging other>takes other>think other>under
+          other>until other>up other>we other>when other>wrists part>are part>as part>from part>go part>it part>my
+          part>onto part>plank part>roll part>seconds part>step part>straight part>switch part>take part>that's
+          part>together part>we preposition>as preposition>bench preposition>bum preposition>can preposition>did
+          preposition>done preposition>eight preposition>finish preposition>foot preposition>for preposition>full
+          preposition>goes preposition>heel preposition>holding preposition>home preposition>instead preposition>is
+          preposition>mat preposition>not preposition>number preposition>off preposition>on preposition>pain
+          preposition>pull preposition>reach preposition>rest preposition>sitting preposition>stretch
+          preposition>years pronoun>an pronoun>as pronoun>got pronoun>hands pronoun>it pronoun>keep pronoun>know
+          pronoun>long pronoun>put pronoun>seconds pronoun>shoulders pronoun>there pronoun>to pronoun>walk
+          pronoun>your unit>after unit>go unit>one unit>the unit>up unit>we unit>your verb>arms verb>as verb>feel
+          verb>hold verb>i've verb>in verb>next verb>off verb>on verb>one verb>over verb>press verb>shoulders
+          verb>six verb>them verb>times verb>toe verb>together verb>two verb>was verb>whole
         `,
       ],
       [
         -0.25,
         `
-          and>and and>back and>down and>on and>out and>up article>2 article>again article>and article>as article>at
-          article>back article>can article>feet article>five article>for article>i article>if article>in article>is
-          article>it's article>leg article>off article>or article>rows article>that article>that's article>three
-          article>times article>to article>up article>want article>we article>with auxiliary>don't auxiliary>down
-          auxiliary>for auxiliary>out auxiliary>that auxiliary>the auxiliary>up because>a because>are because>is
-          because>the because>your contraction>a contraction>and contraction>it contraction>the contraction>to
-          ing>can ing>do ing>down ing>the ing>them kit>a kit>and kit>if kit>let kit>pull kit>that kit>up kit>you're
-          kit>your ly>you manner>go manner>hold manner>i've manner>is manner>make manner>only manner>rest
-          manner>slow manner>steps manner>than manner>this manner>way manner>with never>it number>and number>at
-          number>breaths number>call number>five number>going number>hips number>i'm number>line number>minutes
-          number>nice number>no number>not number>of number>press number>right number>second number>seven
-          number>side number>six number>strokes number>take number>that number>those number>twelve number>twenty
-          number>walk opener>each opener>end opener>far opener>find opener>going opener>in opener>just opener>make
-          opener>now opener>same opener>sit opener>there opener>to other>6 other>above other>after other>and
-          other>because other>bench other>bend other>body other>both other>breathe other>carry other>count
-          other>did other>doesn't other>door other>every other>far other>feels other>floor other>good other>hanging
-          other>have other>heavy other>here other>higher other>his other>i'd other>i'll other>i'm other>left
-          other>low other>morning other>neck other>need other>never other>not other>of other>own other>pressure
-          other>pull other>reach other>ready other>same other>seen other>sitting other>six other>so other>somebody
-          other>sorry other>straight other>stretch other>strides other>ten other>than other>that's other>these
-          other>thirty other>till other>too other>two other>um other>well other>wet other>what other>without
-          other>wobble other>year other>you've part>at part>do part>don't part>flat part>forward part>hands
-          part>heel part>higher part>hold part>i part>if part>inch part>knees part>level part>lie part>little
-          part>long part>no part>off part>pull part>round part>shoulders part>ten part>then part>to part>tucked
-          part>you've preposition>about preposition>arms preposition>bent preposition>breathe preposition>eyes
-          preposition>feet preposition>first preposition>floor preposition>front preposition>good preposition>got
-          preposition>had preposition>high preposition>hips preposition>if preposition>it's preposition>just
-          preposition>lean preposition>legs preposition>let preposition>like preposition>lot preposition>mean
-          preposition>minutes preposition>no preposition>or preposition>out preposition>over preposition>rounds
-          preposition>shoulders preposition>so preposition>stop preposition>swap preposition>think preposition>toes
-          preposition>twenty preposition>two preposition>wall preposition>we're preposition>with pronoun>3
-          pronoun>home pronoun>my pronoun>nice pronoun>no pronoun>out pronoun>see pronoun>take pronoun>this
-          pronoun>till pronoun>time pronoun>whole unit>at unit>between unit>did unit>don't unit>i unit>of unit>on
-          unit>set unit>side unit>six unit>so unit>them verb>3 verb>again verb>arm verb>be verb>bell verb>between
-          verb>breath verb>by verb>call verb>dumbbells verb>get verb>going verb>heel verb>it's verb>lie verb>no
-          verb>or verb>out verb>straight verb>use verb>we verb>when
+          and>a and>back and>down and>on and>up article>2 article>and article>as article>at article>back
+          article>can article>five article>for article>if article>in article>is article>it's article>knee
+          article>leg article>of article>off article>on article>one article>out article>rows article>the
+          article>times article>to article>want article>we auxiliary>don't auxiliary>for auxiliary>the because>a
+          because>as because>the because>was because>your contraction>and contraction>to ing>can ing>do ing>four
+          ing>one ing>so ing>the kit>flat kit>in kit>let kit>pull kit>push kit>that kit>up kit>you're kit>your
+          ly>you manner>are manner>go manner>hold manner>i manner>i've manner>is manner>make manner>only
+          manner>than manner>this number>10 number>5 number>at number>breaths number>call number>five number>going
+          number>hips number>i'm number>last number>leg number>line number>minutes number>no number>press
+          number>second number>slow number>strokes number>take number>this number>three number>twelve number>twenty
+          opener>down opener>each opener>end opener>find opener>go opener>going opener>in opener>just opener>last
+          opener>now opener>same opener>to other>6 other>after other>and other>away other>been other>before
+          other>bend other>body other>both other>breathe other>came other>can other>carry other>count other>did
+          other>door other>every other>floor other>front other>give other>good other>half other>hanging other>heavy
+          other>heel other>her other>i other>i'll other>i'm other>leave other>morning other>much other>neck
+          other>not other>of other>pressure other>pull other>put other>reach other>ready other>right other>said
+          other>seen other>she other>sitting other>so other>stretch other>strides other>these other>thirty
+          other>till other>tonight other>um other>was other>watch other>well other>what other>without other>wobble
+          other>won't other>year other>you other>you've part>at part>away part>do part>don't part>down part>forward
+          part>hands part>higher part>hold part>i part>if part>knees part>little part>no part>other part>pull
+          part>shoulder part>shoulders part>ten part>the part>to part>you've preposition>about preposition>arms
+          preposition>breathe preposition>bring preposition>eyes preposition>feet preposition>first
+          preposition>floor preposition>front preposition>good preposition>got preposition>hands preposition>height
+          preposition>hips preposition>if preposition>it's preposition>just preposition>legs preposition>let
+          preposition>like preposition>long preposition>no preposition>or preposition>out preposition>over
+          preposition>stop preposition>think preposition>toes preposition>twenty preposition>two preposition>wall
+          preposition>with preposition>you pronoun>chest pronoun>i pronoun>it's pronoun>my pronoun>no pronoun>out
+          pronoun>see pronoun>take pronoun>then pronoun>this pronoun>till pronoun>whole unit>and unit>at unit>day
+          unit>did unit>don't unit>if unit>of unit>on unit>side unit>so unit>that verb>3 verb>again verb>arm
+          verb>be verb>bell verb>breath verb>it's verb>knee verb>lie verb>out verb>straight verb>we verb>when
         `,
       ],
       [
         -0.5,
         `
-          and>a and>it and>the and>your article>knee article>of article>on article>one article>the auxiliary>and
-          auxiliary>two auxiliary>you because>as because>was ing>so kit>back manner>are manner>i manner>in
-          manner>you're number>for number>it's number>leg number>ones number>then number>this opener>as
-          opener>eight opener>go opener>time other>close other>give other>heel other>her other>i've other>if
-          other>okay other>punch other>push other>right other>sets other>some other>somebody's other>there
-          other>they other>week other>won't part>away part>down part>not part>other part>the part>want
-          preposition>hands preposition>height preposition>it preposition>long preposition>want preposition>you
-          pronoun>knees pronoun>then pronoun>times pronoun>you unit>and unit>day unit>first unit>if unit>round
-          unit>that verb>for verb>if verb>knee verb>you're
+          and>it and>the and>your auxiliary>and auxiliary>two auxiliary>you ing>down kit>a kit>back manner>in
+          manner>you're number>for number>it's number>then number>walk opener>as opener>eight opener>time
+          other>close other>i've other>if other>keep other>okay other>punch other>push other>sets other>six
+          other>some other>somebody other>somebody's other>than other>there other>they other>week part>want
+          preposition>and preposition>it preposition>so preposition>want pronoun>knees pronoun>times pronoun>you
+          unit>between unit>first unit>round unit>week verb>for verb>if verb>you're
         `,
       ],
-      [-0.75, 'other>keep other>like preposition>and unit>week'],
+      [-0.75, 'number>ones other>like part>not'],
     ],
-    'word-class': [
-      [1, 'back>number behind>verb done>other in>pronoun on>manner up>number up>other'],
+    'kind-across': [
       [
         0.75,
         `
-          again>verb arch>other away>part back>article back>verb bell>verb bit>verb down>number down>other
-          eight>other feet>other go>verb is>and it>verb off>other one>number one>other other>verb out>other
-          press>verb rest>other round>other squats>preposition that>and then>part three>article time>number
-          up>article up>part
+          adjective>verb>owner number>number>praise other>and>article other>because>pointer other>noun>owner
+          subject>and>article subject>and>because
         `,
       ],
       [
         0.5,
         `
-          1>other 3>number again>article again>preposition are>auxiliary are>unit are>verb away>article back>other
-          behind>other bent>verb between>because bottom>because breathe>and breathe>because breathe>number
-          breaths>opener chair>verb curls>part done>opener down>article down>kit down>part down>verb each>article
-          ears>other eight>verb elbows>other feel>preposition feet>and fine>and first>preposition five>preposition
-          flat>verb floor>opener four>because go>contraction go>part go>pronoun goes>article goes>kit going>other
-          going>verb good>and good>preposition good>pronoun hand>article hand>verb hands>other hard>other
-          heavy>number heel>part heels>other hold>preposition in>part inch>verb it>and it>contraction it>kit
-          it>opener it>part know>other lean>article left>number legs>verb like>verb line>verb lot>other
-          lovely>preposition me>pronoun middle>other middle>preposition more>and more>manner morning>other
-          next>part now>other okay>because on>preposition once>pronoun one>opener one>preposition one>verb
-          ones>other other>article other>contraction out>article out>number please>other presses>other pull>because
-          quiet>other rest>manner rounds>and rows>preposition set>number side>article side>part sides>preposition
-          sitting>other slow>part slowly>number stand>contraction straight>because stretch>number ten>because
-          ten>number that>contraction that>number that>opener them>pronoun there>opener there>other
-          there>preposition these>verb thing>other this>manner those>article to>because today>other together>manner
-          top>pronoun two>pronoun two>verb up>verb way>number well>article width>and won't>other you>number
+          adjective>article>adjective adjective>ing>preposition adjective>number>unit adjective>owner>part
+          adjective>verb>article adverb>adjective>part adverb>adverb>preposition adverb>verb>particle
+          article>contraction>article article>hello>and because>because>contraction day>and>contraction
+          does>part>preposition hello>and>particle hello>contraction>verb ing>part>preposition kit>adverb>verb
+          kit>article>kit kit>article>other kit>because>contraction kit>contraction>article kit>kit>preposition
+          kit>part>adverb kit>part>noun noun>and>subject noun>article>verb noun>because>contraction
+          noun>number>part noun>particle>because noun>verb>subject number>and>verb number>number>adjective
+          number>part>adverb number>part>preposition number>praise>and number>verb>article order>part>preposition
+          other>adjective>part other>never>other other>part>particle other>subject>did other>subject>modal
+          other>verb>article other>verb>to part>adjective>noun part>adverb>because part>and>number
+          part>noun>subject part>subject>modal part>then>verb particle>and>contraction particle>and>noun
+          particle>article>noun particle>article>part particle>contraction>verb particle>number>of
+          particle>number>unit particle>order>unit particle>particle>to particle>verb>owner particle>verb>particle
+          pointer>part>adjective pointer>verb>particle preposition>adverb>preposition preposition>and>other
+          preposition>because>contraction preposition>never>verb preposition>particle>preposition
+          preposition>preposition>owner preposition>subject>verb preposition>verb>subject s>number>unit
+          subject>adjective>and subject>adjective>part subject>contraction>article subject>hello>preposition
+          subject>particle>number subject>preposition>number then>article>part unit>preposition>owner
+          unit>verb>owner verb>adverb>noun verb>because>pointer verb>contraction>adverb verb>subject>want
+          verb>verb>owner verb>verb>verb
         `,
       ],
       [
         0.25,
         `
-          'em>other 10>unit 1>number again>other air>other all>contraction all>other ankle>preposition arms>and
-          away>manner away>number back>pronoun back>unit bar>other bar>verb between>other between>verb both>other
-          bottom>verb box>and breath>and breathe>other breathing>other bum>verb can>preposition chair>other
-          chest>part chin>other close>article day>contraction did>article do>other do>verb don't>preposition
-          drive>other drop>preposition each>and eight>number end>other everyone>preposition fifteen>number
-          fifteen>other fine>article fine>verb floor>because floor>contraction forward>manner four>contraction
-          four>number four>opener go>never go>number good>verb grass>preposition hands>number hang>verb
-          hanging>preposition head>and heavy>because heavy>other heavy>part heels>number height>verb here>and
-          here>other hip>verb hips>preposition hold>because hold>manner home>pronoun i>opener in>and in>because
-          in>opener in>preposition in>verb inch>preposition is>verb it>article it>number it>other it>pronoun
-          jump>article knee>verb knees>verb leaves>preposition left>preposition leg>article leg>auxiliary
-          leg>because leg>never leg>other leg>part lift>number lifts>number little>verb long>number long>verb
-          lot>preposition lovely>and low>and low>because lunges>opener mat>other mat>verb metres>number
-          more>article more>other neck>verb no>other now>opener of>kit off>and off>auxiliary off>number off>opener
-          okay>other on>and on>opener only>opener open>article out>contraction out>pronoun out>verb
-          over>preposition over>verb pair>article pair>preposition plank>other plank>verb please>article
-          pop>pronoun press>manner pull>article push>number push>other raises>preposition raises>verb reach>article
-          rest>opener rest>pronoun right>contraction right>verb rock>preposition round>verb rounds>preposition
-          row>other row>verb rows>other seconds>number seconds>verb sets>contraction shin>other shoulder>verb
-          side>auxiliary side>preposition sip>preposition sit>contraction sitting>preposition six>and six>article
-          six>number six>verb skaters>other slow>unit soft>other soft>verb speed>preposition squats>part stand>and
-          stop>pronoun straighten>number stretch>because strides>number swap>verb swing>preposition
-          talking>preposition tall>verb that>part that>verb them>article them>because them>other then>opener
-          then>other there>number there>part these>other thighs>other thighs>verb this>article this>verb
-          those>number three>because three>contraction three>pronoun through>and time>and time>preposition
-          time>verb times>article times>verb today>and today>pronoun toe>because toes>number toes>other top>verb
-          twelve>and twenty>and two>auxiliary two>preposition ups>other ups>part wall>other wall>preposition
-          want>other water>other way>opener way>other week>and week>opener weight>auxiliary weights>other
-          well>contraction wide>part work>other working>article you>because you>part you>unit
+          adjective>adjective>subject adjective>adverb>subject adjective>article>other adjective>article>part
+          adjective>contraction>number adjective>noun>verb adjective>number>number adjective>number>verb
+          adjective>other>because adjective>other>number adjective>part>ing adjective>part>particle
+          adjective>particle>because adjective>particle>unit adjective>subject>do adverb>adjective>subject
+          adverb>and>article adverb>and>because adverb>article>other adverb>because>subject
+          adverb>contraction>adverb adverb>contraction>verb adverb>other>article adverb>other>subject
+          adverb>particle>preposition amount>amount>preposition amount>because>owner amount>other>preposition
+          article>adjective>amount article>amount>adjective article>noun>number article>other>does
+          article>part>order article>part>to article>particle>subject article>verb>article be>adverb>preposition
+          be>article>kit because>verb>preposition compared>preposition>number do>article>part does>to>verb
+          does>verb>article does>verb>particle ed>and>verb ed>verb>subject hello>verb>particle ing>and>verb
+          ing>owner>person ing>subject>verb ing>verb>article ing>verb>object ing>verb>particle kit>and>article
+          kit>and>noun kit>does>preposition kit>other>noun kit>preposition>adverb kit>preposition>because
+          kit>preposition>contraction kit>subject>particle kit>to>verb kit>verb>adjective kit>verb>article
+          kit>verb>because noun>adjective>kit noun>adverb>article noun>and>noun noun>because>subject
+          noun>kit>preposition noun>noun>noun noun>noun>particle noun>noun>preposition noun>other>contraction
+          noun>part>particle noun>part>preposition noun>particle>adjective noun>particle>to noun>preposition>number
+          noun>preposition>part noun>subject>be noun>subject>have noun>subject>never noun>subject>verb
+          noun>verb>contraction noun>verb>object noun>verb>particle noun>verb>preposition number>adjective>amount
+          number>and>adverb number>and>particle number>and>then number>article>amount number>article>unit
+          number>contraction>did number>number>amount number>number>article number>number>because
+          number>number>other number>other>subject number>other>verb number>particle>and number>particle>verb
+          number>s>of number>verb>preposition other>adjective>unit other>and>verb other>article>adjective
+          other>because>article other>contraction>article other>contraction>verb other>do>never other>do>verb
+          other>hello>article other>never>article other>noun>particle other>number>number other>order>amount
+          other>other>noun other>owner>adjective other>owner>particle other>particle>and other>pointer>be
+          other>preposition>article other>preposition>number other>subject>be other>subject>does
+          other>subject>never other>subject>part other>verb>particle other>verb>preposition part>adverb>adjective
+          part>adverb>verb part>and>contraction part>and>subject part>article>kit part>article>noun
+          part>article>other part>article>part part>because>adjective part>because>amount part>because>owner
+          part>compared>preposition part>contraction>want part>hello>subject part>never>verb part>number>subject
+          part>other>does part>other>particle part>part>and part>part>be part>part>does part>part>particle
+          part>part>preposition part>part>to part>part>verb part>particle>contraction part>particle>person
+          part>preposition>adjective part>subject>be part>verb>adverb part>verb>article part>verb>owner
+          part>want>to particle>adjective>kit particle>adverb>never particle>and>then particle>article>article
+          particle>because>adjective particle>never>other particle>noun>number particle>noun>object
+          particle>number>article particle>number>preposition particle>order>subject particle>other>article
+          particle>part>adverb particle>part>and particle>part>article particle>part>ing particle>particle>part
+          particle>particle>particle particle>pointer>be particle>preposition>ing particle>s>verb
+          particle>subject>be particle>subject>modal particle>to>verb particle>verb>preposition
+          pointer>be>adjective praise>part>particle praise>preposition>article praise>verb>preposition
+          preposition>adjective>adjective preposition>article>number preposition>contraction>adjective
+          preposition>owner>person preposition>preposition>part preposition>preposition>subject
+          preposition>subject>adverb preposition>subject>did preposition>verb>particle preposition>verb>preposition
+          preposition>want>particle s>and>verb s>because>subject s>part>adjective s>subject>verb s>verb>preposition
+          subject>adjective>noun subject>adverb>verb subject>amount>preposition subject>amount>subject
+          subject>article>noun subject>because>hello subject>contraction>did subject>contraction>ing
+          subject>did>article subject>never>verb subject>number>contraction subject>number>number
+          subject>part>article subject>part>does subject>part>verb subject>particle>hello
+          subject>preposition>preposition subject>to>article subject>verb>adverb subject>verb>to subject>verb>verb
+          to>verb>adverb unit>article>other unit>contraction>article unit>kit>particle unit>never>verb
+          unit>number>number unit>part>particle unit>part>verb unit>particle>subject unit>subject>be
+          verb>adjective>adjective verb>adjective>part verb>adjective>particle verb>adverb>preposition
+          verb>and>amount verb>article>ing verb>article>number verb>article>other verb>hello>subject
+          verb>kit>preposition verb>never>other verb>noun>article verb>number>adjective verb>number>number
+          verb>other>contraction verb>part>particle verb>particle>number verb>preposition>owner verb>subject>modal
+          verb>subject>noun verb>then>article verb>verb>article verb>verb>subject want>article>adjective
         `,
       ],
       [
         -0.25,
         `
-          10>other 3>unit 4>and 5>and a>ing a>part a>unit about>article about>number after>article again>because
-          all>number all>opener always>verb an>other and>auxiliary and>because and>manner and>never and>preposition
-          anybody>other anything>other are>ing are>number arms>ly arms>number as>article as>contraction as>manner
-          as>pronoun asked>other at>part baby>other back>part bad>part before>other behind>pronoun bell>other
-          belly>verb belt>other bench>other bench>verb bent>other between>number big>other bird>other
-          bit>preposition body>other breaths>article by>article called>article can't>verb chair>part chest>and
-          chin>part coat>other comes>preposition coming>preposition cross>number cushion>preposition day>because
-          dead>manner dead>other do>article do>part doesn't>verb don't>auxiliary down>and each>part even>because
-          fall>preposition far>because feel>article feel>other feels>other feet>article feet>verb few>other
-          fifty>number first>because first>number five>contraction five>unit flat>other flat>preposition
-          floor>number floor>preposition folded>kit foot>number foot>other for>article for>opener four>unit
-          fours>verb from>article from>part front>and front>part get>number gets>other go>because go>ly goes>manner
-          goes>preposition gone>manner good>number good>part hand>manner hand>other have>article haven't>other
-          head>opener head>other head>verb hear>article heel>other heels>preposition height>other help>pronoun
-          higher>preposition hips>manner hips>part hold>article hold>number hold>pronoun holding>article home>and
-          how>manner i've>other i>auxiliary i>never i>verb if>article inner>part into>article is>article is>manner
-          is>opener it's>article it's>manner it's>number it's>other it>unit just>other keep>article knee>article
-          knee>contraction knee>other knees>and lean>preposition leave>article left>article leg>ing leg>preposition
-          legs>manner let>other letter>other lift>other light>part like>other like>pronoun little>kit little>other
-          long>kit long>part look>preposition lower>part make>other mat>because mat>contraction me>verb middle>part
-          minute>and minute>preposition minute>verb minutes>and minutes>because minutes>opener more>because
-          more>number morning>pronoun morning>verb my>other nearly>other need>other next>preposition nice>and
-          ninety>number no>contraction no>ing nobody's>ing nobody's>other nobody>other not>ing not>other
-          not>preposition not>verb now>because now>contraction number>number of>part of>verb oh>contraction
-          old>other on>article on>number on>pronoun one>and one>auxiliary one>because one>manner only>other
-          only>verb operated>part other>other out>preposition out>unit over>article own>part people>verb
-          piece>number please>pronoun press>and put>article put>number quick>and quiet>part real>other
-          rest>auxiliary ribs>other ribs>verb ring>other roll>preposition round>and row>number rows>number
-          said>number said>pronoun same>other same>verb say>number second>number second>other second>part
-          second>verb seconds>article see>because see>contraction set>preposition sets>preposition shake>article
-          sharp>other should>verb shoulders>other side>and side>other skip>article slow>manner slow>preposition
-          small>and so>article so>contraction so>other so>verb somebody's>other something>other sore>verb squat>and
-          squat>verb squats>article squats>opener squeeze>article standing>manner static>part stay>other
-          stays>manner steady>verb step>number step>preposition stick>article still>other stretch>preposition
-          swap>part tall>and tea>other tell>pronoun ten>unit than>pronoun thank>pronoun that's>article that's>other
-          that>auxiliary that>kit that>preposition the>ing the>manner the>preposition the>unit them>and
-          them>auxiliary them>verb then>number then>verb there's>article there>and these>and they>never third>other
-          this>because those>auxiliary those>verb through>other till>contraction time>pronoun times>and
-          today>contraction today>verb toe>preposition toes>manner together>and too>manner top>and touch>article
-          towards>article twenty>number twenty>preposition two>and um>other up>because up>preposition us>verb
-          very>opener walk>preposition wall>article wall>verb want>pronoun warm>preposition was>number way>pronoun
-          we>auxiliary we>opener wee>other week>pronoun weight>preposition weights>verb welcome>preposition
-          when>contraction when>pronoun where>contraction where>pronoun while>contraction while>pronoun whole>other
-          whole>part with>article won't>verb work>and work>number yet>verb you're>ing you've>other your>kit
-          your>number your>opener your>preposition your>unit your>verb yourself>preposition
+          adjective>adjective>kit adjective>adjective>preposition adjective>adverb>contraction
+          adjective>adverb>verb adjective>and>adjective adjective>and>because adjective>article>ing
+          adjective>other>verb adjective>part>article adjective>part>contraction adjective>part>ed
+          adjective>part>preposition adjective>verb>noun adjective>verb>part adjective>verb>subject
+          adjective>verb>to adverb>adjective>and adverb>adverb>verb adverb>and>contraction adverb>and>subject
+          adverb>subject>modal adverb>verb>owner adverb>verb>preposition amount>amount>article amount>subject>do
+          amount>subject>modal and>verb>article and>verb>owner and>verb>particle and>verb>preposition
+          and>verb>subject article>adjective>noun article>adjective>part article>kit>particle
+          article>kit>preposition article>other>verb article>part>particle be>number>unit because>adjective>because
+          because>contraction>did because>part>verb because>subject>does because>subject>verb because>subject>want
+          compared>because>subject did>number>unit do>verb>particle does>adjective>amount does>because>subject
+          does>number>preposition hello>and>article hello>other>contraction hello>part>preposition
+          hello>particle>to hello>verb>owner ing>article>adjective ing>article>kit ing>article>other
+          ing>preposition>article ing>subject>particle kit>adverb>particle kit>article>adjective kit>article>part
+          kit>or>article kit>part>preposition kit>preposition>article kit>preposition>subject kit>subject>part
+          modal>hello>subject modal>verb>article modal>verb>owner modal>verb>particle never>verb>particle
+          noun>adjective>noun noun>adverb>subject noun>article>number noun>be>number noun>because>do
+          noun>contraction>number noun>noun>owner noun>number>and noun>number>preposition noun>part>ing
+          noun>pointer>be noun>preposition>article noun>subject>other noun>verb>owner number>adjective>kit
+          number>adjective>unit number>amount>of number>and>article number>and>contraction number>article>noun
+          number>other>noun number>particle>preposition number>subject>verb number>unit>article number>unit>number
+          number>unit>of number>unit>preposition number>verb>owner object>particle>preposition
+          other>adjective>preposition other>amount>preposition other>and>hello other>and>never other>and>noun
+          other>and>other other>contraction>other other>hello>subject other>ing>preposition other>never>verb
+          other>noun>part other>noun>subject other>order>unit other>other>other other>owner>part
+          other>preposition>because other>subject>contraction other>subject>kit other>subject>number
+          other>subject>other other>verb>adjective other>verb>because other>verb>number other>verb>of
+          other>verb>verb owner>adjective>part owner>part>be owner>part>part owner>part>particle
+          owner>part>preposition owner>part>verb part>adjective>amount part>adjective>and part>adjective>particle
+          part>adjective>verb part>adverb>particle part>and>article part>and>never part>and>noun part>and>then
+          part>article>adjective part>article>compared part>article>unit part>because>contraction
+          part>contraction>be part>contraction>verb part>do>never part>hello>particle part>noun>adjective
+          part>noun>verb part>number>article part>part>adjective part>particle>adjective part>particle>and
+          part>particle>article part>pointer>noun part>preposition>article part>verb>contraction part>verb>noun
+          part>verb>to particle>adjective>because particle>adjective>never particle>adjective>particle
+          particle>and>adverb particle>and>other particle>and>preposition particle>article>unit
+          particle>article>verb particle>because>contraction particle>because>hello particle>because>owner
+          particle>because>subject particle>contraction>did particle>preposition>article
+          particle>preposition>subject particle>to>article particle>verb>number particle>verb>object
+          particle>verb>part particle>verb>verb pointer>because>subject pointer>subject>do praise>and>adjective
+          preposition>adjective>of preposition>and>verb preposition>article>kit preposition>article>order
+          preposition>article>part preposition>article>unit preposition>article>verb
+          preposition>contraction>article preposition>contraction>ing preposition>contraction>preposition
+          preposition>kit>does preposition>kit>noun preposition>kit>preposition preposition>number>and
+          preposition>number>number preposition>number>unit preposition>owner>part preposition>part>noun
+          preposition>part>part preposition>preposition>to s>and>s s>because>contraction s>subject>did
+          s>verb>adjective s>verb>owner s>verb>particle subject>and>amount subject>and>subject subject>and>then
+          subject>hello>article subject>hello>subject subject>never>other subject>other>number
+          subject>part>particle subject>part>preposition subject>particle>because subject>preposition>owner
+          subject>subject>be subject>verb>noun subject>verb>part subject>verb>preposition to>verb>particle
+          unit>and>article unit>article>adjective unit>article>unit unit>because>article unit>order>unit
+          unit>verb>object verb>adjective>adverb verb>adjective>because verb>adjective>verb verb>adverb>because
+          verb>and>article verb>and>verb verb>article>kit verb>article>noun verb>article>part verb>article>unit
+          verb>because>subject verb>noun>of verb>other>preposition verb>other>subject verb>owner>part
+          verb>particle>to verb>preposition>because verb>subject>other verb>subject>particle
+          verb>subject>preposition verb>verb>adverb
         `,
       ],
       [
         -0.5,
         `
-          3>other a>kit a>manner a>number a>opener a>other all>article all>pronoun and>and and>article and>number
-          and>opener and>other and>part and>pronoun are>other arm>other arms>verb at>article at>number at>other
-          away>and away>preposition away>verb back>and back>preposition bent>part between>article big>part
-          blow>preposition both>part bottom>part breath>preposition breathe>preposition bus>verb can>auxiliary
-          can>verb cat>other change>part chest>other come>preposition curls>and do>number doing>article
-          doing>number don't>other don't>verb done>verb down>manner down>preposition each>other easy>opener
-          eight>article eighty>number elbows>verb empty>kit ever>other feet>manner feet>part feet>preposition
-          fine>because first>other floor>and for>other forty>number forward>and four>other get>other go>opener
-          goes>other going>preposition got>article got>number got>other half>article hand>because hang>preposition
-          heavy>verb heels>verb here>contraction here>number hips>never hips>other hollow>verb hundred>and
-          if>contraction if>pronoun in>article is>other it>preposition keep>verb knees>because knees>never
-          know>contraction lane>number last>other left>part leg>contraction leg>number leg>pronoun legs>because
-          let>opener lovely>other middle>contraction minute>number more>unit nose>and of>article of>other
-          of>pronoun opposite>part other>number over>part plank>part please>never pretend>contraction rest>number
-          rest>preposition right>part round>article say>opener seconds>preposition see>article shoulders>verb
-          soft>part squats>and stand>because stand>preposition stop>and straight>preposition ten>manner the>article
-          the>kit the>number the>opener the>other the>part there>auxiliary there>because there>contraction
-          there>pronoun thigh>other thighs>because three>and three>unit time>because time>contraction to>auxiliary
-          to>number to>opener top>part two>part up>manner we>verb what>contraction whenever>contraction
-          wherever>pronoun why>contraction with>part yes>contraction you>and you>auxiliary you>opener you>verb
-          your>other your>part
+          adjective>and>hello adjective>part>adjective adjective>part>verb amount>because>contraction
+          amount>number>unit because>contraction>article because>subject>be do>number>of does>number>unit
+          hello>verb>subject kit>and>particle kit>because>owner noun>adjective>preposition noun>and>article
+          noun>and>number noun>and>verb noun>because>article noun>subject>modal number>and>number
+          number>article>adjective number>number>subject order>part>particle other>article>kit
+          part>adjective>subject part>adverb>preposition part>and>part part>and>verb part>article>person
+          part>subject>want part>verb>particle particle>and>verb particle>article>kit particle>subject>verb
+          preposition>noun>noun subject>adjective>preposition subject>number>praise subject>other>subject
+          subject>particle>subject subject>verb>object to>verb>article to>verb>preposition unit>and>verb
+          unit>because>subject verb>part>noun verb>particle>because verb>subject>part
         `,
       ],
       [
         -0.75,
         `
-          a>verb and>contraction and>verb before>pronoun feels>opener go>preposition hip>other last>number
-          like>contraction lot>verb now>verb of>number off>article one>part out>because out>manner shoulder>part
-          straight>part switch>part take>number the>verb to>other way>preposition week>number what>pronoun
+          adjective>because>contraction adjective>verb>preposition number>number>number particle>and>particle
+          subject>contraction>verb verb>contraction>want
         `,
       ],
-      [-1, 'for>number good>other just>verb other>part'],
-      [-1.25, 'to>verb'],
+    ],
+    'word-class': [
+      [1, 'on>manner'],
+      [
+        0.75,
+        `
+          back>article back>number done>other each>article feet>other go>verb in>pronoun is>and it>verb round>other
+          up>other
+        `,
+      ],
+      [
+        0.5,
+        `
+          1>other again>article again>verb all>other arch>other are>unit away>part back>verb behind>verb bell>verb
+          bit>verb bottom>because bottom>verb breathe>number bum>verb chair>other down>other eight>other end>other
+          feet>and fine>and first>preposition flat>verb floor>opener four>because hand>verb hands>other hang>verb
+          hard>other heels>other in>part it>and it>article it>part know>other lean>article lot>other middle>other
+          middle>preposition more>and more>manner morning>other now>other off>and off>other once>pronoun one>other
+          one>verb other>verb out>other please>other press>verb quiet>other rest>other rounds>and side>part
+          sitting>other slowly>number squats>preposition straight>because stretch>number ten>because ten>number
+          that>and that>contraction then>part there>opener there>other there>preposition thing>other three>article
+          time>number today>other two>pronoun up>article up>number up>part way>number won't>other you>number
+        `,
+      ],
+      [
+        0.25,
+        `
+          'em>other 10>preposition 10>unit 3>number again>opener again>preposition ankle>preposition are>auxiliary
+          arms>and arms>other away>article back>unit bar>other bar>verb been>other bent>verb between>because
+          between>other between>verb box>and breathe>and breathe>because breathe>other breaths>opener chair>verb
+          chest>part chin>other close>article curls>part did>article do>other don't>preposition done>opener
+          down>article down>kit down>number down>verb drive>other drop>preposition each>verb ears>other
+          eight>number eight>verb elbows>other feel>preposition fifteen>number fine>article fine>verb first>verb
+          five>other five>preposition floor>because floor>contraction fold>preposition forward>manner four>number
+          four>opener four>verb go>article go>never go>number go>part go>pronoun goes>article goes>kit going>other
+          going>verb good>and good>opener good>pronoun hand>article hands>number hanging>preposition head>and
+          heavy>number heavy>other heavy>part height>verb here>other here>verb hips>preposition hold>because
+          hold>preposition in>manner in>opener in>verb inch>preposition inch>verb is>because it>contraction it>kit
+          it>number it>opener knees>manner knees>verb leaves>preposition left>number left>opener left>preposition
+          leg>auxiliary leg>because leg>never leg>other legs>verb level>verb lift>number lifts>number like>verb
+          line>verb lot>preposition lovely>preposition low>and low>because lunges>opener mat>other me>pronoun
+          minute>because more>article neck>verb next>part no>other now>opener off>opener okay>because on>and
+          on>opener on>part on>preposition one>number one>opener ones>other other>contraction pair>preposition
+          plank>other please>article presses>other pull>because push>number push>other raises>preposition
+          reach>article rest>manner rest>pronoun right>verb rings>preposition rock>preposition rounds>preposition
+          row>verb rows>other rows>preposition seconds>number set>number sets>contraction shoulder>preposition
+          side>article side>auxiliary side>preposition sides>preposition six>and six>verb slow>part soft>other
+          stand>and stand>contraction still>verb stop>because straight>manner strides>number swap>verb that>number
+          that>opener them>because them>other them>pronoun then>opener there>article there>number there>part
+          there>verb these>verb thighs>other thighs>verb this>manner this>verb those>article three>pronoun
+          through>and time>and time>preposition times>verb to>because toes>other together>manner top>preposition
+          top>pronoun touches>article twelve>and twenty>and two>auxiliary two>preposition two>verb ups>other
+          wall>other wall>preposition want>other way>opener week>and weight>auxiliary weights>other well>article
+          wide>part width>and work>other you>part you>unit
+        `,
+      ],
+      [
+        -0.25,
+        `
+          2>other 3>other 4>and 4>other 5>and a>kit a>manner a>number a>opener a>other a>part about>article
+          again>because all>article all>opener all>pronoun always>verb and>article and>auxiliary and>kit and>manner
+          and>never and>number and>opener and>part and>preposition and>pronoun anything>other arm>other arms>ly
+          arms>number as>contraction as>manner as>pronoun at>article at>number away>and away>verb back>and
+          back>preposition balance>auxiliary before>pronoun behind>pronoun belly>verb bench>other bent>other
+          bent>part between>article big>other big>part bird>other blood>other blow>preposition body>other both>part
+          breathe>preposition breaths>article bus>verb can>auxiliary cat>other chair>part chest>and chest>other
+          chin>part coat>other come>preposition curls>and dead>manner dead>other doesn't>verb doing>article
+          doing>number don't>other don't>verb done>verb each>other elbows>verb end>preposition even>because
+          ever>other eye>other eyes>other far>because feel>other feet>article feet>preposition few>other
+          fifty>number first>other five>contraction five>unit flat>other flat>preposition floor>number
+          floor>preposition foot>number foot>other for>opener forward>and forward>number fours>verb full>unit
+          get>number gets>other go>because goes>preposition going>preposition good>number good>part got>number
+          hamstrings>other hand>other hang>preposition head>verb heel>other heels>preposition height>other
+          height>part help>pronoun here>number higher>preposition hips>manner hips>never hips>part hold>article
+          hold>number hold>pronoun hundred>and i>auxiliary i>never i>verb if>article if>contraction if>pronoun
+          in>article in>other is>article is>opener it's>other it>preposition it>unit just>other keep>verb
+          knee>article knee>contraction knee>other knees>because knees>never lad>other last>other leave>article
+          left>article left>verb leg>ing leg>number leg>pronoun legs>manner like>other little>other
+          look>preposition lovely>other make>other mat>contraction middle>contraction minute>and minute>number
+          minute>preposition minutes>and minutes>because minutes>opener more>because more>unit morning>verb
+          my>other nearly>other need>other nice>opener ninety>number nose>and not>ing not>other not>verb
+          now>because now>contraction number>number of>article of>pronoun of>verb off>pronoun oh>contraction
+          on>number on>pronoun one>auxiliary one>manner one>part only>because only>other opposite>part other>number
+          over>part own>part people>verb piece>number please>never please>pronoun pretend>contraction
+          push>preposition real>other rest>number rest>preposition ribs>other ring>other roll>preposition
+          rows>number same>number same>other second>other second>verb seconds>article seconds>preposition
+          set>preposition shoulders>verb side>and side>other sides>verb skin>article slow>manner so>other soft>part
+          sore>verb squat>other squat>verb squats>and squats>article squeeze>article stand>preposition stay>other
+          steady>verb step>number step>preposition tall>and tea>other ten>unit that's>other that>auxiliary that>kit
+          the>article the>ing the>kit the>number the>other the>part the>preposition them>auxiliary them>manner
+          then>number then>verb there>and there>pronoun these>and they>never thighs>because this>opener those>verb
+          three>unit through>other till>contraction to>number to>opener today>contraction toe>preposition
+          toes>manner too>manner top>and top>part towel>other twenty>other two>manner um>other up>opener
+          up>preposition very>opener walk>preposition wall>article wall>verb want>pronoun warm>preposition
+          was>number water>because way>pronoun wee>other weight>preposition welcome>preposition what>contraction
+          what>pronoun where>pronoun wherever>pronoun why>contraction with>part yes>contraction yet>verb you're>ing
+          you>auxiliary you>manner you>verb your>opener your>part
+        `,
+      ],
+      [
+        -0.5,
+        `
+          a>verb and>and and>contraction and>other and>verb are>other arms>verb at>other away>preposition back>part
+          breath>preposition change>part do>number down>manner easy>opener eight>article eighty>number feet>manner
+          feet>part feet>verb fine>because floor>and for>number for>other forty>number four>other get>other
+          go>opener goes>other got>other half>article hand>because heavy>verb heels>verb here>contraction hip>other
+          hips>other is>other know>contraction lane>number last>number leg>contraction legs>because let>opener
+          like>contraction lot>verb of>number of>other off>article other>part out>because plank>part right>part
+          say>opener see>article see>because shoulder>part so>verb stand>because stop>and straight>part
+          straight>preposition switch>part ten>manner the>opener the>verb there>because thigh>other three>and
+          time>because to>auxiliary to>other two>part up>manner way>preposition we>verb week>number you>and
+          your>other
+        `,
+      ],
+      [-0.75, 'feels>opener good>other just>verb now>verb out>manner take>number to>verb'],
+    ],
+    'kind-before': [
+      [0.75, 'day'],
+      [0.5, 'compared er s'],
+      [0.25, 'amount noun particle praise'],
+      [-0.25, 'article be do does never preposition'],
+      [-0.5, 'and because but contraction did have modal of or order owner to'],
+      [-1, 'owned'],
+    ],
+    'kind-closing': [
+      [1, 'pointer>adverb'],
+      [
+        0.75,
+        `
+          amount>s does>adverb hello>kit kit>adverb of>s owner>verb particle>particle particle>praise praise>other
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>s adjective>subject adverb>noun adverb>other amount>noun and>adjective and>particle
+          article>unit article>verb be>ed be>never be>s because>hello compared>number contraction>ing
+          contraction>object contraction>other contraction>pointer did>adjective does>ed ed>subject have>subject
+          hello>never ing>particle kit>then modal>do never>er never>ing noun>hello noun>order noun>then number>part
+          object>adverb object>particle of>other of>pointer order>number order>subject other>day other>s
+          owner>amount owner>noun part>adjective part>order particle>adverb praise>amount praise>noun
+          preposition>noun preposition>object preposition>pointer preposition>praise preposition>s
+          preposition>subject s>particle subject>compared subject>hello subject>praise to>adjective to>number
+          to>part verb>adverb verb>noun verb>want
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>part adjective>praise adverb>adjective adverb>amount adverb>compared amount>kit amount>number
+          and>amount and>number article>does be>adjective be>subject be>to because>noun compared>kit
+          compared>particle contraction>adjective contraction>ed contraction>praise day>subject did>pointer
+          did>preposition do>number do>verb does>praise does>verb er>be er>because er>verb have>other have>to
+          hello>adverb hello>amount hello>does hello>particle hello>person hello>subject hello>then ing>kit
+          ing>number ing>other ing>subject ing>then kit>kit kit>particle kit>unit kit>verb never>adjective
+          never>subject noun>amount noun>compared noun>subject number>do number>hello number>number number>particle
+          object>other object>verb of>object or>because or>never order>unit other>adverb other>amount other>ed
+          other>kit other>object other>unit owned>kit owner>does owner>kit owner>number owner>person owner>unit
+          part>compared part>er part>ing part>particle particle>adjective particle>amount particle>be
+          particle>compared particle>do particle>ing person>ed person>noun person>other pointer>number pointer>part
+          preposition>other preposition>part s>hello s>order subject>ing subject>noun subject>particle subject>want
+          then>kit then>verb to>subject unit>adjective unit>adverb verb>amount verb>kit
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>and adjective>article adjective>contraction adjective>ed adjective>never adjective>of
+          adjective>order adjective>owned adjective>to adjective>verb adverb>adverb adverb>and adverb>article
+          adverb>because adverb>do adverb>hello adverb>ing adverb>kit adverb>part adverb>s adverb>verb
+          amount>because amount>compared amount>ing and>article and>hello and>preposition and>then article>compared
+          article>contraction article>est article>number article>order article>particle be>noun be>preposition
+          because>adjective because>adverb because>article because>be because>did because>owner because>person
+          because>s because>verb compared>preposition compared>verb contraction>article contraction>be
+          contraction>have contraction>owner contraction>unit contraction>want did>article did>object do>never
+          do>preposition do>s does>article ed>noun ed>particle have>article hello>because hello>contraction
+          hello>ing hello>number hello>order hello>praise hello>preposition ing>and ing>article ing>hello ing>part
+          kit>amount kit>contraction kit>does kit>never kit>pointer kit>preposition modal>adverb modal>be
+          modal>hello modal>preposition modal>verb never>adverb never>did never>preposition never>want noun>and
+          noun>article noun>because noun>object noun>of noun>owner noun>part number>and number>be number>because
+          number>does number>kit number>never number>of number>order number>other number>preposition number>s
+          number>then number>to object>subject of>article of>noun of>owner or>verb order>particle order>verb
+          other>and other>article other>because other>compared other>does other>hello other>noun other>number
+          other>of other>order other>owned other>to owned>ing owned>other part>contraction part>kit part>modal
+          part>number part>part part>pointer particle>and particle>article particle>because particle>contraction
+          particle>ed particle>never particle>noun particle>of particle>person particle>preposition particle>to
+          person>number pointer>be pointer>because pointer>does pointer>unit praise>and praise>particle
+          preposition>amount preposition>and preposition>article preposition>contraction preposition>ing
+          preposition>owner preposition>to s>noun s>preposition subject>and subject>article subject>contraction
+          subject>do subject>never subject>to then>number then>s to>article to>hello to>owner to>particle
+          to>preposition unit>and unit>be unit>ing unit>kit unit>of unit>other unit>subject verb>and verb>article
+          verb>contraction verb>number verb>owner verb>pointer verb>praise verb>s verb>to
+        `,
+      ],
+      [
+        -0.5,
+        `
+          amount>of and>contraction and>subject article>adjective article>adverb article>owned article>subject
+          be>adverb be>article be>because because>contraction because>subject contraction>adverb
+          contraction>because contraction>did contraction>verb does>subject kit>and kit>because kit>part never>noun
+          noun>be number>praise of>unit other>contraction owner>adjective owner>hello owner>order owner>other
+          part>and part>because part>subject part>to particle>other particle>part particle>unit person>verb
+          pointer>preposition praise>number preposition>adverb preposition>er subject>have subject>order to>other
+          unit>because verb>because verb>object
+        `,
+      ],
+      [-0.75, 'article>praise owner>owned'],
+      [-1, 'article>ed'],
+    ],
+    'kind-around': [
+      [
+        0.75,
+        `
+          article>noun>article article>noun>number article>other>article other>noun>subject owner>other>subject
+          preposition>part>verb preposition>subject>verb verb>preposition>adjective
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>part>part adjective>part>s amount>number>number and>adjective>verb and>particle>verb
+          and>verb>contraction article>adjective>article article>er>adverb article>kit>adjective
+          article>kit>subject article>kit>unit article>noun>owner article>other>adjective article>other>because
+          article>other>contraction article>other>number article>part>adverb article>part>article
+          article>part>hello article>part>number article>part>preposition article>unit>noun article>unit>number
+          article>verb>ing contraction>adjective>and contraction>subject>particle do>number>article
+          hello>adjective>preposition hello>part>verb hello>subject>verb noun>adverb>subject noun>particle>number
+          noun>verb>contraction number>number>part object>particle>subject of>pointer>subject
+          order>subject>adjective order>unit>number other>never>verb other>number>and other>other>article
+          other>other>subject other>preposition>verb other>subject>adjective other>subject>contraction
+          owner>kit>and owner>part>contraction owner>part>number owner>particle>verb part>adjective>verb
+          part>adverb>noun part>article>adjective part>does>verb part>particle>number part>particle>person
+          part>preposition>verb part>verb>part part>verb>verb particle>adjective>contraction
+          particle>adjective>part particle>particle>preposition pointer>subject>other preposition>number>adjective
+          preposition>number>noun preposition>number>preposition preposition>part>part preposition>pointer>article
+          preposition>pointer>hello preposition>subject>hello subject>adjective>and subject>amount>preposition
+          subject>modal>number subject>other>noun subject>particle>subject subject>unit>article subject>verb>hello
+          subject>verb>subject to>verb>contraction verb>hello>particle verb>object>and verb>particle>because
+          verb>subject>number
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>adjective>particle adjective>hello>subject adjective>kit>verb adjective>noun>be
+          adjective>noun>preposition adjective>number>number adjective>other>verb adjective>part>be
+          adjective>part>compared adjective>part>do adjective>particle>part adjective>preposition>noun
+          adjective>preposition>verb adjective>subject>subject adjective>subject>verb adjective>verb>because
+          adjective>verb>verb adverb>number>number adverb>particle>article adverb>preposition>article
+          adverb>verb>owner amount>particle>subject and>adjective>contraction and>noun>verb and>number>number
+          and>part>particle and>particle>and and>particle>number and>particle>part and>verb>adverb and>verb>because
+          and>verb>number and>verb>pointer and>verb>verb article>adjective>compared article>adjective>ing
+          article>adjective>never article>adjective>praise article>adjective>preposition article>adjective>verb
+          article>article>part article>er>number article>ing>article article>ing>particle article>ing>subject
+          article>ing>verb article>kit>article article>kit>hello article>kit>kit article>kit>never article>kit>part
+          article>kit>to article>kit>verb article>noun>does article>noun>subject article>number>article
+          article>number>other article>other>never article>other>owner article>other>part article>other>s
+          article>other>subject article>owned>article article>part>adjective article>part>because article>part>kit
+          article>part>then article>part>to article>particle>and article>person>verb article>s>because
+          article>s>kit article>s>subject article>subject>part article>verb>noun article>verb>part
+          article>verb>verb be>adjective>noun be>ing>article be>ing>contraction be>preposition>other
+          compared>kit>because contraction>adjective>because contraction>article>hello contraction>do>verb
+          contraction>ing>and contraction>ing>contraction contraction>ing>owner contraction>other>verb
+          do>article>noun do>subject>verb do>verb>subject end>hello>subject end>hello>verb er>because>contraction
+          have>other>preposition hello>subject>article hello>subject>noun hello>verb>adjective ing>adjective>verb
+          ing>particle>number ing>preposition>contraction ing>preposition>preposition kit>adverb>because
+          kit>adverb>particle kit>does>preposition kit>particle>never kit>subject>particle noun>article>verb
+          noun>noun>noun noun>noun>preposition noun>of>kit noun>particle>and noun>particle>article
+          noun>then>article noun>verb>article number>amount>adverb number>amount>and number>number>adverb
+          number>number>amount number>number>preposition number>number>verb number>other>verb number>particle>and
+          number>particle>verb number>unit>contraction number>unit>part number>unit>to number>unit>verb
+          number>verb>article object>verb>particle of>number>then of>object>hello of>other>preposition
+          of>pointer>other of>pointer>part order>number>and order>verb>preposition other>adverb>verb
+          other>does>verb other>hello>verb other>kit>subject other>particle>and other>particle>part
+          other>pointer>verb other>preposition>contraction other>s>subject other>subject>modal other>subject>other
+          other>verb>number other>verb>preposition owned>adjective>subject owner>adjective>adjective
+          owner>adjective>other owner>kit>part owner>kit>particle owner>other>contraction owner>part>kit
+          owner>part>never owner>part>owner owner>part>then part>adjective>adverb part>adjective>amount
+          part>adjective>subject part>adverb>because part>be>amount part>does>part part>hello>contraction
+          part>noun>and part>noun>kit part>noun>number part>noun>part part>noun>verb part>other>because
+          part>part>part part>particle>adverb part>particle>never part>particle>verb part>verb>subject
+          particle>adverb>adjective particle>adverb>and particle>because>because particle>number>noun
+          particle>particle>article particle>particle>contraction particle>praise>and
+          particle>preposition>preposition particle>subject>adverb particle>subject>preposition particle>verb>part
+          particle>verb>verb praise>other>contraction preposition>adjective>noun preposition>adverb>and
+          preposition>kit>preposition preposition>noun>number preposition>number>verb
+          preposition>object>preposition preposition>object>subject preposition>object>verb preposition>pointer>and
+          preposition>pointer>verb preposition>preposition>because preposition>subject>article
+          preposition>subject>noun subject>adverb>adjective subject>adverb>particle subject>article>verb
+          subject>did>article subject>do>other subject>does>number subject>hello>contraction subject>hello>subject
+          subject>noun>verb subject>part>number subject>part>to subject>particle>hello subject>particle>part
+          subject>particle>verb subject>preposition>owner subject>preposition>preposition subject>preposition>s
+          subject>subject>and subject>verb>other to>adjective>subject to>be>adjective to>verb>adjective
+          to>verb>adverb to>verb>and to>verb>because to>verb>number unit>adverb>preposition
+          unit>preposition>contraction verb>adjective>article verb>adjective>because verb>adjective>kit
+          verb>adverb>contraction verb>amount>subject verb>noun>particle verb>noun>verb verb>number>number
+          verb>other>verb verb>part>adjective verb>particle>adverb verb>particle>contraction verb>particle>particle
+          verb>preposition>adverb verb>preposition>article verb>subject>amount verb>subject>never
+          verb>subject>praise verb>subject>subject verb>verb>article want>subject>preposition
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>because>subject adjective>noun>and adjective>noun>because adjective>noun>contraction
+          adjective>other>particle adjective>part>other adjective>part>to adjective>particle>article
+          adjective>subject>preposition adjective>unit>and adjective>verb>adjective adjective>verb>number
+          adjective>verb>part adverb>adjective>noun adverb>did>article adverb>preposition>number
+          adverb>verb>because and>adverb>verb and>hello>contraction and>noun>article and>number>particle
+          and>particle>adverb and>verb>adjective and>verb>noun and>verb>particle and>verb>preposition
+          and>verb>subject article>adjective>contraction article>adjective>noun article>adjective>other
+          article>adjective>subject article>compared>kit article>ed>kit article>er>kit article>hello>other
+          article>kit>adverb article>kit>particle article>kit>pointer article>noun>adverb article>noun>kit
+          article>noun>pointer article>noun>preposition article>number>number article>order>kit
+          article>order>number article>other>be article>other>hello article>other>other article>part>and
+          article>part>be article>part>s article>particle>part article>s>verb article>unit>article
+          article>unit>because article>verb>contraction article>verb>number be>ing>particle be>number>number
+          be>subject>adjective because>contraction>adjective because>owner>part because>subject>noun
+          because>subject>other contraction>adjective>number contraction>adverb>adjective contraction>adverb>verb
+          contraction>do>article contraction>do>number contraction>ing>number contraction>ing>particle
+          contraction>other>subject do>never>verb do>subject>adjective do>subject>number hello>other>contraction
+          ing>particle>verb ing>preposition>adjective ing>subject>part ing>subject>particle kit>adverb>verb
+          kit>and>verb kit>particle>and kit>preposition>article kit>preposition>contraction never>ing>contraction
+          never>other>article never>other>because never>verb>adjective never>verb>article never>verb>particle
+          noun>adverb>article noun>adverb>because noun>number>because noun>number>part noun>particle>because
+          noun>particle>noun noun>particle>preposition noun>preposition>article noun>subject>number
+          noun>subject>particle number>kit>and number>noun>number number>number>because number>particle>number
+          number>preposition>article number>unit>adverb number>unit>and object>particle>particle of>article>part
+          of>kit>because of>number>article of>object>and of>owner>part of>subject>contraction other>noun>because
+          other>object>particle other>particle>article other>particle>order other>particle>subject
+          other>preposition>owner other>s>verb other>subject>number other>verb>article owned>adjective>verb
+          owner>adjective>noun owner>adjective>part owner>est>noun owner>hello>part owner>noun>noun
+          owner>other>noun owner>other>other owner>owned>verb owner>part>and owner>part>article owner>part>be
+          owner>part>preposition owner>part>verb owner>s>because part>adjective>preposition part>adverb>adjective
+          part>adverb>verb part>and>part part>and>verb part>be>adjective part>hello>verb part>ing>particle
+          part>modal>verb part>noun>article part>noun>never part>noun>preposition part>other>adjective
+          part>part>verb part>particle>and part>particle>contraction part>preposition>article part>to>part
+          part>to>verb part>verb>adverb part>verb>article part>verb>particle part>verb>preposition
+          particle>and>verb particle>noun>number particle>part>adjective particle>part>verb
+          particle>preposition>article particle>preposition>contraction particle>preposition>subject
+          particle>subject>contraction particle>verb>number pointer>noun>particle pointer>subject>verb
+          preposition>adjective>other preposition>adjective>owned preposition>adverb>because
+          preposition>article>adjective preposition>article>kit preposition>article>noun preposition>article>number
+          preposition>article>order preposition>article>other preposition>article>part preposition>number>and
+          preposition>number>part preposition>number>unit preposition>object>and preposition>object>because
+          preposition>other>number preposition>owner>adjective preposition>owner>part preposition>part>adjective
+          preposition>pointer>because preposition>pointer>subject preposition>subject>part
+          preposition>subject>particle subject>adjective>subject subject>adverb>subject subject>be>number
+          subject>does>adjective subject>does>contraction subject>modal>do subject>noun>and subject>noun>article
+          subject>other>because subject>other>number subject>other>preposition subject>other>subject
+          subject>part>particle subject>part>verb subject>particle>article subject>particle>particle
+          subject>preposition>adjective subject>preposition>because subject>verb>number subject>verb>part
+          subject>verb>pointer subject>verb>praise subject>verb>verb to>other>article to>other>subject
+          to>verb>particle to>verb>preposition to>verb>verb unit>because>subject unit>particle>contraction
+          unit>particle>preposition unit>particle>verb verb>adjective>part verb>adjective>preposition
+          verb>adverb>preposition verb>article>kit verb>article>part verb>number>and verb>object>article
+          verb>object>particle verb>other>because verb>other>part verb>owner>part verb>particle>and
+          verb>particle>preposition verb>particle>then verb>particle>to verb>praise>and verb>preposition>because
+          verb>preposition>other verb>preposition>particle verb>preposition>verb want>subject>compared
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>particle>because and>noun>number and>other>part and>part>verb and>particle>subject
+          article>adjective>amount article>adjective>and article>adjective>kit article>kit>and article>kit>because
+          article>kit>does article>noun>never article>noun>other article>noun>particle article>order>subject
+          article>other>kit article>other>verb article>part>ing article>part>particle article>person>because
+          be>other>verb because>adjective>because because>subject>verb contraction>other>article
+          contraction>other>contraction number>number>number number>praise>and of>other>and of>subject>because
+          order>unit>subject other>noun>number other>number>number other>particle>number owner>adjective>verb
+          owner>other>part part>particle>preposition part>verb>because particle>subject>verb
+          preposition>adjective>part preposition>adverb>contraction preposition>part>noun preposition>subject>and
+          preposition>subject>because preposition>unit>number subject>modal>verb subject>never>verb then>verb>part
+          to>verb>subject unit>because>contraction unit>particle>and verb>adverb>because verb>object>verb
+          verb>subject>article
+        `,
+      ],
+      [-0.75, 'article>adjective>part'],
+    ],
+    'word-kind': [
+      [0.75, 'back>number behind>verb two>noun'],
+      [
+        0.5,
+        `
+          again>verb away>part back>adverb bar>other bell>verb bottom>because chest>part did>article do>verb
+          done>other down>kit down>praise drop>particle eight>verb five>adjective five>preposition four>because
+          go>part go>subject good>subject hands>verb hips>particle in>because in>part in>subject it>contraction
+          it>other it>subject it>verb like>owner long>verb no>adjective no>verb not>subject off>adjective on>adverb
+          on>contraction on>preposition one>particle one>praise other>contraction press>verb round>verb
+          shoulders>preposition side>part side>preposition slowly>number straight>because tall>verb ten>because
+          that>and that>number that>order then>part there>verb thing>because time>verb top>verb up>do up>verb
+          width>and you>because you>part
+        `,
+      ],
+      [
+        0.25,
+        `
+          10>unit 3>number again>adjective all>other arch>adjective are>adverb are>particle are>verb arm>and
+          arms>to away>because back>because back>verb bend>owner bent>verb between>because both>noun bottom>and
+          breath>and breathe>and breathe>because breathing>verb bum>part chair>article chair>verb chest>particle
+          curls>part down>article down>noun down>number each>verb eight>number elbows>part evening>subject feet>and
+          fine>article fine>verb five>then five>verb fold>preposition forward>adjective four>and four>noun
+          four>particle get>preposition go>article go>never goes>article goes>kit going>verb hamstrings>verb
+          hand>article hands>particle hang>verb head>and heavy>number heavy>part hips>subject hold>because
+          in>adjective in>noun in>number it>adjective it>amount it>and it>hello it>kit it>modal it>order it>part
+          it>pointer it>then jump>preposition knees>particle left>and left>number leg>adverb leg>because leg>never
+          leg>other level>verb lift>number lifts>number low>because me>article more>and more>hello more>verb
+          neck>verb next>part no>part nose>preposition nose>verb not>number nothing>adjective off>and off>order
+          off>part off>particle okay>because on>part on>verb once>subject one>adverb one>other one>preposition
+          ones>adjective ones>number other>verb out>noun out>to pair>article pair>noun please>article press>part
+          press>preposition raises>verb reach>article rest>adjective rest>noun right>verb rings>because rounds>and
+          rounds>because seconds>number seconds>verb set>article set>number sets>contraction shoulder>contraction
+          shoulder>verb sit>because six>and slow>part squats>noun stand>contraction step>article still>verb
+          stop>because swap>noun ten>and ten>number that>contraction that>hello that>owned that>verb them>article
+          them>because them>preposition then>kit then>preposition there>number there>other there>part thighs>verb
+          this>adverb those>subject three>article three>s three>subject time>and time>noun time>number times>verb
+          to>because toe>adjective toes>preposition together>subject touches>owner twelve>and two>particle
+          up>article up>hello up>number up>part up>particle up>then ups>part way>number week>and well>contraction
+          wide>part you>number
+        `,
+      ],
+      [
+        -0.25,
+        `
+          5>and a>amount a>kit a>noun a>number a>other a>part a>praise all>article all>subject and>adjective
+          and>article and>hello and>kit and>never and>noun and>number and>other and>part and>particle and>subject
+          arm>particle arm>verb arms>and arms>number arms>particle as>adjective as>hello as>subject at>article
+          at>number away>and away>verb back>particle back>preposition back>s before>subject behind>subject
+          belly>verb bent>part big>part blow>particle both>part breath>particle breathe>particle bus>never can>verb
+          chair>adverb chair>part chest>noun chin>part come>particle curls>and dead>adverb do>number doesn't>verb
+          doing>number don't>verb down>hello down>preposition eight>article elbows>noun even>because eyes>adjective
+          far>because feet>noun feet>particle five>contraction five>unit floor>adverb floor>noun floor>number
+          floor>preposition foot>number forty>number forward>and forward>preposition fours>verb get>number
+          go>adjective go>particle go>preposition goes>adjective good>noun good>other good>part hand>preposition
+          hands>adjective hands>and hands>preposition heels>particle height>part help>subject here>number hip>noun
+          hip>other hips>other hips>part hips>verb hold>article hold>number hold>subject hot>other hundred>and
+          i>never i>verb if>contraction if>subject in>article in>verb is>adjective is>article is>number is>praise
+          it>adverb it>does it>er it>particle keep>noun knee>adjective knee>adverb knee>contraction knees>because
+          knees>kit knees>never knees>to know>because know>contraction last>amount last>number last>subject
+          left>verb leg>number leg>subject legs>because legs>particle let>subject lift>subject like>article
+          like>subject line>preposition lovely>praise make>adjective mat>contraction me>because middle>and
+          middle>contraction minute>number minute>verb minutes>amount minutes>and minutes>because more>because
+          more>unit morning>verb nice>adjective not>ing not>preposition now>article now>because now>verb of>article
+          of>other of>pointer of>subject off>hello off>subject oh>contraction on>adjective on>owner one>adjective
+          one>part one>then one>unit ones>other only>because opposite>part or>verb out>because out>of
+          out>preposition over>part own>part please>never please>subject press>particle pretend>contraction
+          push>particle rest>because rest>verb ribs>verb ring>noun rings>verb row>number rows>number rows>verb
+          same>number say>subject second>part seconds>particle see>contraction see>owner shoulders>verb side>ing
+          side>then skin>article so>verb soft>part sore>verb stand>particle stay>adjective stays>adjective
+          steady>verb step>subject step>verb straight>and support>noun sure>subject tea>other ten>unit
+          that>adjective that>kit that>other that>subject the>adjective the>article the>ing the>kit the>noun
+          the>number the>other the>owned the>part the>s the>verb then>noun then>number then>verb there>subject
+          these>and they>never three>and three>unit till>contraction time>order times>preposition to>do to>hello
+          to>number to>other toes>verb top>other top>part two>adjective two>and two>unit two>verb up>because
+          up>owner up>praise up>preposition up>to very>praise wall>verb warm>particle was>number water>because
+          way>preposition week>contraction week>subject what>contraction what>subject where>subject
+          wherever>subject why>contraction with>adjective with>part yes>contraction you>article you>did you>modal
+          you>order you>other your>adjective your>kit your>other your>owned your>part
+        `,
+      ],
+      [
+        -0.5,
+        `
+          a>adjective a>verb and>contraction and>then and>verb away>preposition back>noun back>part change>part
+          down>adjective eighty>number feet>adjective fine>because for>number forward>verb half>article
+          hand>because hand>subject head>verb heavy>verb heels>verb here>contraction it>compared leg>contraction
+          let>verb long>noun now>noun of>number off>article other>part out>adjective people>verb plank>part
+          right>part see>because shoulder>part side>adverb stand>because stop>and straight>part straight>particle
+          switch>part take>number the>order there>because time>because too>adjective two>part up>order want>subject
+          way>particle we>verb week>number you>and you>verb
+        `,
+      ],
+      [-0.75, 'just>verb like>contraction to>verb'],
     ],
     ahead: [
-      [1.25, "and>that's have>a in>as off>you out>as"],
-      [
-        1,
-        `
-          and>off and>park and>six back>knee blow>out do>not flat>back on>your one>hand over>to see>you so>this
-          thank>you thirty>seconds up>for
-        `,
-      ],
+      [1, "and>six and>that's in>as out>as out>on thirty>seconds"],
       [
         0.75,
         `
-          a>march and>swap and>switch and>the and>when back>foot back>to breath>in breath>out breathe>out come>on
-          do>them down>now find>a five>four front>knee half>a hang>on here>we i>used if>your in>for in>on
-          in>through is>that it>is keep>hold leave>the lift>one now>the off>last one>two other>side out>on
-          push>through round>two set>the shake>your shoulders>down side>on some>of somebody>asked stay>for step>one
-          then>you to>make top>leg while>you're you>only
+          and>go and>off and>park and>swap and>switch and>the and>when back>knee back>to blow>out breath>in come>on
+          do>not five>four flat>back half>a have>a here>we if>a in>through it>is keep>hold now>the off>you on>your
+          one>hand one>two over>to round>two see>you set>the shake>your slow>on so>this thank>you up>for
         `,
       ],
       [
         0.5,
         `
-          a>minute a>whole after>that all>fours and>3 and>again and>breathe and>don't and>done and>down and>go
-          and>if and>last and>rest and>rows and>twenty and>walk and>we're arms>up as>high as>many ask>me
-          back>against back>flat back>of big>breath both>feet both>knees breathe>into bring>the can't>get chest>up
-          clear>the crease>of cushion>under don't>arch don't>lean don't>let don't>tip down>two eight>each
-          elbow>under empty>bar eyes>up feet>hip fingertips>on five>and five>each five>if five>times for>my
-          for>those four>five from>here go>on good>good half>way here's>the hips>stay hold>for hold>it i've>been
-          i>did i>had i>like if>a if>anything if>it's if>that if>you if>you've in>two it's>like it's>the it>comes
-          just>lift keep>it knees>bent knees>down lean>your leg>out leg>swings legs>long lift>your long>neck
-          look>at lovely>and low>back make>sure my>sister next>up nice>and nine>ten no>swinging nose>over off>and
-          oh>that's or>just out>two press>it pull>it pull>your put>them rings>at same>again see>if seven>and
-          seven>eight sharp>pain shoulder>blades slow>on slow>slow so>that's soft>knees stand>tall stay>as
-          step>back straighten>one swap>over take>one ten>more ten>to that's>it that's>one that's>us that>is
-          the>ear the>next the>pair the>plan the>third then>a then>it's then>straight there>and there>was there>we
-          these>are thirty>metres this>is through>both to>end to>finish tuck>the twenty>to up>and up>like up>onto
-          up>you walk>it want>more we'll>do we're>not we>begin weight>in weight>over whole>foot you'll>feel
-          you're>a you're>leaning you've>got you>don't you>know you>might you>should you>will your>bum
+          a>foot a>march a>minute a>whole across>the and>again and>done and>one and>rest and>walk and>we're arms>up
+          back>against back>foot back>of big>breath both>feet both>knees breath>out breathe>out crease>of
+          cushion>under do>them don't>arch don't>lean don't>tip down>now eight>and eight>each elbow>under eyes>up
+          find>a five>if for>anybody for>my four>five front>knee go>on half>way hang>on here's>the hold>for
+          i've>been i>did i>had if>anything if>it if>it's if>you if>you've if>your in>for in>on is>that it's>like
+          it's>the just>lift keep>it knees>down lean>your leave>the legs>long lift>one look>at next>up nine>ten
+          no>swinging off>and off>last only>as or>just other>side out>two press>it pull>it pull>your push>through
+          put>them ribs>down same>again seven>eight shoulders>down side>on slow>slow some>of somebody>asked
+          stand>tall stay>as stay>for step>back step>one take>one that's>it that's>one the>next the>plan then>you
+          there>and there>we these>are three>seconds to>finish to>make top>leg tuck>the up>and up>like up>onto
+          walk>it want>more we'll>do we're>not we>begin while>you're whole>foot you>know you>only you>should
+          you>will
         `,
       ],
       [
         0.25,
         `
-          10>of 30>seconds 3>rounds 45>seconds 8>and 9>10 a>belt a>calf a>foot a>friend a>long a>muscle a>plate
-          a>rolled a>shoulder about>forty across>the add>a again>if all>the and>change and>eight and>feel and>no
-          and>put and>roll and>shake and>sit and>stop and>ten and>up ball>of band>round bar>in before>we
-          belly>button bench>press bend>the both>hands both>legs bottom>knee breathe>and breathe>don't breathe>in
-          can>you coming>back couple>of cross>your do>ten do>your don't>be don't>bounce don't>throw don't>yank
-          down>as down>slow down>slowly drive>the dumbbell>in ease>off eight>and eighteen>nineteen elbows>are
-          elbows>under every>minute every>rep face>the feel>it feel>your feet>a fifteen>then finish>with fists>or
-          five>breaths for>anybody forearms>on four>sets four>times from>there front>edge give>me give>yourself
-          go>again go>down go>go go>home goblet>squat good>and got>a got>it grip>the hands>under hang>out hate>it
-          have>some head>and heel>and hinge>forward hips>and hips>don't hold>the i'd>like i'll>show i'm>not
-          i've>got i>once i>won't if>it in>you instead>of is>it it's>a it's>called it's>three it>wants just>the
-          keep>both keep>breathing keep>going knee>over lamp>post last>but last>one last>thing lean>on legs>and
-          legs>in let>me let>us lie>back lie>down long>step lower>it lower>the mini>squats near>hand no>burpees
-          not>doing one>arm one>breath one>down one>weight only>as onto>the onto>your opposite>arm other>leg
-          out>breath outside>leg people>call pick>a pop>the press>them press>through push>off push>up quiet>feet
-          reach>one rest>in rest>the ribs>down ring>rows roll>over second>go second>one second>time shake>out
-          shoulders>are side>leg side>plank sit>tall sit>your six>to skin>the slide>the slide>your slow>and
-          small>and so>it's some>people squat>jumps squeeze>it stand>on step>it stop>if stop>when straight>into
-          straight>line sure>the swing>the take>hold take>three tall>and tall>on ten>and that's>the that>back
-          the>ball the>bench the>bend the>best the>bus the>chest the>clean the>heel the>leg the>long the>number
-          the>rest the>row the>sheet then>push then>sit then>the then>we then>your there>is think>about think>of
-          this>one's three>four three>seconds three>sets three>two toes>down turn>your twelve>and twenty>on
-          two>minutes two>rounds two>sets two>to up>quick up>up warm>up watch>the we'll>go we>were well>done when>i
-          you'd>be you'll>want you're>looking you>can you>go you>want your>arms your>head's your>lower your>neck
-          your>shoulders
+          30>seconds 3>rounds 8>and 9>10 a>belt a>calf a>long a>rolled a>shoulder a>skip about>forty above>the
+          add>a again>if all>fours and>3 and>breathe and>change and>don't and>down and>feel and>keep and>now
+          and>over and>roll and>rows and>shake and>ten and>twenty and>we as>high as>many ask>me back>flat ball>of
+          before>we belly>button both>hands bottom>knee breathe>and breathe>don't breathe>in breathe>into bring>the
+          can't>get can>you carry>on chest>proud chest>up clear>the coming>back do>ten do>your don't>force
+          don't>let don't>yank down>slow down>two dumbbell>in elbows>are elbows>under empty>bar every>minute
+          face>the feel>it feel>your feet>a feet>hip fingertips>on fists>or five>and five>breaths five>each
+          five>times floor>press for>those forearms>on four>times from>here from>there front>edge go>down go>home
+          go>to good>good got>a got>it hands>down hate>it heel>and heel>slides hinge>forward hips>don't hips>stay
+          hold>it hold>the i'd>like i'll>show i've>got i>do i>like i>once i>used i>won't if>the in>here in>to
+          in>two in>you instead>of it>comes it>wants keep>breathing knees>bent lamp>post last>thing leg>out
+          leg>swings let>me let>us lift>your light>on like>you long>neck long>step lovely>and low>back lower>the
+          make>sure mini>squats my>phone my>sister near>hand no>burpees nose>over not>doing oh>that's one>arm
+          one>down onto>the other>arm out>breath outside>leg palms>facing people>call press>through push>off
+          push>up quiet>feet ring>rows rings>at roll>over second>go seven>and shake>out sharp>pain shoulder>blades
+          side>plank single>leg sip>of sit>tall sit>your six>to skin>the slide>the slow>as small>and so>it's
+          so>that's soft>knees some>people squat>jumps squeeze>it stand>up stay>there straight>leg straight>line
+          straighten>one sure>the swap>over swing>the take>a ten>more ten>to that's>the that's>us that's>your
+          that>back that>is the>bench the>bend the>best the>clean the>ear the>heel the>long the>lower the>number
+          the>pair the>rest the>row the>third then>a then>sit then>straight then>your there>was think>about
+          think>of thirty>metres this>is this>one's three>sets through>both to>end turn>your twelve>and twenty>to
+          two>minutes two>rounds two>seconds two>sets until>you're up>quick up>you watch>the we'll>go we'll>have
+          we>were weight>in weight>over well>done when>i when>the you'll>feel you'll>want you're>a you're>leaning
+          you're>looking you've>got you>don't you>might your>arms your>bum your>heel your>neck your>shoulders
         `,
       ],
       [
         -0.25,
         `
-          3>sets 5>and a>pair a>week about>it after>each and>close and>drive and>four and>it and>lean and>look
-          and>lower and>she's and>stand and>stay and>twelve and>you'll any>of arms>and arms>straight as>it as>the
-          as>your back>and back>down back>up behind>you bring>it by>the by>your chest>and chest>height close>to
-          comes>the don't>jump don't>like don't>look don't>want done>up down>if eight>don't elbows>back even>if
-          every>time find>the first>two flat>on for>it forty>five front>squats go>back go>one go>out got>your
-          half>of hands>and hands>off hands>over hands>up heel>to here>is hike>it hip>width how>you i>mean
-          i>thought in>a in>between in>front into>the isn't>it it's>not it's>only it's>too it>and it>doesn't
-          it>down it>out it>up keep>that knee>down knee>raises knees>under knees>up last>week lean>forward leave>it
-          left>and leg>only legs>are legs>if legs>out legs>up level>with lift>the look>down mind>the ninety>seconds
-          no>it's no>more no>shame no>weight not>a not>on now>i of>them of>those of>you on>a on>each on>one
-          one>foot one>knee one>leg one>side one>the one>way or>a or>so or>your out>through out>to over>the
-          put>your quick>feet reach>the right>arm right>into roll>out roll>to sat>on side>to sit>to six>and
-          skip>the slide>down slide>up slow>breaths slow>don't snap>the so>be so>don't so>it so>you're stand>and
-          stay>down stay>up stays>on stop>and straight>up swap>at take>your tell>me ten>minutes that's>how
-          that's>where that>knee the>floor the>front the>hips the>knees the>legs the>middle the>same the>shoulder
-          the>top the>wall the>way them>on then>back then>switch there's>no this>morning this>one three>to till>the
-          to>go to>you touches>your twenty>five twice>as two>and two>hundred under>the under>your up>as up>first
-          up>then up>there way>up we'll>leave we>are weight>on when>you're you're>going you're>on you're>ready
-          you've>a you've>done you've>gone you>come you>could you>did you>get you>had your>breath your>feet
-          your>head your>legs your>thighs your>toes
+          a>side a>week after>each and>bring and>close and>draw and>drive and>four and>he and>i'm and>it and>look
+          and>stay and>two and>you arms>and as>it as>the as>you as>your at>the away>from back>and back>down back>up
+          bar>on bring>your by>the close>to don't>jump down>if down>one down>there drop>the each>leg every>time
+          first>two five>minutes five>seconds foot>up for>two forty>five front>squats go>and go>back go>out hand>on
+          hand>over hands>over head>on heels>a here>is hike>it hip>width i>said i>say i>thought if>you're in>a
+          in>between in>front is>a isn't>it it's>on it>doesn't it>down just>under knee>down knees>under lean>back
+          leg>and legs>out lets>you level>with lift>the long>line next>to ninety>seconds no>rest no>shame no>weight
+          now>i now>this of>it of>the of>your off>it on>a on>each on>it on>to one>and one>if one>is one>knee
+          one>leg one>side one>the or>your out>to over>your quick>feet right>into roll>out round>the side>to sit>to
+          six>and slide>down slide>up slow>breaths slow>don't snap>the so>be so>it so>the so>you're sort>of
+          stand>and stay>down stay>on straight>up swap>at take>your tell>me ten>minutes ten>seconds that's>fine
+          that's>how that's>where the>floor the>hips the>knees the>last the>same the>shoulder the>wall the>way
+          them>on then>let then>swap then>switch there's>no this>morning three>and till>the to>go to>the to>your
+          touch>the twice>a twice>as two>one two>three up>first up>then up>there we'll>leave we>will weight>on
+          when>you're with>a with>the you're>not you're>on you've>a you've>done you've>gone you>are you>come
+          you>get you>had your>breath your>feet
         `,
       ],
       [
         -0.5,
         `
-          3>times a>day a>side and>bring and>do and>get and>he and>hold and>i and>i'll and>i'm and>i've and>it's
-          and>just and>not and>take and>two and>you as>a as>well at>the bar>on bring>a come>back each>leg each>side
-          five>minutes five>more five>seconds go>and hand>on head>on hold>of i>say i>want if>you're in>the is>a
-          is>the it's>on just>under keep>them let>you lets>you make>a next>to no>further no>higher no>rest of>it
-          of>the of>your off>the on>it one>and over>your push>it right>down roll>back round>the same>thing sort>of
-          split>squats ten>seconds that's>been that's>fine the>other then>swap three>times to>the to>your turn>the
-          two>one we're>on we>go when>you've with>a with>the with>your you>are
+          3>times a>day and>do and>hold and>i and>i'll and>i've and>it's and>just and>not and>take and>twelve as>a
+          as>well bring>a come>back each>side find>the five>more go>one i>want in>the keep>them legs>up let>you
+          make>a mind>the no>higher now>and off>the push>ups put>your right>down roll>back same>thing so>your
+          split>squats that's>been the>other the>whole three>times three>to turn>the two>and we're>on we>do we>go
+          when>you've with>your you>could
         `,
       ],
-      [-0.75, 'and>a now>and out>of push>ups so>your the>whole we>do'],
+      [-0.75, 'and>a out>of'],
+    ],
+    'kind-behind': [
+      [1, 'because>subject>preposition'],
+      [
+        0.75,
+        `
+          adverb>article>other and>contraction>subject and>owner>part article>adjective>subject because>subject>be
+          contraction>owner>amount contraction>subject>preposition ing>preposition>object never>article>other
+          number>article>adjective number>of>pointer of>article>other or>verb>particle order>unit>number
+          other>owner>part part>pointer>noun particle>part>adjective particle>particle>particle
+          particle>subject>verb praise>noun>subject preposition>owner>other preposition>owner>part subject>want>to
+          unit>of>number verb>object>particle
+        `,
+      ],
+      [
+        0.5,
+        `
+          adjective>and>hello adjective>number>number adjective>part>adjective adjective>part>ed
+          adjective>verb>preposition adverb>article>noun amount>of>s amount>preposition>subject and>number>particle
+          and>other>subject and>particle>adjective article>adjective>part article>noun>particle
+          article>order>number article>other>noun article>other>verb article>verb>other be>article>number
+          be>article>other be>preposition>subject because>contraction>adjective because>contraction>never
+          because>other>subject because>subject>adjective because>subject>noun because>subject>other
+          contraction>adverb>adjective contraction>ing>preposition contraction>owner>number did>adverb>other
+          did>subject>article do>preposition>number end>hello>article end>hello>other have>article>verb
+          hello>article>noun ing>contraction>ing ing>preposition>other ing>preposition>subject ing>verb>subject
+          kit>and>particle kit>article>other kit>modal>do kit>number>number modal>hello>subject modal>verb>adverb
+          never>article>verb never>other>preposition noun>part>particle number>adjective>noun number>and>number
+          number>number>subject number>subject>verb number>to>verb of>article>kit other>article>other
+          other>particle>order other>particle>subject other>preposition>noun other>subject>verb owner>part>particle
+          part>adverb>adverb part>adverb>verb part>be>adjective part>do>subject part>ing>preposition
+          part>never>other part>part>adjective part>part>part part>preposition>part part>to>part
+          particle>article>kit particle>article>part particle>article>verb particle>kit>particle
+          particle>never>other particle>of>subject particle>order>subject particle>part>particle
+          particle>preposition>number particle>preposition>preposition particle>preposition>subject
+          particle>subject>modal person>preposition>subject pointer>part>particle pointer>subject>other
+          preposition>article>does preposition>article>er preposition>article>number preposition>article>part
+          preposition>number>unit preposition>other>part preposition>owner>kit preposition>owner>person
+          preposition>owner>verb preposition>pointer>part preposition>pointer>subject subject>adjective>part
+          subject>did>object subject>does>preposition subject>have>to subject>hello>adjective
+          subject>particle>particle subject>verb>object then>article>adjective then>verb>part then>verb>verb
+          to>article>kit to>article>part to>owner>part to>verb>preposition unit>contraction>article
+          unit>preposition>preposition verb>subject>because verb>subject>number verb>subject>other verb>to>number
+          verb>verb>verb
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>adjective>adjective adjective>adjective>subject adjective>adverb>subject adjective>and>noun
+          adjective>and>other adjective>article>ing adjective>noun>number adjective>of>subject adjective>part>noun
+          adjective>preposition>noun adjective>subject>verb adjective>then>verb adjective>to>adjective
+          adverb>adjective>part adverb>part>adjective adverb>particle>particle adverb>preposition>subject
+          adverb>subject>other amount>article>unit amount>of>kit amount>subject>modal amount>subject>verb
+          amount>verb>particle and>adverb>number and>adverb>verb and>article>person and>contraction>number
+          and>never>subject and>never>verb and>number>verb and>particle>adverb and>particle>number
+          and>particle>particle and>particle>praise and>verb>noun and>verb>verb article>adjective>because
+          article>adjective>kit article>adjective>other article>adjective>unit article>adverb>amount
+          article>amount>subject article>compared>kit article>does>verb article>er>because article>ing>kit
+          article>ing>other article>kit>kit article>kit>particle article>kit>then article>noun>article
+          article>noun>does article>noun>never article>number>number article>order>kit article>other>be
+          article>other>ing article>other>kit article>other>modal article>other>never article>part>article
+          article>part>be article>part>compared article>part>particle article>part>preposition
+          article>particle>part article>person>other article>praise>part article>preposition>subject
+          article>unit>adjective be>article>noun be>number>number because>contraction>ing because>contraction>other
+          because>number>unit because>subject>did because>subject>does because>subject>modal
+          compared>preposition>number contraction>adjective>particle contraction>adverb>amount
+          contraction>article>article contraction>article>part contraction>article>subject
+          contraction>did>preposition contraction>ed>preposition contraction>ing>subject
+          contraction>particle>preposition contraction>preposition>subject did>article>other do>article>article
+          do>article>part do>pointer>adverb do>pointer>subject do>preposition>pointer does>part>adjective
+          does>particle>verb ed>preposition>other end>hello>person hello>article>adjective hello>article>amount
+          hello>preposition>number hello>verb>particle hello>verb>preposition ing>article>er ing>article>part
+          ing>number>number ing>owner>part ing>owner>person ing>preposition>number ing>to>verb kit>article>ing
+          kit>never>verb modal>other>subject modal>verb>subject never>adjective>particle never>article>noun
+          never>article>part never>ing>particle never>ing>preposition never>noun>subject never>preposition>article
+          never>verb>subject never>want>subject noun>adjective>noun noun>and>verb noun>number>number
+          noun>number>unit noun>particle>verb noun>subject>subject number>amount>preposition number>and>noun
+          number>and>verb number>article>part number>contraction>ing number>number>particle number>of>object
+          number>other>other number>part>adverb number>subject>amount number>subject>noun number>unit>preposition
+          number>unit>verb of>article>part of>article>particle of>article>unit of>owner>part order>number>unit
+          order>subject>particle other>adjective>unit other>article>part other>kit>subject other>number>noun
+          other>number>number other>particle>because other>preposition>because other>subject>particle
+          other>verb>ing owned>adverb>adjective owner>kit>particle owner>other>because owner>other>unit
+          owner>other>verb owner>part>compared owner>part>hello part>adjective>adverb part>adjective>unit
+          part>and>noun part>article>kit part>because>hello part>does>adjective part>hello>particle part>noun>of
+          part>part>noun part>particle>subject part>preposition>ing part>subject>part part>then>verb
+          part>verb>other part>verb>particle particle>adjective>part particle>adverb>preposition
+          particle>article>ing particle>article>s particle>because>article particle>contraction>number
+          particle>ing>particle particle>never>preposition particle>number>number particle>number>unit
+          particle>other>subject particle>owner>part particle>preposition>ing particle>preposition>pointer
+          particle>subject>particle particle>to>adjective particle>verb>adjective particle>verb>subject
+          pointer>be>number pointer>number>unit pointer>other>preposition praise>and>adjective
+          preposition>adjective>other preposition>article>kit preposition>article>owned preposition>article>person
+          preposition>article>verb preposition>contraction>adverb preposition>contraction>other
+          preposition>contraction>verb preposition>number>article preposition>number>part preposition>other>other
+          preposition>owner>unit preposition>subject>hello s>and>s s>be>preposition s>number>unit
+          s>part>preposition subject>amount>unit subject>and>then subject>article>noun subject>did>preposition
+          subject>do>number subject>does>number subject>does>particle subject>other>number subject>particle>adverb
+          subject>particle>to subject>preposition>pointer subject>preposition>s subject>to>other
+          subject>unit>particle subject>verb>adverb subject>verb>particle subject>want>pointer then>noun>subject
+          to>article>other to>other>adjective to>other>preposition to>other>subject to>owner>adjective
+          to>owner>particle to>owner>s to>verb>number unit>article>part unit>preposition>article
+          unit>preposition>other unit>preposition>pointer verb>adjective>adjective verb>adjective>noun
+          verb>and>verb verb>article>amount verb>contraction>ing verb>number>unit verb>object>adjective
+          verb>part>verb verb>particle>adverb verb>particle>compared verb>preposition>ing verb>preposition>number
+          verb>preposition>object verb>preposition>particle verb>preposition>verb verb>preposition>want
+          verb>subject>adjective verb>subject>adverb verb>subject>be verb>subject>compared verb>subject>er
+          verb>subject>ing verb>subject>noun verb>subject>particle verb>verb>adjective want>article>other
+          want>subject>compared
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>article>kit adjective>article>other adjective>because>contraction adjective>because>subject
+          adjective>ing>particle adjective>kit>particle adjective>noun>verb adjective>other>noun
+          adjective>preposition>article adjective>preposition>subject adjective>subject>hello
+          adjective>subject>other adjective>subject>preposition adverb>owner>part adverb>preposition>article
+          amount>of>object and>adjective>part and>adjective>particle and>article>adjective and>article>other
+          and>article>part and>contraction>adverb and>contraction>did and>do>subject and>number>kit and>number>unit
+          and>other>noun and>particle>s and>particle>verb and>preposition>number and>subject>adverb and>subject>did
+          and>verb>adjective and>verb>article article>adjective>adverb article>amount>of article>article>other
+          article>ed>noun article>ing>part article>ing>verb article>kit>amount article>kit>and article>kit>because
+          article>kit>does article>kit>number article>kit>part article>kit>preposition article>kit>s
+          article>noun>adjective article>noun>because article>noun>of article>noun>subject
+          article>order>preposition article>other>adverb article>other>and article>other>because
+          article>other>order article>other>particle article>other>pointer article>other>praise
+          article>other>preposition article>owned>ing article>part>adjective article>part>and article>part>part
+          article>particle>subject article>praise>other article>s>verb article>unit>number article>verb>ing
+          article>verb>particle be>adjective>number be>adverb>adjective be>article>adjective be>article>amount
+          be>article>verb be>ing>preposition be>number>unit be>owner>other because>article>adjective
+          because>article>kit because>article>noun because>article>owned because>contraction>subject
+          because>contraction>verb because>owner>other because>owner>owned because>subject>do because>verb>subject
+          compared>preposition>subject contraction>article>adverb contraction>article>hello
+          contraction>article>person contraction>be>ing contraction>number>number contraction>owner>adjective
+          did>article>kit did>number>unit do>article>adjective do>subject>adjective do>subject>preposition
+          does>verb>particle end>praise>hello have>article>other have>article>person hello>article>other
+          hello>part>particle hello>part>preposition hello>verb>subject ing>article>ing ing>contraction>article
+          kit>and>verb kit>part>adverb kit>preposition>article kit>subject>particle modal>do>number
+          modal>verb>object modal>verb>particle never>other>particle never>verb>preposition never>verb>verb
+          never>want>to noun>adjective>part noun>and>number noun>article>adjective noun>article>kit
+          noun>article>part noun>hello>other noun>noun>particle noun>of>kit noun>of>other noun>of>subject
+          noun>part>adjective noun>part>noun noun>particle>other noun>preposition>article noun>preposition>number
+          noun>preposition>pointer noun>subject>particle noun>subject>verb noun>then>noun number>adjective>amount
+          number>adjective>unit number>number>unit number>of>unit number>part>particle number>preposition>other
+          number>unit>adjective number>unit>and number>unit>because number>unit>of object>verb>particle
+          of>article>adjective of>object>particle of>owner>adjective of>pointer>other or>article>kit or>be>subject
+          order>article>other other>and>noun other>do>verb other>of>noun other>other>subject other>part>particle
+          other>preposition>article other>preposition>object other>subject>does other>unit>particle
+          owner>number>unit owner>part>and owner>part>be owner>part>does owner>part>noun owner>part>part
+          owner>part>subject part>adjective>subject part>and>verb part>article>other part>article>part
+          part>article>verb part>be>adverb part>because>adjective part>because>subject part>never>verb
+          part>noun>verb part>part>ed part>particle>part part>particle>person part>particle>preposition
+          part>preposition>number part>preposition>other part>preposition>owner part>verb>adverb part>verb>verb
+          particle>adjective>kit particle>adjective>subject particle>and>particle particle>article>other
+          particle>because>hello particle>of>number particle>part>does particle>preposition>article
+          particle>preposition>object particle>preposition>owner particle>to>article particle>to>number
+          particle>verb>object pointer>be>adjective pointer>be>because praise>number>number preposition>article>est
+          preposition>article>noun preposition>article>particle preposition>article>praise
+          preposition>article>preposition preposition>article>subject preposition>because>subject
+          preposition>contraction>adjective preposition>kit>noun preposition>number>noun preposition>number>s
+          preposition>object>other preposition>owner>est preposition>owner>hello preposition>owner>order
+          preposition>pointer>preposition s>number>number s>part>particle subject>adjective>other
+          subject>adverb>verb subject>and>noun subject>and>other subject>and>verb subject>article>subject
+          subject>because>subject subject>modal>adverb subject>modal>do subject>modal>preposition
+          subject>modal>verb subject>never>want subject>noun>number subject>noun>subject subject>number>unit
+          subject>other>particle subject>part>ing subject>particle>number subject>particle>verb
+          subject>preposition>article subject>preposition>number subject>preposition>other subject>verb>hello
+          subject>verb>number then>noun>particle then>verb>subject to>article>number to>number>number to>part>noun
+          unit>and>number unit>article>unit unit>subject>did verb>article>compared verb>article>part
+          verb>because>subject verb>other>particle verb>owner>kit verb>owner>particle verb>part>adjective
+          verb>particle>preposition verb>particle>to verb>pointer>part verb>preposition>adjective
+          verb>preposition>article verb>preposition>because verb>preposition>noun verb>preposition>preposition
+          verb>preposition>subject verb>subject>article verb>subject>subject verb>to>verb want>to>noun
+          want>to>other want>to>verb
+        `,
+      ],
+      [
+        -0.5,
+        `
+          amount>preposition>pointer and>subject>modal and>subject>other and>verb>subject
+          article>adjective>adjective article>adverb>adjective article>order>amount article>other>s
+          article>part>verb be>article>kit because>article>other because>owner>particle
+          contraction>article>adjective contraction>verb>preposition contraction>verb>subject kit>kit>noun
+          noun>article>noun noun>article>other noun>owner>part noun>particle>subject noun>verb>particle
+          number>number>verb number>unit>number number>unit>other other>verb>number owner>adjective>particle
+          owner>hello>part owner>other>kit owner>other>noun owner>part>adjective part>other>number
+          part>preposition>subject particle>because>subject preposition>article>hello preposition>contraction>ing
+          preposition>number>number subject>be>adverb subject>did>subject subject>never>other subject>other>object
+          subject>verb>praise then>article>noun then>subject>verb unit>preposition>subject verb>article>adjective
+          verb>article>kit verb>article>s verb>owner>other verb>owner>part verb>owner>s verb>pointer>noun
+          verb>preposition>other verb>to>other
+        `,
+      ],
+      [-0.75, 'and>subject>verb because>owner>part'],
+      [-1, 'because>article>part'],
+    ],
+    'kind-word': [
+      [0.75, 'adjective>a amount>if noun>if number>4 particle>back preposition>i'],
+      [
+        0.5,
+        `
+          adjective>count adjective>i adjective>if adjective>it's adjective>out adjective>take adjective>the
+          adverb>you amount>then compared>and did>one ed>down hello>i kit>before kit>breathe never>if noun>back
+          noun>same noun>tonight noun>walk number>other number>six number>so number>then number>there's
+          number>twenty object>for object>if other>3 other>after other>bring other>drop other>elbows other>i'm
+          other>leg other>let other>like other>push other>stay part>for part>knees part>sit part>tall part>the
+          part>then part>your particle>breathe particle>done particle>hands particle>only particle>that praise>rest
+          preposition>hold preposition>no preposition>when s>that's subject>about subject>good subject>my
+          subject>on subject>once subject>right subject>two subject>you're unit>slow verb>don't verb>i verb>if
+          verb>just verb>no verb>ten
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>breathe adjective>come adjective>do adjective>five adjective>keep adjective>let
+          adjective>minute adjective>my adjective>off adjective>press adjective>rest adjective>shoulders
+          adjective>straps adjective>ten adjective>think adjective>through adjective>turn adjective>you're
+          adjective>your adverb>about adverb>above adverb>before adverb>first adverb>have adverb>it adverb>now
+          adverb>the adverb>when adverb>your amount>more amount>no amount>now amount>the article>and
+          article>hamstrings article>morning article>pins article>slow article>that's be>no be>one because>go
+          because>he because>stop because>you'd did>no does>if does>over er>and hello>one hello>sit ing>don't
+          kit>back kit>five kit>in kit>it's kit>let kit>on kit>only kit>side kit>straight kit>we never>got
+          noun>down noun>from noun>go noun>heel noun>heels noun>hold noun>in noun>lean noun>not noun>one
+          noun>that's number>3 number>a number>down number>go number>have number>last number>nice number>rest
+          number>seven number>ten number>the object>you other>and other>anyway other>back other>both other>breath
+          other>do other>feel other>from other>go other>good other>hold other>it's other>just other>knees
+          other>little other>no other>you've owned>the part>big part>chest part>four part>good part>hands part>have
+          part>hips part>it part>okay part>pain part>press part>reach part>same part>squeeze part>stop part>ten
+          part>three part>till part>too part>twenty particle>do particle>eight particle>fifteen particle>hold
+          particle>i particle>it's particle>just particle>legs particle>lovely particle>no particle>pull
+          particle>same particle>sit particle>stop particle>ten particle>then particle>there's particle>twenty
+          particle>you person>if person>is person>you pointer>and pointer>at pointer>if pointer>it's pointer>the
+          pointer>you praise>nice praise>that's preposition>30 preposition>chest preposition>don't
+          preposition>eight preposition>for preposition>going preposition>i'm preposition>if preposition>it's
+          preposition>on preposition>then preposition>there preposition>thirty preposition>toes preposition>what
+          s>down s>feet s>hands s>rings s>your subject>can't subject>five subject>heel subject>it's subject>just
+          subject>knees subject>let subject>one subject>only subject>rest subject>six subject>so subject>stand
+          then>sit unit>a unit>between unit>go unit>good unit>if unit>only unit>step unit>the unit>two unit>your
+          verb>before verb>four verb>halfway verb>have verb>hips verb>is verb>long verb>my verb>push verb>second
+          verb>short verb>stay verb>step verb>that's verb>then verb>twice verb>we verb>you're want>you
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>arm adjective>bar adjective>bring adjective>foot adjective>hand adjective>hang adjective>knee
+          adjective>land adjective>legs adjective>make adjective>now adjective>of adjective>sand adjective>sit
+          adjective>slow adjective>toes adjective>with adverb>hold adverb>if adverb>it's adverb>so adverb>turn
+          adverb>we amount>as amount>is amount>of amount>your and>i article>floor article>good article>leg
+          article>other article>second article>side be>a be>done because>it's because>the because>there's
+          because>well because>you because>you're because>you've because>your compared>feet compared>than
+          contraction>go contraction>not contraction>take did>a did>the do>take do>this does>i does>next does>the
+          does>up ed>the hello>bring hello>don't hello>the hello>then ing>a ing>on ing>your kit>and kit>down
+          kit>for kit>from kit>instead kit>next kit>off kit>or kit>please kit>press kit>sit kit>stand kit>that
+          kit>two kit>up modal>do modal>keep modal>let modal>reach modal>see never>a never>and never>let noun>and
+          noun>come noun>eight noun>for noun>four noun>i'm noun>just noun>now noun>of noun>push noun>stop noun>then
+          noun>they noun>ups noun>you number>each number>feet number>five number>good number>hundred number>k
+          number>metres number>minutes number>more number>of number>off number>one number>seconds number>sets
+          number>times number>to object>one of>the of>you order>one other>every other>first other>has other>he's
+          other>in other>it other>lift other>mind other>post other>press other>shoulder other>stand other>tall
+          other>to other>tonight other>turn other>we other>when owned>not owner>shoulders part>are part>button
+          part>don't part>first part>five part>flat part>float part>goes part>height part>is part>let part>on
+          part>open part>out part>point part>raise part>right part>roll part>soft part>straight part>that part>when
+          part>wide particle>a particle>again particle>and particle>as particle>away particle>before particle>chest
+          particle>elbows particle>first particle>for particle>four particle>hips particle>is particle>of
+          particle>onto particle>push particle>slowly particle>straight particle>swing particle>tall particle>the
+          particle>there particle>till particle>to particle>until particle>you're particle>you've particle>your
+          person>and person>who pointer>before pointer>morning praise>good praise>leg praise>lovely praise>morning
+          praise>stuff praise>work preposition>as preposition>between preposition>front preposition>hand
+          preposition>heel preposition>here preposition>one preposition>side preposition>that preposition>the
+          preposition>this preposition>three preposition>to preposition>twenty preposition>two preposition>you're
+          preposition>your s>don't s>go s>next s>stay s>the subject>all subject>as subject>at subject>because
+          subject>bend subject>else subject>feet subject>foot subject>for subject>go subject>hand subject>have
+          subject>knee subject>know subject>leg subject>more subject>open subject>see subject>there subject>till
+          subject>we to>do unit>each unit>four unit>here unit>left unit>of unit>or unit>out unit>take unit>there
+          unit>you're verb>all verb>and verb>back verb>backwards verb>feet verb>forward verb>go verb>hands
+          verb>home verb>legs verb>lower verb>of verb>opposite verb>out verb>right verb>so verb>the verb>them
+          verb>to verb>when verb>your want>it want>to
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>as adjective>back adjective>drive adjective>leg adjective>side adverb>a adverb>breathe
+          amount>three and>then article>right because>i do>not hello>it's hello>you ing>it kit>so kit>tuck
+          noun>first noun>that number>nine number>slow number>two other>a other>there's part>and part>blades
+          part>elbows part>find part>stay particle>squeeze particle>two preposition>it preposition>you subject>keep
+          subject>make subject>out unit>that's verb>it
+        `,
+      ],
+      [-0.75, 'adjective>one'],
+    ],
+    first: [
+      [0.75, 'kit>verb unit>because'],
+      [
+        0.5,
+        `
+          auxiliary>auxiliary auxiliary>because contraction>part ing>verb kit>pronoun manner>and manner>number
+          never>and never>because number>contraction number>manner number>never number>verb part>contraction
+          part>verb preposition>because
+        `,
+      ],
+      [
+        0.25,
+        `
+          and>and auxiliary>contraction contraction>never ing>article ing>number ing>part kit>contraction
+          ly>article ly>other ly>verb manner>auxiliary manner>contraction manner>ing manner>never manner>opener
+          manner>verb never>number never>opener never>unit number>ly number>pronoun opener>contraction opener>part
+          other>opener part>number part>unit preposition>ing preposition>never preposition>opener preposition>part
+          pronoun>because unit>and unit>pronoun unit>verb verb>never verb>number verb>unit
+        `,
+      ],
+      [
+        -0.25,
+        `
+          and>because and>ing and>ly and>verb article>and article>because article>kit article>opener article>other
+          article>unit auxiliary>and auxiliary>other auxiliary>part because>auxiliary because>manner because>other
+          because>preposition because>pronoun contraction>article contraction>auxiliary contraction>ing
+          contraction>number contraction>other contraction>pronoun contraction>unit ing>auxiliary ing>opener
+          ing>preposition kit>other kit>preposition manner>article manner>part manner>unit never>article
+          never>manner never>verb number>auxiliary number>unit opener>and opener>article opener>because other>ing
+          other>manner other>never part>article part>other part>preposition part>pronoun preposition>auxiliary
+          preposition>other preposition>preposition preposition>verb pronoun>and pronoun>auxiliary pronoun>ing
+          pronoun>preposition unit>opener verb>and verb>auxiliary verb>because verb>ing verb>part verb>preposition
+          verb>pronoun
+        `,
+      ],
+      [
+        -0.5,
+        `
+          article>auxiliary article>ing auxiliary>unit because>contraction because>never because>verb ing>and
+          kit>article kit>because kit>opener kit>part manner>because part>because part>never preposition>pronoun
+          pronoun>manner pronoun>number pronoun>other unit>number unit>preposition verb>ly verb>manner
+        `,
+      ],
     ],
     behind: [
-      [1.25, 'up>up you>like'],
-      [1, "and>five and>knees and>off as>well big>toe i>won't of>these of>those will>do"],
+      [1, 'as>well up>up your>front'],
       [
         0.75,
         `
-          a>side and>rest back>in back>out back>up for>this in>between is>not it>in leg>long let>go need>to
-          nine>ten on>them one>up other>way thank>you walk>back way>up whole>foot you>pull you>push your>front
-          your>lot
+          and>five and>knees and>off back>in big>toe i>won't it>in last>one let>go need>to one>up tell>me
+          the>bottom the>left to>you whole>foot will>do you>like
         `,
       ],
       [
         0.5,
         `
-          a>march a>moment and>down and>go and>hold and>right and>six and>switch and>ten and>walk behind>you
-          both>feet bus>stop carry>on chest>proud comes>in don't>jump each>leg evening>all every>rep five>six
-          for>three for>two four>five from>it front>heel go>again go>one goblet>squat hang>on have>to high>knees
-          hollow>hold i>know if>that in>it it>back it>goes it>harder it>out it>smaller join>in just>you keep>going
-          last>one lean>in let>you lower>it minute>between no>more on>back on>you one>down one>go or>so other>arm
-          park>it push>back quiet>feet second>set sit>up six>seven soft>knees some>water stand>up step>away
-          stop>there straight>ahead tell>me that'll>do that's>all that's>it that's>one that's>us that>twice
-          the>arms the>board the>bottom the>chest the>fence the>fingers the>ground the>left the>mat the>sofa
-          the>top there>for this>one three>four three>seconds times>through to>finish to>stand to>this to>you
-          too>high two>minutes two>one two>rounds under>you up>again up>quick wet>leaves whole>time you're>ready
-          you've>not you>are you>want your>pockets your>tailbone
+          a>march a>moment a>side a>strap and>hold and>rest and>right and>six and>switch and>walk at>all back>out
+          back>up begin>with bottom>stair carry>on come>down comes>in dead>bug don't>jump each>leg evening>all
+          every>rep fifteen>seconds five>six from>it go>again go>one hang>on high>knees i>know if>that in>between
+          is>not it>out keep>going lean>in minute>between nine>ten no>more of>those on>them on>you one>go or>so
+          other>arm other>side other>way ribs>down sit>up six>seven some>water stop>there straight>ahead thank>you
+          that'll>do that's>all that's>it that's>us that>twice the>board the>chest the>fingers the>ground
+          the>middle the>sofa the>top there>for this>one times>through to>finish two>minutes two>one under>you
+          up>is up>quick walk>back way>up wet>leaves you're>ready you've>not you>pull you>push your>lot
         `,
       ],
       [
         0.25,
         `
-          9>10 a>band a>beat a>bridge a>cat a>hundred a>lap a>leg a>race a>spaniel a>strap a>string a>towel
-          a>weight an>inch and>again and>back and>drive and>hang and>lean and>twenty and>up anybody>asks arms>out
-          as>many at>all at>it back>down back>knee begin>with bottom>stair came>in chest>up child's>pose come>back
-          come>up coming>up dead>bug do>ten do>two don't>arch don't>reach done>up down>one down>slowly down>then
-          each>other each>time each>way end>evening feet>up fifteen>seconds five>degrees five>times flat>back
-          for>four for>it four>breaths front>leg go>back go>completely going>down good>leg got>it half>way
-          hands>out heel>down hip>width hold>it i>am i>like i>promised i>see in>front in>there in>you is>plenty
-          it>off knee>raises knee>up knees>bent knees>out lamp>post last>round leave>this leg>raise light>pair
-          like>that like>this little>breaths minutes>rest mountain>climbers need>it next>week no>bouncing no>higher
-          no>weights number>two of>five of>floor of>that off>to on>me on>that on>tuesday one>good one>rest
-          other>hand other>leg press>down press>it rack>it ribs>down roll>back roll>out round>so same>thing
-          second>go second>one seconds>each see>you seven>eight shoulders>down side>plank sideways>on sit>tall
-          slide>forward slow>slow split>squats stay>there straight>on support>hold swap>over ten>more than>that
-          that>hip the>bridge the>crate the>curb the>curls the>day the>door the>ear the>elbow the>end the>floor
-          the>knee the>legs the>menu the>middle the>nose the>number the>other the>pair the>rack the>shin the>sides
-          the>spine the>step the>third the>toes the>wall the>wrists them>down them>in this>morning three>rounds
-          three>sets times>round to>be to>breathe to>side to>standing too>far towards>you turn>around twice>through
-          two>three up>higher up>is up>slowly up>tall want>to way>out we>are we>go with>control with>that you're>on
-          you>come you>fancy you>lift you>lower you>need you>sit your>arm your>backs your>ears your>fists
-          your>hands your>shirt your>sides your>thigh your>thighs your>toes
+          9>10 a>band a>doddle a>hundred a>lap a>leg a>pendulum a>skips a>spaniel a>string a>weight a>while an>inch
+          and>again and>eight and>go and>hang and>lean and>ten anybody>asks arms>out at>it back>knee back>there
+          behind>you both>feet bus>stop change>legs chest>proud chest>up child's>pose come>up do>two done>up
+          down>one down>slowly each>other each>side end>evening feet>up five>degrees five>times flat>back for>four
+          for>it for>this for>three for>two four>breaths four>counts four>five front>heel get>there go>back
+          goblet>squat going>down good>leg got>it half>way have>to hip>width hollow>hold i've>looked i>am i>did
+          i>promised i>see in>each in>front in>it in>you into>it is>plenty it>goes it>harder it>helps it>off
+          it>smaller it>there just>you knee>raises knee>soft knee>up knees>out lamp>post last>round leave>this
+          leg>long let>you little>breaths lower>it need>it no>bouncing no>higher no>weights number>two of>floor
+          of>these off>it off>to on>back on>each on>tuesday one>down one>rest park>it push>back quiet>feet rack>it
+          roll>back roll>out round>so same>thing second>go second>set seconds>each see>you shoulders>down
+          side>plank sideways>on soft>knees split>squats stand>up stay>there step>away straight>on support>hold
+          swap>over ten>more that's>fine that's>one that>hip the>arms the>bridge the>crate the>curb the>day the>end
+          the>fence the>heels the>knee the>legs the>mat the>menu the>number the>other the>pull the>rack the>shin
+          the>spine the>step the>straight the>third the>toes the>wall the>wrists this>morning three>four
+          three>rounds three>seconds three>sets times>round to>breathe to>side to>stand to>this too>high
+          turn>around two>rounds up>again way>out we>are we>go whole>time with>control you're>on you>are you>came
+          you>lift you>need you>sit you>stand you>want your>arm your>backs your>bum your>ears your>eyes your>fists
+          your>hands your>nose your>pockets your>shirt your>tailbone your>thigh your>thighs your>toes
         `,
       ],
       [
         -0.25,
         `
-          a>bent a>big a>chap a>dog a>few a>folded a>friend a>full a>good a>knee a>light a>lot a>pair a>proper
-          a>rolled a>shoulder a>slow a>spot a>wall and>a and>drop and>hips and>i and>i've and>keep and>leg and>let
-          and>now and>one and>out and>pull and>the and>there and>you are>tight are>up arms>up as>far as>it asked>me
-          at>the back>and back>to been>told bit>of box>jumps call>it can>do can>go can>hear can>see can>tell
-          chest>height come>in comes>up count>of dead>lift do>not do>that do>this don't>go don't>want down>and
-          down>to empty>bar end>good end>hello every>day feet>wide floor>away floor>press forty>five from>there
-          get>it give>me going>to going>up good>morning good>one hang>off have>a heel>up hips>up i've>got i>thought
-          if>it if>the if>you're if>you've if>your in>here in>total into>the is>all is>the it's>a it's>that it>all
-          it>and it>for it>like it>on it>with it>without keep>hold knees>over knees>up last>thing leg>back leg>goes
-          leg>only leg>up light>headed like>a lower>back makes>it muscle>up my>first next>one nice>and no>burpees
-          not>a not>doing of>10 of>a of>two of>your off>four off>the on>a on>saturday on>your one>foot one>knee
-          one>way opposite>arm other>day other>knee out>breath out>in out>of over>it over>the pelvic>floor
-          people>say pull>up reverse>lunges right>hand roll>up same>again same>way seconds>off sets>of sharp>pain
-          sort>of step>back step>off straight>back straight>down tell>you ten>minutes ten>steps than>you
-          that's>been that's>the that's>what that's>your the>back the>ball the>band the>bear the>best the>car
-          the>ceiling the>clean the>clock the>front the>full the>good the>hamstrings the>handle the>hard the>head
-          the>leg the>one the>operated the>room the>same the>second the>squat the>stage the>standing the>towel
-          the>way they>go this>is this>time three>breaths three>to to>do to>eight to>get to>go to>help to>your
-          told>you twenty>five twenty>metres two>sets two>thousand under>the up>and up>to wall>sit want>it warm>up
-          we'll>go when>you with>a with>the with>your you're>feeling you've>got you>can't you>could you>have
-          you>put you>should you>stop your>big your>feet your>hand your>head your>heel your>heels your>kneecap
-          your>left your>lowest your>middle your>own your>second your>side your>tail your>time your>tummy
-          your>weight
+          a>chap a>dog a>drink a>few a>full a>knee a>plank a>shoulder a>slow a>wall a>wee and>a and>drop and>i
+          and>just and>leg and>let and>no and>now and>out and>pull and>rows and>take and>the and>then and>you
+          are>tight are>we as>far asked>me at>the back>to bit>of breath>in call>it can>do can>hear can>tell
+          chest>height come>in dead>bugs dead>lift do>it do>not do>that do>this don't>go each>one empty>bar
+          end>hello every>exercise five>four for>a for>one for>the four>three front>foot get>it go>two hang>off
+          hips>up i>said i>was if>the if>you if>you're if>your in>here in>the in>this in>total is>all it's>that
+          it>feels keep>it knees>down knees>up last>thing leg>back leg>goes leg>only leg>up let>us like>you
+          lower>back next>one no>burpees no>sagging not>doing of>six of>the of>your off>four on>saturday on>the
+          on>your one>way one>weight opposite>arm opposite>leg other>knee out>breath out>straight over>it palms>up
+          pelvic>floor people>say pull>up push>up reverse>lunges right>hand same>time same>way seconds>off
+          shake>out sharp>pain step>back step>it step>off straight>down tell>you ten>minutes ten>steps than>you
+          that's>a that's>how that's>the that's>your that>back the>back the>ball the>band the>bear the>big
+          the>ceiling the>clock the>hamstrings the>hand the>handle the>last the>mailbox the>one the>rail the>room
+          the>same the>shoulder the>squat the>weights the>whole them>back three>breaths three>two till>it to>eight
+          to>get to>one to>say to>the to>your twenty>metres two>sets up>to upside>down warm>up we'll>go with>a
+          with>the with>your you're>feeling you're>one you've>done you>get you>stop your>belly your>big your>bottom
+          your>elbows your>head your>head's your>heel your>heels your>lower your>lowest your>second your>tail
+          your>tummy
         `,
       ],
       [
         -0.5,
         `
-          a>day a>mat a>plank and>just and>over and>take and>then as>you at>home breathe>in breathe>out dead>lifts
-          do>it each>one every>exercise five>four for>a for>the four>three go>two half>kneeling i>said if>you
-          in>one in>the it's>not it>down it>feels keep>it knees>down legs>long let>it let>us make>it ninety>seconds
-          of>the on>the operated>leg push>up same>time step>it that's>a that's>how the>bar the>big the>first
-          the>hand the>hips the>last the>rings the>weights the>whole to>see to>the two>hundred upside>down
-          you've>done you>feel you>get your>bottom your>elbows your>head's your>lower
+          a>day a>mat as>you at>home breathe>in breathe>out dead>lifts from>there give>me half>kneeling in>one
+          it's>not it>down legs>long let>it let>them make>it ninety>seconds operated>leg the>bar the>first the>head
+          the>hips the>leg the>rings the>side the>stage the>towel to>help to>see two>hundred you>feel your>hand
+          your>own
         `,
       ],
-      [-0.75, 'first>time let>them the>side you>know'],
-      [-1, 'before>you'],
+      [-0.75, 'before>you first>time you>know'],
+    ],
+    'first-kinds': [
+      [0.75, 'and>number because>be hello>article number>and number>contraction other>because'],
+      [
+        0.5,
+        `
+          adjective>because adjective>never adjective>subject adjective>to adverb>noun adverb>part
+          amount>contraction and>adjective and>kit and>noun and>particle article>compared because>adjective
+          because>ed because>never because>owned contraction>day contraction>never contraction>object do>never
+          ing>adjective never>article never>did noun>person number>hello number>subject order>preposition other>and
+          other>person part>order particle>because particle>particle preposition>to then>particle then>unit
+          verb>and verb>kit verb>object verb>part
+        `,
+      ],
+      [
+        0.25,
+        `
+          adjective>but adjective>ed adjective>er adverb>adverb adverb>amount adverb>compared adverb>preposition
+          adverb>subject adverb>to amount>unit and>adverb and>have and>never and>other and>part and>verb article>do
+          article>subject article>unit article>verb be>subject because>did because>do because>modal because>noun
+          because>verb but>never compared>unit contraction>have contraction>owner did>adjective did>subject
+          do>amount do>pointer does>verb ed>s er>of hello>adjective hello>day hello>noun hello>number hello>other
+          hello>owner hello>person ing>particle kit>because kit>object never>er never>ing never>particle
+          noun>adjective noun>be noun>noun noun>other number>have number>owned number>pointer number>verb or>never
+          or>number or>verb order>number order>to other>hello other>order other>pointer owned>owner part>adjective
+          part>ing part>other particle>and particle>contraction particle>verb person>and praise>and praise>because
+          praise>never praise>particle praise>preposition praise>subject praise>unit s>never subject>never
+          subject>particle subject>subject then>part unit>noun unit>other verb>because verb>does verb>noun verb>s
+        `,
+      ],
+      [
+        -0.25,
+        `
+          adjective>be adjective>ing adjective>modal adjective>number adjective>owned adjective>s adjective>want
+          adverb>kit adverb>of amount>person amount>subject and>s and>subject article>adjective article>adverb
+          article>est article>hello article>preposition be>article because>adverb because>because
+          because>contraction because>part because>pointer because>preposition but>preposition but>subject
+          compared>noun compared>verb contraction>article contraction>ing contraction>preposition contraction>unit
+          day>contraction did>particle did>preposition do>owner do>verb ed>particle er>does est>noun hello>and
+          hello>do hello>never ing>part ing>subject kit>of kit>order kit>owner kit>preposition kit>subject
+          never>compared never>kit never>never never>noun never>object noun>adverb noun>compared noun>owner
+          noun>then number>adjective number>amount number>do number>kit number>person number>s number>then
+          number>to or>do order>amount order>particle order>pointer other>be other>modal other>noun other>of
+          other>to owned>adverb owned>article owned>did owner>adjective owner>part part>article part>hello
+          part>number part>s part>then part>verb particle>noun person>does person>preposition person>verb
+          pointer>adjective pointer>kit pointer>of pointer>particle pointer>unit praise>part praise>pointer
+          preposition>adverb preposition>contraction preposition>noun preposition>owner s>be s>contraction s>hello
+          s>number s>verb subject>amount subject>be subject>hello subject>number subject>other subject>part
+          subject>want then>adverb then>contraction then>s to>verb unit>article unit>preposition verb>ed
+          verb>number verb>of verb>particle verb>preposition verb>subject want>particle
+        `,
+      ],
+      [
+        -0.5,
+        `
+          adjective>amount adjective>article adjective>kit adjective>object adjective>other adjective>owner
+          adverb>contraction adverb>particle adverb>verb and>owned and>pointer article>amount article>of
+          article>order article>person because>article because>ing because>owner because>subject contraction>did
+          contraction>number contraction>particle contraction>pointer contraction>verb contraction>want do>object
+          hello>part hello>verb kit>be never>do noun>subject number>does or>contraction or>subject order>day
+          order>unit other>article owner>person part>and part>be part>unit particle>adjective particle>subject
+          particle>to pointer>other praise>adjective praise>noun praise>person subject>because subject>do
+          subject>have subject>ing then>subject verb>to
+        `,
+      ],
+      [-0.75, 'amount>of and>hello and>preposition number>or subject>ed then>preposition'],
+      [-1, 'and>because'],
+    ],
+    'first-words': [
+      [0.75, "and>no and>two it's>if keep>and"],
+      [
+        0.5,
+        `
+          3>and a>let and>about and>forty and>heavier and>in and>now and>only and>up and>water and>while breathe>if
+          bum>on chest>as chest>on come>the don't>bring don't>if elbows>to feel>and feet>hands feet>up five>if
+          forearm>elbows go>that's i'm>all i'm>if i'm>with i>if i>is i>it's i>press if>breathe if>wait like>like
+          make>make no>follow one>breathe punch>and racks>hooks six>seven so>breathe so>if that's>and that's>nine
+          that's>thirty the>a the>back the>drag then>both there's>on they>up three>four twenty>twenty two>you we>a
+          you're>i you>you
+        `,
+      ],
+      [
+        0.25,
+        `
+          12>and 1>2 3>4 8>then a>before a>did a>do a>feet a>half a>up a>you're add>when all>move all>out
+          and>anything and>arms and>bar and>between and>bottom and>breathe and>deadlift and>feet and>get and>grab
+          and>grow and>heal and>hips and>hold and>i and>i'm and>ice and>inner and>long and>lovely and>number
+          and>off and>over and>people and>same and>so and>some and>somebody's and>stand and>straps and>that's
+          and>then and>twenty arms>a arms>legs arms>off as>like as>out as>that's because>one bend>a bend>straight
+          bend>to big>as both>heel both>just bottom>and breathe>half bring>with calf>hands change>and come>feet
+          come>if come>that count>and do>instead do>just do>the don't>4 don't>as don't>at don't>come don't>in
+          don't>it's don't>that's don't>then drop>to eight>is elbow>if elbows>step everyone>you face>the feel>if
+          feet>and feet>big feet>nose feet>out feet>tap fifteen>and fifteen>rest first>1 five>six for>you forty>and
+          forty>five four>down four>five four>the gently>the get>off get>on go>down goblet>one good>and good>minute
+          good>now good>rest hands>and hands>pull hands>slide hands>the hands>tip hang>and hang>then hang>there
+          have>for have>if heel>up hm>no hold>five hold>knees hold>or hold>stay hold>want hook>and i'm>a i'm>one
+          i've>no i've>the i>3 i>after i>fifteen i>five i>go i>no i>okay i>twice i>um i>watch if>chest if>eight
+          if>find if>floor if>lively if>plank if>shuffle if>somebody's if>steady if>stop it's>dead it's>don't
+          it's>first it's>i it's>tiny it's>tuesday it>back it>chest just>back just>only just>three keep>change
+          keep>flat keep>stay keep>to knees>don't knees>six land>if last>and last>everything lean>hold lean>thirty
+          leave>is let's>just let>draw let>if let>out let>stay let>work lie>knees lift>for lift>side lift>swing
+          like>if look>it lovely>now lower>your make>about make>if mine>moose mini>feet move>to my>half nearly>and
+          never>without nice>don't nice>next nice>nice nine>and nine>ten ninety>off no>if no>or no>three not>in
+          not>on not>you okay>you've on>and on>arms on>one one>down one>hands one>in one>no one>push one>to one>two
+          only>on or>or out>both out>no out>one palms>press pause>and people>they press>a press>elbows press>hands
+          press>like press>that pull>don't pull>if pull>squeeze push>if put>just put>or put>three reach>for
+          right>arm right>sit right>up right>your same>the scale>for scoot>feet second>if set>set shins>no sit>a
+          sit>arms sit>bottom sit>half sit>hands sit>take sit>the sit>you six>a six>i slow>don't slow>that's
+          slow>then so>bar so>it so>long so>out so>put so>three so>top socks>the some>give somebody's>and
+          somebody>a sorry>the squeeze>in squeeze>then stand>it's stay>and steady>one stop>keep stop>up swing>leg
+          take>don't take>take take>up ten>if ten>out ten>the that's>don't that's>down that's>four that's>legs
+          that's>my that's>on that's>somebody that's>we'll that's>you that's>you've that>if that>last the>bounds
+          the>heel the>lean the>push the>same the>so the>stand the>stop the>these the>you then>all then>don't
+          then>four then>i then>if then>in then>sit then>six then>ten then>we'll there's>go they've>and this>in
+          this>knees this>this this>you three>if three>the three>walk three>your toes>sit tuck>toes turn>front
+          turn>or twelve>last twenty>if two>have two>if two>the two>then two>three up>down up>feet up>like
+          up>second up>three use>up walk>back walk>tall walk>walk watch>as we'll>hmm we>so when>the where>a
+          while>the you'll>squeeze you're>and you're>out you>down you>on you>or you>right you>that you>when
+          your>your
+        `,
+      ],
+      [
+        -0.25,
+        `
+          12>i 2>and 5>and a>as a>that's actually>no add>you and>bend and>both and>cross and>cushion and>drive
+          and>fifteen and>fold and>four and>hang and>i'll and>keep and>leg and>legs and>like and>look and>of
+          and>press and>put and>russian and>steady and>tall and>that and>them and>to and>we'll and>which and>with
+          and>you and>your back>feet bar>elbows because>it bend>if bend>keep bend>then blow>out both>stay
+          bottom>feet bottom>if breathe>i breathe>out bridges>then bring>change build>hold come>and come>hands
+          come>now did>the do>alright do>one don't>back don't>i don't>like don't>on don't>so don't>there's
+          don't>three don't>tip don't>to don't>while don't>your double>if ease>don't everybody>make feel>cheek
+          feet>hip feet>if feet>stand feet>toes five>four five>i float>and four>three give>if go>eat go>if go>on
+          go>right good>good good>morning hands>feet hands>knees hands>let hands>lift hands>squeeze have>and
+          heavier>if hip>next hold>feet hold>for hold>hands i'll>go i'll>stop i'll>when i'm>and i'm>i i've>breathe
+          i've>my i>back i>in i>once i>see i>ten i>that i>that's i>think i>this i>three i>two i>what i>who i>you
+          ice>if if>a if>drop if>five's if>leave if>make if>one if>or if>stay if>that's if>the if>turn if>you
+          if>you're if>you've in>out it's>chin it's>half it's>now it's>same it's>you'll it>and it>your just>the
+          keep>close keep>don't keep>drop keep>good knees>push knees>that's last>make lean>walk legs>sit let's>it's
+          let>float let>keep let>the lift>lower like>a like>and like>don't lose>if lovely>lovely lower>touch
+          make>you my>one my>the no>grip no>no no>you're not>i not>one now>that's now>the now>this on>i one>and
+          one>hold one>if one>on one>sit one>swing only>stay or>if out>up people>it's pick>and press>breathe
+          press>the pull>elbows pull>lower push>feel put>you reach>and reach>long rest>fifteen ribs>don't
+          right>left roll>and same>no second>heel second>off second>set second>whenever sharp>stop sit>and
+          sit>cross sit>no slide>breathe slide>if slow>four slow>if slow>slow so>one so>stay so>the so>you're
+          so>you've somebody>last stand>and stand>don't stand>hold stand>if step>if step>then stop>if stop>stop
+          stop>your straight>no tell>we're ten>each ten>there that's>done that's>i'm that's>it's that's>put
+          that's>rack that's>right that's>the that's>there that's>up the>and the>come the>get the>is the>up
+          the>you'll then>and then>as then>feet then>five then>float then>go then>hands then>heel then>i'll
+          then>legs then>pull then>right then>step then>the then>there's then>up there's>i've there's>now they>the
+          this>it's three>let three>please today>we tuck>if turn>look twenty>the two>bells two>it up>knee up>then
+          up>two use>so walk>and walk>four walk>if we'll>take we>half while>i wrists>make you're>look you've>and
+          you>if you>slide you>too you>well your>and your>keep zip>and
+        `,
+      ],
+      [
+        -0.5,
+        `
+          and>all and>because and>for and>it and>you've both>feet breathe>breathe do>if don't>let don't>roll
+          don't>you're drop>push feet>sit five>three half>if hold>thirty i>a if>don't if>hands if>put if>step
+          if>use it's>it's it's>you keep>keep knees>sit lean>and let>go lift>hold next>get nice>and out>as
+          press>and so>i so>now take>and that's>i the>i the>now then>three there>we three>one walk>come you>check
+        `,
+      ],
+      [-0.75, "and>3 if>it's there's>i"],
     ],
     gap: [
-      [0.75, 'one>two that>and up>down'],
+      [0.75, 'up>down'],
       [
         0.5,
         `
-          breath>if breathe>and chest>up feet>and five>six forward>as go>one in>for it>so knee>out knees>up leg>if
-          not>there one>down one>good one>that's over>on rest>the rest>you shoulders>on sit>up six>and six>seven
-          squats>hold ten>and them>if then>sit three>four up>then ups>hands width>and
+          breath>if chest>up forward>as four>five go>one it>so knee>out knees>over knees>up leg>if out>at
+          shoulders>on six>seven squats>hold that>and width>and you>if
         `,
       ],
       [
         0.25,
         `
-          arm>and arms>long arms>to back>the bend>your bottom>and breath>and chair>the down>a down>like down>that's
-          fine>a five>if five>then floor>do foot>down four>and four>five go>don't go>i go>if go>in good>and
-          hands>if hands>off head>and hips>up in>and in>on in>so it>and it>good it>it it>that's it>then it>three
-          knees>over left>and leg>back leg>don't lovely>and me>in minutes>on more>and nine>ten off>last off>then
-          on>back one>in one>off out>at out>the out>to pull>up ready>and round>one row>the seconds>on side>if
-          these>at time>and to>a today>and touches>your twelve>and two>down up>back up>breathe up>i up>no up>one
-          up>we'll want>a week>and you>as you>if you>only
+          arm>and arms>long arms>to back>if back>the bend>your bottom>and breath>and breathe>and chair>the down>a
+          down>like feet>and fine>a five>six five>then foot>down for>a four>and go>don't go>down go>if go>in
+          hands>if hands>off head>and hips>up in>for in>so it>and it>last it>on it>that's it>then left>and leg>back
+          leg>don't minutes>on more>and not>there off>and one>down one>that's one>two out>to rest>the rest>you
+          rounds>and seconds>on sit>up six>and stop>if ten>and them>if then>sit these>at three>four time>and
+          touches>your turn>the twelve>and up>breathe up>i up>no up>one up>then ups>hands week>and you>only
+          you>stand
         `,
       ],
       [
         -0.25,
         `
-          5>and 8>and a>little all>fours all>the and>don't and>if and>let and>stand and>the arms>and as>well as>you
-          at>the back>and back>keep back>knee back>to before>you behind>you belly>button bench>press breath>out
-          can>keep can>see chair>feet come>and come>up do>not don't>let down>and down>as down>i down>one down>till
-          down>to down>two each>leg each>side even>if first>if five>four floor>and floor>press for>five for>ten
-          for>the for>three for>twenty forty>five forward>until four>counts front>and front>heel go>and go>as
-          go>back go>go go>home go>round go>so go>up good>leg good>morning got>the half>a half>and hand>if hand>on
-          hands>and hands>on here>we high>knees home>and i>don't if>it's if>you if>you're if>your in>a in>between
-          in>keep in>one it>a it>as it>down it>go it>harder it>if it>in it>there it>up knees>bent knees>go knees>if
-          know>how leg>and leg>goes leg>long leg>raise legs>if legs>long lift>one like>a line>from long>step
-          middle>and minutes>and minutes>rest more>if next>door next>week nice>and nose>and not>a now>the of>ten
-          of>the of>those of>you of>your off>if on>my on>the on>your one>go one>hand one>knee one>long one>side
-          one>then operated>leg other>leg out>breath out>of out>on out>two press>and quick>and quiet>feet rest>your
-          round>the round>two second>one second>toe seconds>each seconds>four seconds>left see>if set>the
-          sharp>pain should>feel shoulders>let sit>down slow>slow small>and soft>knees squats>and stand>tall
-          stand>up static>quads straight>and tall>and tall>hips thank>you that>one that>you the>back the>bottom
-          the>floor the>front the>knee the>last the>other the>same the>top them>and there>if there>we there>you
-          these>and they>don't this>morning times>a times>and to>come to>do to>get to>go to>make together>and
-          too>much twenty>five twenty>two twice>a twice>as two>and two>one under>shoulders under>the up>if up>tall
-          up>there up>to up>two up>your warm>up way>down we>go what>you when>i with>your you>and you>can you>feel
-          you>get you>have you>keep you>know you>sit you>skip you>that's your>back your>chest your>feet your>hands
-          your>hips your>knees your>shoulders
+          5>and all>the and>i arms>and as>well as>you at>the away>and away>from back>keep back>knee back>up
+          belly>button blow>out breath>out breathe>out bus>stop can>keep can>see chair>feet curls>and do>not
+          don't>let down>as down>i down>slow down>two each>leg each>side even>if five>four for>the forty>five
+          forward>and four>three front>heel go>go go>on go>so go>up good>good good>leg good>morning half>a
+          hands>and hands>as hips>don't hundred>and i>don't if>you if>you're in>a in>between in>one in>the it>as
+          it>go it>in it>out it>there keep>hold knees>bent knees>if knees>to last>one leg>long leg>stand legs>if
+          legs>long legs>up like>a middle>and middle>toes minutes>and minutes>rest more>if not>a now>the number>two
+          of>the of>you off>if oh>that's one>foot one>go one>if one>leg one>long one>side one>then other>side
+          out>of rest>your seconds>left see>if set>the side>then skin>the slow>slow stand>up straight>and that>you
+          the>floor the>other there>for there>we there>you these>and they>don't this>morning three>and three>two
+          time>i times>a to>do twenty>five two>and two>one up>off up>on up>tall up>there up>to up>two up>your
+          warm>up way>down way>up with>no you>feel you>get you>go you>know you>so you>that's your>shoulders
         `,
       ],
       [
         -0.5,
         `
-          all>right and>i and>then away>and away>from back>down blow>out breathe>out bus>stop change>legs curls>and
-          down>slow empty>bar fine>if forward>and four>three go>on good>good hips>don't hollow>hold hundred>and
-          in>front in>the it>out keep>hold knees>don't last>one let>go like>it's like>you're middle>toes number>two
-          off>the one>foot one>if one>leg other>one other>side out>as shoulder>blades stop>and three>and three>two
-          time>i time>if to>sit up>on way>up you>go
+          all>right and>then change>legs fine>if hand>if in>front let>go like>it's like>you're off>the other>one
+          out>as shoulder>blades shoulders>let stop>and time>if you>and
         `,
       ],
+      [-0.75, 'back>down'],
     ],
   },
 }

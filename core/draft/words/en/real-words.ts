@@ -7,7 +7,7 @@ export const DOSE_JOINTS = words('rest hold each side sides between then swap')
 
 /** Real words one letter away from an amount or a word of a name ("fine", "match", "stops"): never mended. */
 export const REAL_WORDS = words(`
-    nicks scap miss misses tins sats trans parse percept stated mass moss muss wist
+    list lost lust neat nest newt nicks scap miss misses tins sats trans parse percept stated mass moss muss wist
     abound asound atone bails balls banned bans bends bills binds bins bites black blame blames blast blaze blink
     bload boat boats bolts bonds bools boring bottle bottles brake brave breach bread brice brick bride brides brink
     bulls bunch buns calls cards carls carts cases caves chains cheat chill choos chose claps clasping class claus
