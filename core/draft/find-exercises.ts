@@ -2,16 +2,24 @@
 import type { CatalogueEntry } from '../catalogue/entry.ts'
 import { findEntry } from '../catalogue/find-entry.ts'
 import { foldName } from '../catalogue/fold-words.ts'
-import { chooseStarts } from './choose-starts.ts'
+import type { Start } from './place-spans.ts'
 import type { Naming } from './naming.ts'
 import { indexSpans } from './index-spans.ts'
+import { findReturns } from './find-returns.ts'
 import { findTurns } from './find-turns.ts'
 import type { TurnBlock } from './find-turns.ts'
 import { placeSpans } from './place-spans.ts'
 import type { PlacedSpan, TextSpan } from './place-spans.ts'
 import type { Speech } from './read-speech.ts'
-import { weighNamings } from './weigh-starts.ts'
+import { chooseOpenings } from './choose-openings.ts'
+import { pickNames } from './pick-names.ts'
+import { isShort } from './sided-table.ts'
+import { weighOpenings } from './weigh-openings.ts'
+import { settleNamings, weighCandidates } from './weigh-starts.ts'
+import type { Opening, WeighedCandidate } from './weigh-starts.ts'
 import { ALSO_CALLED } from './words/en/announcing.ts'
+import { RETAKES } from './words/en/retakes.ts'
+import { anyPhrase } from './words/en/word-groups.ts'
 
 /** One exercise as taught: the first span is the main teaching, the others are returns. */
 export interface Teaching {
@@ -37,44 +45,92 @@ export interface FoundExercises {
 
 /** Finds the exercises of a class. @param kit kit of the class, most likely first. */
 export function findExercises(speech: Speech, kit: readonly string[]): FoundExercises {
-  const namings = weighNamings(speech, kit)
-  const starts = chooseStarts(speech, namings)
-  const spans = placeSpans(speech, starts)
-  const taught = withUnnamedFirst(speech, namings, gather(speech, spans, namings))
-  const { teachings, blocks } = findTurns(speech, taught)
+  const weighed = weighCandidates(speech, kit)
+  const openings = findOpenings(speech, weighed)
+  const namings = settleNamings(speech, weighed, openings)
+  const spans = placeSpans(speech, startsOf(speech, weighed, openings, namings))
+  const taught = gather(speech, spans, namings)
+  const found = findTurns(speech, taught)
+  const { blocks } = found
+  const teachings = found.teachings.map((teaching) => ({
+    ...teaching,
+    spans: teaching.spans.filter((span, index) => index === 0 || !isBrief(speech, span)),
+  }))
   return { teachings, blocks, mentioned: findMentioned(namings, teachings), namings }
 }
 
-/**
- * A class that has just been told its programme starts with the first of it, often without naming it again: what is taught
- * in front of everything named is that one.
- */
-function withUnnamedFirst(speech: Speech, namings: readonly Naming[], teachings: readonly Teaching[]): Teaching[] {
-  const start = Math.min(...teachings.flatMap(({ spans }) => spans.map(({ offset }) => offset)))
-  const listed = namings.filter(({ listed, entry, offset }) => listed && entry !== null && offset < start)
-  const [first] = listed
-  const last = listed.at(-1)
-  if (!first?.entry || !last || listed.length < 3) return [...teachings]
-  const before = speech.sentences.filter(({ offset, end }) => offset > last.end && end <= start)
-  const taught = before.filter(({ cues }) => cues.some(({ kind }) => kind === 'setup' || kind === 'execution'))
-  const [opening] = taught
-  const closing = before.filter(({ role }) => role === 'teach' || role === 'work').at(-1)
-  if (!opening || !closing || taught.length < LEAST_TAUGHT || opening.index >= closing.index) return [...teachings]
-  const span: TextSpan = { offset: opening.offset, end: closing.end }
-  const own = teachings.find(({ entry }) => entry?.id === first.entry?.id)
-  if (own?.spans[0]?.offset === start) return [...teachings]
-  const others = teachings.filter((teaching) => teaching !== own)
-  const made: Teaching = own
-    ? { ...own, spans: [span, ...own.spans], ruleId: 'first-of-programme' }
-    : {
-        ...{ entry: first.entry, name: tidy(first.name), alsoCalled: [], spans: [span] },
-        ...{ confidence: 0.4, ruleId: 'first-of-programme' },
-      }
-  return [made, ...others]
+/** "Squats were six": a name and a word or two in no time, which nobody works in. */
+function isBrief(speech: Speech, { offset, end }: TextSpan): boolean {
+  const words = speech.wordsBefore(end) - speech.wordsBefore(offset)
+  return words <= BRIEF_WORDS && speech.timeOf(end) - speech.timeOf(offset) < BRIEF_MS
 }
 
-/** Sentences of set-up or movement that make a teaching. */
-const LEAST_TAUGHT = 3
+const BRIEF_WORDS = 4
+const BRIEF_MS = 2500
+
+/** The teachings of a class by where they open, with their names. */
+function findOpenings(speech: Speech, weighed: readonly WeighedCandidate[]): Opening[] {
+  const begins = chooseOpenings(
+    weighed,
+    weighOpenings(speech, weighed),
+    isShort(speech) ? SHORT_FAVOUR : undefined,
+  ).map((begin) => beforeRetake(speech, begin))
+  const teachings = begins.map((first, index) => ({ first, end: begins[index + 1] ?? speech.sentences.length }))
+  const names = pickNames(speech, weighed, teachings)
+  return begins.flatMap((sentence, index): Opening[] => {
+    const name = names[index] ?? null
+    // in a few minutes everything is named
+    return name === null && isShort(speech) ? [] : [{ sentence, name }]
+  })
+}
+
+/** What is started again was opened where it was started first. */
+function beforeRetake(speech: Speech, begin: number): number {
+  const opening = speech.sentences[begin]?.words.split(' ').slice(0, 2).join(' ') ?? ''
+  const isRetake = [1, 2].some((step) => RETAKE.test(speech.sentences[begin - step]?.words ?? ''))
+  if (!isRetake) return begin
+  for (let index = Math.max(0, begin - MOST_STARTED); index < begin; index++)
+    if (speech.sentences[index]?.words.includes(opening) === true) return index
+  return begin
+}
+
+/** In short classes more is told in fewer words. */
+const SHORT_FAVOUR = 1.9
+
+const RETAKE = anyPhrase(RETAKES)
+/** A wrong start has at most so many sentences. */
+const MOST_STARTED = 5
+
+/** Where the stretches of a class start: its openings, and its returns to what was opened before. */
+function startsOf(
+  speech: Speech,
+  weighed: readonly WeighedCandidate[],
+  openings: readonly Opening[],
+  namings: readonly Naming[],
+): Start[] {
+  const opened = new Map(namings.flatMap((naming) => (naming.begins === undefined ? [] : [[naming.begins, naming]])))
+  const byEnding = new Map<string, string>()
+  const mains = openings.flatMap(({ sentence, name }): Start[] => {
+    const naming = opened.get(sentence)
+    if (!naming) return []
+    // "squats" behind goblet squats are those
+    const key = byEnding.get(foldName(naming.name)) ?? name?.candidate.key ?? `unnamed ${sentence}`
+    for (const ending of endingsOf(naming.name).slice(1)) byEnding.set(ending, key)
+    return [{ naming, key, sentence }]
+  })
+  const returns = findReturns(
+    speech,
+    weighed,
+    mains.map(({ sentence, naming }) => ({
+      sentence,
+      names: naming.entry ? [naming.name, naming.entry.name] : [naming.name],
+    })),
+  ).flatMap(({ sentence, teaching }): Start[] => {
+    const main = mains[teaching]
+    return main ? [{ ...main, sentence }] : []
+  })
+  return [...mains, ...returns].sort((a, b) => a.sentence - b.sentence)
+}
 
 /** Puts the spans of one exercise together; what was barely taught anywhere is a mention. */
 function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly Naming[]): Teaching[] {

@@ -24,6 +24,8 @@ export interface Naming {
   back: boolean
   /** Told by what it does, not named. */
   described: boolean
+  /** Index of the sentence that opens its teaching, where that is known. */
+  begins?: number
 }
 
 /**

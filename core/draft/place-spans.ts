@@ -1,8 +1,18 @@
 /** Places each exercise in the running text: from its set-up to its last words, without the talk behind. */
-import type { Start } from './choose-starts.ts'
 import type { Naming } from './naming.ts'
-import type { Speech } from './read-speech.ts'
+import type { Sentence, Speech } from './read-speech.ts'
+import { CLAUSE_BREAK } from './restore-breaks.ts'
+import { plainWords } from './split-speech.ts'
 import { AMOUNT_WORDS } from './words/en/dose-words.ts'
+
+/** Where a stretch of teaching starts. */
+export interface Start {
+  /** Of what is taught. */
+  naming: Naming
+  /** Who is taught: the same key comes back for a return. */
+  key: string
+  sentence: number
+}
 
 /** A stretch of the running text by its characters. */
 export interface TextSpan {
@@ -16,77 +26,31 @@ export interface PlacedSpan extends TextSpan {
   cues: number
 }
 
-/** Gives each start its stretch: from its set-up on, to the next one's, without the talk at the end. */
+/** Gives each start its stretch: to the next one's, without the talk at the end. */
 export function placeSpans(speech: Speech, starts: readonly Start[]): PlacedSpan[] {
-  const begins = starts.map((start, index) => beginOf(speech, start.naming, starts[index - 1]?.naming))
-  return starts.map((start, index) => {
-    const begin = begins[index] ?? 0
-    const limit = begins[index + 1] ?? speech.sentences.length
-    const last = lastTaught(speech, begin, limit)
+  return starts.flatMap((start, index) => {
+    const begin = start.sentence
+    const limit = starts[index + 1]?.sentence ?? speech.sentences.length
     const first = speech.sentences[begin]
-    const final = speech.sentences[last]
-    const cues = speech.sentences.slice(begin, last + 1).reduce((sum, sentence) => sum + sentence.cues.length, 0)
-    const offset = Math.min(first?.offset ?? start.naming.offset, start.naming.offset)
-    return { start, offset, end: Math.max(final?.end ?? start.naming.end, start.naming.end), cues }
+    const final = speech.sentences[lastTaught(speech, begin, limit)]
+    if (!first || !final) return []
+    const next = final.index + 1 === limit ? speech.sentences[limit] : undefined
+    const dose = next ? behindDose(speech, next) : 0
+    const end = next && dose > next.offset ? dose - 1 : final.end
+    const cues = speech.sentences.slice(begin, final.index + 1).reduce((sum, sentence) => sum + sentence.cues.length, 0)
+    return [{ start, offset: behindDose(speech, first), end, cues }]
   })
 }
 
-/** Index of the sentence where the teaching begins: the set-up may come before the name. */
-function beginOf(speech: Speech, naming: Naming, previous: Naming | undefined): number {
-  const floor = previous ? previous.sentence + 1 : 0
-  let begin = roundCall(speech, naming.sentence, floor)
-  if (begin < naming.sentence || (!naming.late && !naming.bare)) return begin
-  const most = naming.late ? LATE_SENTENCES : SETUP_SENTENCES
-  let wasOpened = false
-  for (let index = naming.sentence - 1; index >= floor && naming.sentence - index <= most; index--) {
-    const sentence = speech.sentences[index]
-    if (!sentence || sentence.role === 'end' || (sentence.role === 'chat' && !(naming.late && sentence.wordCount <= 7)))
-      break
-    if (naming.late && sentence.role === 'work' && AMOUNT_WORDS.test(sentence.words)) break
-    const kinds = sentence.cues.map((cue) => cue.kind)
-    const setsUp = kinds.includes('setup')
-    if (!naming.late && (sentence.role === 'work' || kinds.some((kind) => !BEFORE_NAME.has(kind)))) break
-    const opens = sentence.role === 'move' || isPositionChange(sentence.words)
-    // The set-up of a late name begins where the class last changed its place.
-    if (naming.late && begin < naming.sentence && wasOpened && !opens) break
-    wasOpened ||= opens
-    if (opens || (setsUp && (naming.late || isBreak(speech, index - 1)))) begin = index
-  }
-  return begin
+/** Where a sentence begins, or its second clause where marks are missing and the first is a dose: "six each side and sit back". */
+function behindDose(speech: Speech, { offset, end }: Sentence): number {
+  const [dose = '', ...others] = speech.text.slice(offset, end).split(CLAUSE_BREAK)
+  const words = plainWords(dose)
+  const isDose = others.length > 0 && words.split(' ').length <= DOSE_WORDS && AMOUNT_WORDS.test(words)
+  return isDose ? offset + dose.length + 1 : offset
 }
 
-/** "Round two, off you go" a little before the name belongs to what comes. */
-function roundCall(speech: Speech, sentence: number, floor: number): number {
-  for (let index = sentence - 1; index >= Math.max(floor, sentence - ROUND_SENTENCES); index--) {
-    const words = speech.sentences[index]?.words ?? ''
-    if (
-      /^(?:and |right |okay |so |now )*(?:round (?:two|three|four|five|\d)|(?:second|third|fourth|last|final|next) round)\b/.test(
-        words,
-      )
-    )
-      return index
-  }
-  return sentence
-}
-
-const ROUND_SENTENCES = 5
-
-/** What may be told before the name of an exercise. */
-const BEFORE_NAME: ReadonlySet<string> = new Set(['setup', 'execution', 'equipment', 'focus', 'easier'])
-const SETUP_SENTENCES = 4
-const LATE_SENTENCES = 14
-
-function isBreak(speech: Speech, index: number): boolean {
-  const role = speech.sentences[index]?.role
-  return role === undefined || role === 'end' || role === 'move' || role === 'chat' || role === 'work'
-}
-
-/** The whole body goes to another place. */
-function isPositionChange(words: string): boolean {
-  return /^(?:(?:and|so|okay|right|now|then|lets|well|from here|come|all the way|everybody|everyone|slowly) ?)*(?:come|rise|get|step|walk|roll|turn|lie|sit|kneel|stand|down|up|onto|tuck your toes|hold the|big|one foot|bottom close|back to)\b.{0,40}\b(?:floor|mat|fours|back|front|belly|tummy|side|knees|feet|standing|chair|wall|ball|hips?|forward|between|hands?|plank|blanket|edge)\b/.test(
-    words,
-  )
-}
+const DOSE_WORDS = 5
 
 /** Index of the last sentence about the exercise: talk and changes of place at the end are left out. */
 function lastTaught(speech: Speech, begin: number, limit: number): number {

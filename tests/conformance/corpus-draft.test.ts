@@ -69,7 +69,7 @@ describe('the draft on the annotated classes', () => {
     ['names right', /name ok ([\d.]+)%/, 97],
     ['doses exactly right', /dose exactly right ([\d.]+)%/, 89],
     ['cues', /cues .*F1 ([\d.]+)/, 65],
-    ['returns', /returns .*F1 ([\d.]+)/, 84],
+    ['returns', /returns .*F1 ([\d.]+)/, 80],
     ['quotes exact', /quotes exact ([\d.]+)%/, 100],
   ])('keeps its figure: %s', (_what, pattern, floor) => {
     expect(figure(asWritten, pattern)).toBeGreaterThanOrEqual(floor)
@@ -81,7 +81,7 @@ describe('the draft on the annotated classes', () => {
 
   it.each([
     ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 85],
-    ['names right', /name ok ([\d.]+)%/, 94],
+    ['names right', /name ok ([\d.]+)%/, 90],
     ['doses exactly right', /dose exactly right ([\d.]+)%/, 69],
     ['cues', /cues .*F1 ([\d.]+)/, 52],
     ['returns', /returns .*F1 ([\d.]+)/, 52],
@@ -103,11 +103,11 @@ describe('the draft on classes kept apart', () => {
   })
 
   it.each([
-    ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 76],
+    ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 84],
     ['names right', /name ok ([\d.]+)%/, 90],
-    ['doses exactly right', /dose exactly right ([\d.]+)%/, 33],
-    ['cues', /cues .*F1 ([\d.]+)/, 40],
-    ['returns', /returns .*F1 ([\d.]+)/, 30],
+    ['doses exactly right', /dose exactly right ([\d.]+)%/, 35],
+    ['cues', /cues .*F1 ([\d.]+)/, 47],
+    ['returns', /returns .*F1 ([\d.]+)/, 36],
     ['quotes exact', /quotes exact ([\d.]+)%/, 100],
   ])('keeps its figure: %s', (_what, pattern, floor) => {
     expect(figure(said, pattern)).toBeGreaterThanOrEqual(floor)

@@ -56,3 +56,45 @@ it('another exercise is no turn of the one before because they share a word', ()
     )
   expect(names).toEqual(['reverse lunges', 'walking lunges', 'dead bugs'])
 })
+
+const PLAIN_PAIR = `[0:00] first up push ups hands under your shoulders body in one line lower your chest to the floor and press away keep your ribs down ten of those
+[0:25] then bent over rows hinge at the hips flat back pull the bell to your pocket and lower it slowly eight of those and the whole pair three times
+[0:50] push ups elbows close breathe out as you press lovely keep going eight nine ten and rows elbow close to your ribs no shrugging
+[1:15] round two push ups squeeze your backside eight nine ten and rows squeeze your shoulder blade and lower it slowly
+[1:35] last round push ups chest to the floor eight nine ten and rows squeeze your shoulder blade
+[1:55] and rest well done have some water`
+
+describe('without punctuation', () => {
+  it('turns are called in the middle of what is said, also by names that end in a small word', () => {
+    expect(tell(PLAIN_PAIR).map(({ returns }) => returns)).toEqual([3, 3])
+  })
+})
+
+it('a name that is only recalled is no turn', () => {
+  const recalled = PAIR.replace('[0:50] Squats.', '[0:45] Squats were ten, rows eight, remember.\n[0:50] Squats.')
+  for (const { spans } of draft(recalled))
+    for (const { startMs, endMs } of spans.slice(1)) expect(endMs - startMs).toBeGreaterThan(2500)
+})
+
+it('a turn that was announced begins where it is called', () => {
+  const announced = PAIR.replace('[1:15] Round two. Squats, sit', '[1:15] Squats next. Squats, go. Sit')
+  const starts = draft(announced)[0]?.spans.map(({ startMs }) => startMs) ?? []
+  expect(starts.some((startMs) => startMs > 75_500 && startMs < 80_000)).toBe(true)
+})
+
+it('what is shown between two that go in turns is no member', () => {
+  const aside = PAIR.replace(
+    '[0:50] Squats.',
+    '[0:45] And if your wrists are sore, the wall sit. Back flat to the wall, thighs level, hold there for twenty seconds.\n[0:58] Squats.',
+  )
+  expect(tell(aside).filter(({ returns }) => returns >= 2).length).toBe(2)
+})
+
+it.each([
+  ['"and"', 'And rows. Pull, and lower.', 'Atd your rows. Pull, and lower.'],
+  ['the name', 'And rows. Elbow close', 'And rowi. Elbow close'],
+  ['the round', 'Last round. Squats', 'Latt round. Squats'],
+])('a turn is found with a slip of one letter in %s', (_what, said, slipped) => {
+  expect(PAIR).toContain(said)
+  expect(tell(PAIR.replace(said, slipped)).map(({ returns }) => returns)).toEqual([3, 3])
+})
