@@ -17,7 +17,7 @@ import { isShort } from './sided-table.ts'
 import { weighOpenings } from './weigh-openings.ts'
 import { settleNamings, weighCandidates } from './weigh-starts.ts'
 import type { Opening, WeighedCandidate } from './weigh-starts.ts'
-import { ALSO_CALLED } from './words/en/announcing.ts'
+import { ALSO_CALLED, OPENING_WORDS } from './words/en/announcing.ts'
 import { RETAKES } from './words/en/retakes.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
@@ -84,14 +84,17 @@ function findOpenings(speech: Speech, weighed: readonly WeighedCandidate[]): Ope
   })
 }
 
-/** What is started again was opened where it was started first. */
+/** What is started again was opened where it was started first: at words like those of the retake, else at the slip. */
 function beforeRetake(speech: Speech, begin: number): number {
-  const opening = speech.sentences[begin]?.words.split(' ').slice(0, 2).join(' ') ?? ''
-  const isRetake = [1, 2].some((step) => RETAKE.test(speech.sentences[begin - step]?.words ?? ''))
-  if (!isRetake) return begin
-  for (let index = Math.max(0, begin - MOST_STARTED); index < begin; index++)
-    if (speech.sentences[index]?.words.includes(opening) === true) return index
-  return begin
+  const said = speech.sentences[begin]?.words.split(' ') ?? []
+  const opening = said.filter((word) => word !== 'the' && !OPENING_WORDS.has(word)).slice(0, 2)
+  const slip = [begin - 1, begin - 2].find((index) => RETAKE.test(speech.sentences[index]?.words ?? ''))
+  if (slip === undefined) return begin
+  for (let index = Math.max(0, begin - MOST_STARTED); index < slip; index++) {
+    const words = speech.sentences[index]?.words.split(' ') ?? []
+    if (opening.length > 0 && opening.every((word) => words.includes(word))) return index
+  }
+  return slip
 }
 
 /** In short classes more is told in fewer words. */
