@@ -126,7 +126,7 @@ function startsOf(
     weighed,
     mains.map(({ sentence, naming }) => ({
       sentence,
-      names: naming.entry ? [naming.name, naming.entry.name] : [naming.name],
+      names: naming.described ? [] : naming.entry ? [naming.name, naming.entry.name] : [naming.name],
     })),
   ).flatMap(({ sentence, teaching }): Start[] => {
     const main = mains[teaching]

@@ -78,9 +78,9 @@ function namingAt(speech: Speech, { sentence: index, name }: Opening): Naming[] 
   const own = name?.candidate
   return [
     {
-      ...{ entry: own?.entry ?? null, kind: own?.kind ?? 'own', name: own?.name ?? words.trim(), strength: 3 },
+      ...{ entry: own?.entry ?? null, kind: own?.kind ?? 'own', name: own?.name ?? words.trim(), strength: 2 },
       ...{ offset: sentence.offset, end: sentence.offset, sentence: index, late: false, bare: false, listed: false },
-      ...{ back: false, described: false, begins: index },
+      ...{ back: false, described: own === undefined, begins: index },
     },
   ]
 }

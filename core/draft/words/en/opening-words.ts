@@ -22,8 +22,7 @@ export const TELLS_NAME =
   /\b(?:that's|thats|that is|that was|those are|these are|those were|it's|its|this is|this one is|this one's|called|call it|call them|call this|call that|name)\b[^.!?\n]{0,18}$/
 
 /** In front of a name: nothing but what opens a sentence. */
-export const OPENS_NAMED =
-  /(?:^|[.!?\n]\s*)(?:and |so |right |okay |now |then |next |last |our |your |the |some |a )*$/
+export const OPENS_NAMED = /(?:^|[.!?\n]\s*)(?:and |so |right |okay |now |then |next |last |our |your |the |some |a )*$/
 
 /** Words by which a class comes back to what it did before, in plain words with a space on either side. */
 export const CALLS_BACK: readonly (readonly [name: string, pattern: RegExp])[] = [
