@@ -14,7 +14,7 @@ import type { Speech } from './read-speech.ts'
 import { chooseOpenings } from './choose-openings.ts'
 import { pickNames } from './pick-names.ts'
 import { isShort } from './sided-table.ts'
-import { weighOpenings } from './weigh-openings.ts'
+import { weighSentences } from './weigh-openings.ts'
 import { settleNamings, weighCandidates } from './weigh-starts.ts'
 import type { Opening, WeighedCandidate } from './weigh-starts.ts'
 import { ALSO_CALLED, OPENING_WORDS } from './words/en/announcing.ts'
@@ -46,9 +46,10 @@ export interface FoundExercises {
 /** Finds the exercises of a class. @param kit kit of the class, most likely first. */
 export function findExercises(speech: Speech, kit: readonly string[]): FoundExercises {
   const weighed = weighCandidates(speech, kit)
-  const openings = findOpenings(speech, weighed)
+  const odds = weighSentences(speech, weighed)
+  const openings = findOpenings(speech, weighed, odds.opening)
   const namings = settleNamings(speech, weighed, openings)
-  const spans = placeSpans(speech, startsOf(speech, weighed, openings, namings))
+  const spans = placeSpans(speech, startsOf(speech, weighed, openings, namings, odds.comingBack))
   const taught = gather(speech, spans, namings)
   const found = findTurns(speech, taught)
   const { blocks } = found
@@ -69,12 +70,10 @@ const BRIEF_WORDS = 4
 const BRIEF_MS = 2500
 
 /** The teachings of a class by where they open, with their names. */
-function findOpenings(speech: Speech, weighed: readonly WeighedCandidate[]): Opening[] {
-  const begins = chooseOpenings(
-    weighed,
-    weighOpenings(speech, weighed),
-    isShort(speech) ? SHORT_FAVOUR : undefined,
-  ).map((begin) => beforeRetake(speech, begin))
+function findOpenings(speech: Speech, weighed: readonly WeighedCandidate[], odds: readonly number[]): Opening[] {
+  const begins = chooseOpenings(weighed, odds, isShort(speech) ? SHORT_FAVOUR : undefined).map((begin) =>
+    beforeRetake(speech, begin),
+  )
   const teachings = begins.map((first, index) => ({ first, end: begins[index + 1] ?? speech.sentences.length }))
   const names = pickNames(speech, weighed, teachings)
   return begins.flatMap((sentence, index): Opening[] => {
@@ -110,6 +109,7 @@ function startsOf(
   weighed: readonly WeighedCandidate[],
   openings: readonly Opening[],
   namings: readonly Naming[],
+  comingBack: readonly number[],
 ): Start[] {
   const opened = new Map(namings.flatMap((naming) => (naming.begins === undefined ? [] : [[naming.begins, naming]])))
   const byEnding = new Map<string, string>()
@@ -128,6 +128,7 @@ function startsOf(
       sentence,
       names: naming.described ? [] : naming.entry ? [naming.name, naming.entry.name] : [naming.name],
     })),
+    comingBack,
   ).flatMap(({ sentence, teaching }): Start[] => {
     const main = mains[teaching]
     return main ? [{ ...main, sentence }] : []

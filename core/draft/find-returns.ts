@@ -12,16 +12,22 @@ export interface OpenedTeaching {
   names: SpokenNames
 }
 
-/** The returns in order. @param opened the teachings in the order taught */
+/**
+ * The returns in order.
+ * @param opened the teachings in the order taught
+ * @param steady by sentence the log odds of a return as far as the sentence alone tells
+ */
 export function findReturns(
   speech: Speech,
   weighed: readonly WeighedCandidate[],
   opened: readonly OpenedTeaching[],
+  steady: readonly number[],
 ): Turn[] {
   const watcher = new TurnWatcher(speech, weighed)
   const openedAt = new Map(opened.map(({ sentence, names }) => [sentence, names]))
   const returns: Turn[] = []
-  const oddsAt = (index: number): number => (openedAt.has(index) ? -Infinity : oddsOf(speech, watcher.features(index)))
+  const oddsAt = (index: number): number =>
+    openedAt.has(index) ? -Infinity : (steady[index] ?? -Infinity) + oddsOf(speech, watcher.turnFeatures(index))
   for (let index = 0; index < speech.sentences.length; index++) {
     const names = openedAt.get(index)
     if (names) watcher.open(index, names)

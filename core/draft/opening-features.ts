@@ -9,7 +9,7 @@ import { groupOf, WORD_GROUPS } from './words/en/word-groups.ts'
  * @param odds by sentence the greatest log odds of a name in it to start an exercise; none = no name
  */
 export function openingFeatures(speech: Speech, odds: ReadonlyMap<number, number>): string[][] {
-  return speech.sentences.map((_, index) => [...sentenceFeatures(speech, index), ...ofNames(odds, index)])
+  return speech.sentences.map((_, index) => [...sentenceFeatures(speech, index), ...nameFeatures(odds, index)])
 }
 
 /** Those that do not look at names. */
@@ -112,19 +112,25 @@ function lengthOf(words: number): number {
 
 /** How many of the longer words ahead were said shortly before. */
 function kinOf(sentences: readonly Sentence[], index: number): number {
-  const wordsOf = (from: number, to: number): Set<string> =>
-    new Set(
-      sentences
-        .slice(Math.max(0, from), Math.max(0, to))
-        .flatMap(({ words }) => words.split(' '))
-        .filter((word) => word.length > 3),
-    )
-  const [before, ahead] = [wordsOf(index - 8, index), wordsOf(index, index + 5)]
-  const shared = [...ahead].filter((word) => before.has(word)).length
+  const before = new Set(sentences.slice(Math.max(0, index - 8), index).flatMap(longWords))
+  const ahead = new Set(sentences.slice(index, index + 5).flatMap(longWords))
+  let shared = 0
+  for (const word of ahead) if (before.has(word)) shared += 1
   return ahead.size === 0 ? 0 : Math.min(4, Math.floor((12 * shared) / ahead.size))
 }
 
-function ofNames(odds: ReadonlyMap<number, number>, index: number): string[] {
+const LONG_WORDS = new WeakMap<Sentence, readonly string[]>()
+
+function longWords(sentence: Sentence): readonly string[] {
+  const known = LONG_WORDS.get(sentence)
+  if (known) return known
+  const words = sentence.words.split(' ').filter((word) => word.length > 3)
+  LONG_WORDS.set(sentence, words)
+  return words
+}
+
+/** What the names in it and near it tell. */
+export function nameFeatures(odds: ReadonlyMap<number, number>, index: number): string[] {
   const at = (...steps: number[]): number => Math.max(...steps.map((step) => odds.get(index + step) ?? -9))
   const [here, ahead, before] = [at(0), at(1, 2), at(-1, -2)].map(sure)
   return [`name ${here}`, `name ahead ${ahead}`, `name before ${before}`, `names ${here} ${ahead}`]

@@ -21,21 +21,20 @@ export type SpokenNames = readonly string[]
 export class TurnWatcher {
   private readonly speech: Speech
   private readonly bySentence = new Map<number, WeighedCandidate[]>()
-  private readonly teachings: { names: ReadonlySet<string>; words: ReadonlySet<string> }[] = []
-  /** In how many teachings' names each word stands. */
-  private readonly shared = new Map<string, number>()
+  /** The teachings that bear each name, and those that have each word in theirs. */
+  private readonly byName = new Map<string, number[]>()
+  private readonly byWord = new Map<string, number[]>()
   private readonly turns: Turn[] = []
   private readonly mains: number[] = []
-  /** "2 5": teaching 5 came behind teaching 2. */
-  private readonly passed = new Set<string>()
+  /** What came behind each teaching. */
+  private readonly followers = new Map<number, number[]>()
+  /** Folded words of sentences, and folded names in them, as they are looked up. */
+  private readonly words = new Map<number, string[]>()
+  private readonly names = new Map<number, string[]>()
 
   constructor(speech: Speech, weighed: readonly WeighedCandidate[]) {
     this.speech = speech
-    for (const one of weighed) {
-      const list = this.bySentence.get(one.candidate.sentence)
-      if (list) list.push(one)
-      else this.bySentence.set(one.candidate.sentence, [one])
-    }
+    for (const one of weighed) pushTo(this.bySentence, one.candidate.sentence, one)
   }
 
   /** Index of the teaching that goes on, -1 = none yet. */
@@ -45,47 +44,74 @@ export class TurnWatcher {
 
   /** The class opens another teaching. */
   open(sentence: number, names: SpokenNames): void {
-    const words = new Set(names.flatMap(tellingWords))
-    for (const word of words) this.shared.set(word, (this.shared.get(word) ?? 0) + 1)
-    this.teachings.push({ names: new Set(names.map(foldName)), words })
+    const teaching = this.mains.length
+    for (const word of new Set(names.flatMap(tellingWords))) pushTo(this.byWord, word, teaching)
+    for (const name of new Set(names.map(foldName))) pushTo(this.byName, name, teaching)
     this.mains.push(sentence)
-    this.turnTo({ sentence, teaching: this.teachings.length - 1 })
+    this.turnTo({ sentence, teaching })
   }
 
   /** The class goes on with a teaching opened before. */
   turnTo(turn: Turn): void {
-    if (this.turns.length > 0) this.passed.add(`${this.current} ${turn.teaching}`)
+    if (this.turns.length > 0 && !this.hasPassed(turn.teaching)) pushTo(this.followers, this.current, turn.teaching)
     this.turns.push(turn)
   }
 
   /** Teachings named in a sentence, by their whole name or a word of it that no other has; the likeliest to come first. */
   namedIn(index: number): number[] {
-    const words = new Set(foldName(this.speech.sentences[index]?.words ?? '').split(' '))
-    const candidates = (this.bySentence.get(index) ?? []).map(({ candidate }) => foldName(candidate.name))
-    const named = this.teachings.flatMap(({ names, words: own }, teaching) => {
-      const isWhole = candidates.some((name) => names.has(name))
-      const isTold = isWhole || [...own].some((word) => words.has(word) && this.shared.get(word) === 1)
-      return isTold ? [{ teaching, rank: (isWhole ? 0 : 10) + RELATIONS.indexOf(this.relationOf(teaching)) }] : []
-    })
+    const whole = new Set(this.namesAt(index).flatMap((name) => this.byName.get(name) ?? []))
+    const told = new Set(
+      this.wordsAt(index).flatMap((word) => {
+        const own = this.byWord.get(word) ?? []
+        return own.length === 1 ? own : []
+      }),
+    )
+    const named = [...new Set([...whole, ...told])].map((teaching) => ({
+      teaching,
+      rank: (whole.has(teaching) ? 0 : 10) + RELATIONS.indexOf(this.relationOf(teaching)),
+    }))
     return named.sort((a, b) => a.rank - b.rank || b.teaching - a.teaching).map(({ teaching }) => teaching)
   }
 
   /** What came behind the current teaching last time round; null = nothing did. */
   get next(): number | null {
-    const behind = this.teachings.flatMap((_, teaching) =>
-      this.passed.has(`${this.current} ${teaching}`) && teaching < this.current ? [teaching] : [],
-    )
-    return behind[0] ?? null
+    const behind = (this.followers.get(this.current) ?? []).filter((teaching) => teaching < this.current)
+    return behind.length === 0 ? null : Math.min(...behind)
+  }
+
+  private hasPassed(teaching: number): boolean {
+    return this.followers.get(this.current)?.includes(teaching) === true
+  }
+
+  private wordsAt(index: number): string[] {
+    const known = this.words.get(index)
+    if (known) return known
+    const words = [...new Set(foldName(this.speech.sentences[index]?.words ?? '').split(' '))]
+    this.words.set(index, words)
+    return words
+  }
+
+  private namesAt(index: number): string[] {
+    const known = this.names.get(index)
+    if (known) return known
+    const names = (this.bySentence.get(index) ?? []).map(({ candidate }) => foldName(candidate.name))
+    this.names.set(index, names)
+    return names
   }
 
   private relationOf(teaching: number): Relation {
     if (teaching === this.current) return 'current'
-    if (this.passed.has(`${this.current} ${teaching}`)) return 'cycle'
+    if (this.hasPassed(teaching)) return 'cycle'
     return teaching === this.current - 1 ? 'before' : teaching < this.current ? 'earlier' : 'later'
   }
 
-  /** What speaks for a return in a sentence, at this stage of the class. */
+  /** All that speaks for a return in a sentence, at this stage of the class. */
   features(index: number): string[] {
+    return [...sentenceFeatures(this.speech, index), ...this.turnFeatures(index)]
+  }
+
+  /** What of it changes as the class goes on. */
+  turnFeatures(index: number): string[] {
     const sentence = this.speech.sentences[index]
     if (!sentence) return []
     const { sentences } = this.speech
@@ -99,7 +125,6 @@ export class TurnWatcher {
     const said = ` ${sentence.words} `
     const odds = Math.max(-9, ...(this.bySentence.get(index) ?? []).map((one) => one.odds))
     return [
-      ...sentenceFeatures(this.speech, index),
       ...[`${relation}`, `${relation} ${length}`, `${relation} behind ${sentences[index - 1]?.role ?? 'edge'}`],
       `${relation} first ${sentence.words.split(' ')[0] ?? ''}`,
       `${relation} since ${since <= 1 ? 0 : since <= 3 ? 1 : since <= 7 ? 2 : 3}`,
@@ -129,3 +154,9 @@ function tellingWords(name: string): string[] {
 }
 
 const UNTELLING: ReadonlySet<string> = new Set(['part', 'kit', 'place', 'num'])
+
+function pushTo<Key, Value>(lists: Map<Key, Value[]>, key: Key, value: Value): void {
+  const list = lists.get(key)
+  if (list) list.push(value)
+  else lists.set(key, [value])
+}

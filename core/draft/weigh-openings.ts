@@ -1,16 +1,33 @@
-/** Says of each sentence how likely it opens the teaching of another exercise, from the weights of its features. */
-import { openingFeatures } from './opening-features.ts'
+/** Says of each sentence how likely it opens the teaching of another exercise, or comes back to one, from the weights of its features. */
+import { nameFeatures, sentenceFeatures } from './opening-features.ts'
 import type { Speech } from './read-speech.ts'
 import { sidedTable } from './sided-table.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
 import { OPENING_WEIGHTS } from './words/en/opening-weights.ts'
+import { RETURN_WEIGHTS } from './words/en/return-weights.ts'
 
-/** The log of the odds, by sentence. */
-export function weighOpenings(speech: Speech, candidates: readonly WeighedCandidate[]): number[] {
-  return openingFeatures(speech, oddsBySentence(candidates)).map((features) => oddsOf(speech, features))
+/** Log odds by sentence. */
+export interface SentenceOdds {
+  /** That another exercise is opened there. */
+  opening: number[]
+  /** That the class comes back to one, as far as the sentence alone tells. */
+  comingBack: number[]
 }
 
-const oddsOf = sidedTable(OPENING_WEIGHTS)
+/** What each sentence of a class tells by itself. */
+export function weighSentences(speech: Speech, candidates: readonly WeighedCandidate[]): SentenceOdds {
+  const names = oddsBySentence(candidates)
+  const odds: SentenceOdds = { opening: [], comingBack: [] }
+  speech.sentences.forEach((_, index) => {
+    const features = sentenceFeatures(speech, index)
+    odds.opening.push(openingOdds(speech, features) + openingOdds(speech, nameFeatures(names, index)))
+    odds.comingBack.push(returnOdds(speech, features))
+  })
+  return odds
+}
+
+const openingOdds = sidedTable(OPENING_WEIGHTS)
+const returnOdds = sidedTable(RETURN_WEIGHTS)
 
 /** The greatest odds of the names in each sentence. */
 export function oddsBySentence(candidates: readonly WeighedCandidate[]): Map<number, number> {
