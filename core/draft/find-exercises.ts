@@ -10,6 +10,7 @@ import { findTurns } from './find-turns.ts'
 import type { TurnBlock } from './find-turns.ts'
 import { placeSpans } from './place-spans.ts'
 import type { PlacedSpan, TextSpan } from './place-spans.ts'
+import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
 import { chooseOpenings } from './choose-openings.ts'
 import { pickNames } from './pick-names.ts'
@@ -173,12 +174,6 @@ function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly 
     })
   }
   return teachings.sort((a, b) => (a.spans[0]?.offset ?? 0) - (b.spans[0]?.offset ?? 0))
-}
-
-function pushTo<Key, Value>(lists: Map<Key, Value[]>, key: Key, value: Value): void {
-  const list = lists.get(key)
-  if (list) list.push(value)
-  else lists.set(key, [value])
 }
 
 /** The main teaching is the first stretch with at least this share of the cues of the fullest one; what comes before announces it. */

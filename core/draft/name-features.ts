@@ -1,4 +1,5 @@
 /** What speaks for and against a candidate being the name of one teaching: where in it the name stands, and what the class has announced and named before. */
+import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
 import { OPENS_NAMED, TELLS_NAME } from './words/en/opening-words.ts'
@@ -150,9 +151,3 @@ export class NameChooser {
 
 /** A programme that announces more is not looked at whole. */
 const MOST_ANNOUNCED = 40
-
-function pushTo<Key, Value>(lists: Map<Key, Value[]>, key: Key, value: Value): void {
-  const list = lists.get(key)
-  if (list) list.push(value)
-  else lists.set(key, [value])
-}

@@ -1,6 +1,7 @@
 /** What speaks for and against a sentence being where the class comes back to an exercise taught before. */
 import { foldName } from '../catalogue/fold-words.ts'
 import { sentenceFeatures } from './opening-features.ts'
+import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
 import { CALLS_BACK } from './words/en/opening-words.ts'
@@ -154,9 +155,3 @@ function tellingWords(name: string): string[] {
 }
 
 const UNTELLING: ReadonlySet<string> = new Set(['part', 'kit', 'place', 'num'])
-
-function pushTo<Key, Value>(lists: Map<Key, Value[]>, key: Key, value: Value): void {
-  const list = lists.get(key)
-  if (list) list.push(value)
-  else lists.set(key, [value])
-}

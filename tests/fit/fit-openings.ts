@@ -13,7 +13,7 @@ import { weighCandidates } from '../../core/draft/weigh-starts.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { plain } from '../core/draft/spoken-class.ts'
-import { fitSentences, fitWholeAndShort, sided, writeKinds } from './fit-sentences.ts'
+import { fitWholeAndShort, nearest, showApart, writeKinds } from './fit-sentences.ts'
 import type { MarkedSentences } from './fit-sentences.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass } from './known-classes.ts'
@@ -47,40 +47,6 @@ function openingsOf(known: KnownClass): MarkedSentences[] {
 const BREAKS = breaksApart()
 const NEAR_SECONDS = 4
 
-function nearest(times: readonly number[], seconds: number): number {
-  return times.reduce(
-    (best, time, index) => (Math.abs(time - seconds) < Math.abs((times[best] ?? Infinity) - seconds) ? index : best),
-    0,
-  )
-}
-
-const FOLDS = 8
-
-/** Openings found where the odds are for it and no sentence near has better ones, right when they lie at most one sentence off. */
-function showApart(classes: readonly MarkedSentences[]): void {
-  const titles = [...new Set(classes.map(({ title }) => title))]
-  const sums = { marked: { hit: 0, wanted: 0, found: 0 }, plain: { hit: 0, wanted: 0, found: 0 } }
-  for (let fold = 0; fold < FOLDS; fold++) {
-    const left = new Set(titles.filter((_, index) => index % FOLDS === fold))
-    const weights = fitSentences(classes.filter(({ title }) => !left.has(title)))
-    for (const { sentences, unpunctuated } of classes.filter(({ title }) => left.has(title))) {
-      const odds = sentences.map(({ features }) =>
-        sided(features, unpunctuated).reduce((sum, one) => sum + (weights.get(one) ?? 0), 0),
-      )
-      const peaks = odds.flatMap((own, index) =>
-        own > -0.5 && own >= Math.max(...odds.slice(Math.max(0, index - 3), index + 4)) ? [index] : [],
-      )
-      const wanted = sentences.flatMap(({ sought }, index) => (sought === true ? [index] : []))
-      const sum = sums[unpunctuated ? 'plain' : 'marked']
-      sum.wanted += wanted.length
-      sum.found += peaks.filter((peak) => sentences[peak]?.sought !== null).length
-      sum.hit += wanted.filter((index) => peaks.some((peak) => Math.abs(peak - index) <= 1)).length
-    }
-  }
-  for (const [kind, { hit, wanted, found }] of Object.entries(sums))
-    console.log(`${kind}: F1 ${((200 * hit) / (wanted + found)).toFixed(1)} (${hit} of ${wanted}, ${found} found)`)
-}
-
 function write(weights: Parameters<typeof writeKinds>[0]): void {
   const text = `/**
  * What each feature of opening-features.ts adds to the log of the odds that a sentence opens the teaching of another
@@ -98,5 +64,5 @@ ${writeKinds(weights)}
 const without = process.argv.includes('--without') ? (process.argv.at(-1) ?? '').split(',') : []
 const known = knownClasses(['dev', 'fit', 'more']).filter(({ title }) => !without.some((one) => title.startsWith(one)))
 const classes = known.flatMap(openingsOf)
-if (process.argv.includes('--apart')) showApart(classes.filter(({ short }) => !short))
+if (process.argv.includes('--apart')) showApart(classes, { least: -0.5, reach: 3 })
 else write(fitWholeAndShort(classes))

@@ -12,7 +12,7 @@ import { weighCandidates } from '../../core/draft/weigh-starts.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { plain } from '../core/draft/spoken-class.ts'
-import { fitSentences, fitWholeAndShort, sided, writeKinds } from './fit-sentences.ts'
+import { fitWholeAndShort, nearest, showApart, writeKinds } from './fit-sentences.ts'
 import type { MarkedSentences } from './fit-sentences.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass } from './known-classes.ts'
@@ -55,42 +55,6 @@ function returnsOf(known: KnownClass): MarkedSentences[] {
 /** Breaks as they are found in a class that is new. */
 const BREAKS = breaksApart()
 
-function nearest(times: readonly number[], ms: number): number {
-  return times.reduce(
-    (best, time, index) => (Math.abs(time - ms) < Math.abs((times[best] ?? Infinity) - ms) ? index : best),
-    0,
-  )
-}
-
-const FOLDS = 8
-
-/** Returns found with the turns before them known, right when they lie at most one sentence off. */
-function showApart(classes: readonly MarkedSentences[]): void {
-  const titles = [...new Set(classes.map(({ title }) => title))]
-  const sums = { marked: { hit: 0, wanted: 0, found: 0 }, plain: { hit: 0, wanted: 0, found: 0 } }
-  for (let fold = 0; fold < FOLDS; fold++) {
-    const left = new Set(titles.filter((_, index) => index % FOLDS === fold))
-    const weights = fitSentences(classes.filter(({ title }) => !left.has(title)))
-    for (const { sentences, unpunctuated } of classes.filter(({ title }) => left.has(title))) {
-      const odds = sentences.map(({ features, sought }) =>
-        sought === null
-          ? -Infinity
-          : sided(features, unpunctuated).reduce((all, one) => all + (weights.get(one) ?? 0), 0),
-      )
-      const peaks = odds.flatMap((own, index) =>
-        own > -1 && own >= Math.max(...odds.slice(Math.max(0, index - 2), index + 3)) ? [index] : [],
-      )
-      const wanted = sentences.flatMap(({ sought }, index) => (sought === true ? [index] : []))
-      const sum = sums[unpunctuated ? 'plain' : 'marked']
-      sum.wanted += wanted.length
-      sum.found += peaks.length
-      sum.hit += wanted.filter((index) => peaks.some((peak) => Math.abs(peak - index) <= 1)).length
-    }
-  }
-  for (const [kind, { hit, wanted, found }] of Object.entries(sums))
-    console.log(`${kind}: F1 ${((200 * hit) / (wanted + found)).toFixed(1)} (${hit} of ${wanted}, ${found} found)`)
-}
-
 function write(weights: Parameters<typeof writeKinds>[0]): void {
   const text = `/**
  * What each feature of return-features.ts adds to the log of the odds that the class comes back to an exercise in a
@@ -108,5 +72,5 @@ ${writeKinds(weights)}
 const without = process.argv.includes('--without') ? (process.argv.at(-1) ?? '').split(',') : []
 const known = knownClasses(['dev', 'fit', 'more']).filter(({ title }) => !without.some((one) => title.startsWith(one)))
 const classes = known.flatMap(returnsOf)
-if (process.argv.includes('--apart')) showApart(classes.filter(({ short }) => !short))
+if (process.argv.includes('--apart')) showApart(classes, { least: -1, reach: 2 })
 else write(fitWholeAndShort(classes))
