@@ -295,7 +295,7 @@ export function pickEdit(sheet: LogSheet, seed: Seed, fresh: string): Edit {
     'set-source': { source: null, durationMs: DURATION_MS + (on ? b : -b * 100) },
     'set-sound': {
       sound: on ? { mediaId: b % 2 === 0 ? 'collar' : null, track: null, gainDb: (b % 9) - 4 } : null,
-      ...(c % 2 === 0 && { media: { ...COLLAR, startMs: -b } }),
+      ...(c % 2 === 0 && { media: { ...COLLAR, startMs: 0 - b } }), // never -0, which JSON does not know
     },
     'set-mentioned': { mentioned: [fresh] },
   }
