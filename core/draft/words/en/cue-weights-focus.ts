@@ -2,302 +2,308 @@
 import type { CueWeights } from './cue-weights.ts'
 
 export const FOCUS_WEIGHTS = {
-  bias: [[-0.4, 'yes']],
+  bias: [[-0.6, 'yes']],
   class: [
     [0.8, 'attend'],
     [0.4, 'part'],
-    [-0.2, 'air far not take wrong'],
-    [-0.4, 'chat less more num settle swap'],
-    [-0.6, 'do'],
+    [0.2, 'move'],
+    [-0.2, 'air chat harm ill more not pace'],
+    [-0.4, 'do less num settle swap wrong'],
   ],
-  conditional: [[-0.4, 'yes']],
+  conditional: [[-0.2, 'yes']],
   first: [
     [0.8, '<attend>'],
-    [0.4, '<move> big blad its long only push squeez the think wher your'],
+    [0.6, 'its not'],
+    [0.4, '<move> grow imagin lead squeez the thi think wher your'],
     [
       0.2,
       `
-        <far> <pace> <part> all bar bel calv chest control crush curl feel grip grow hang hard heal heav heel
-        hello hip hook imagin into itll lead lean like littl loos near nobody not noth notic pick pres pretend
-        pump punch quick rib send shoulder stick stiff tall ther thi tum under whol wind
+        <far> <not> <part> all bel big body chest collarbon control crack crush door eye feel fift grip hammi
+        hang head heav heel hello hip insid it itll ladi lengthen listen littl loos neck nope noth notic only
+        pick pictur pres pretend prod proud pump punch push reach rib run see send snap spin spread tailbon tall
+        try under watch whol with youll
       `,
     ],
     [
       -0.2,
       `
-        <air> <chat> <place> <swap> <take> <wrong> a and as becaus bottom breath come do draw elbow front hand
-        have i in keep leav leg lift look lower make nose or quiet remember same some somebody step still stop
-        straight switch take thes tip toe up walk
+        <do> <harm> <kit> <less> <more> <place> <settle> <swap> <wrong> and arm as at becaus come do down draw
+        drop ease elbow from go i in keep kne land leav leg lift lower make no nobod or quiet remember roll slid
+        soft some step still stop sw switch take thes top turn two up use walk
       `,
     ],
-    [-0.4, '<do> <more> <num> arm'],
+    [-0.4, '<num> hand toe'],
     [-0.6, 'if'],
   ],
   given: [
-    [0.2, '<move> hamstr on'],
-    [-0.2, '<attend> <part> feel hamstring like the your'],
+    [0.2, '<air> <move> <swap> bel down on'],
+    [-0.2, '<attend> <part> feel in the your'],
   ],
   last: [
-    [0.6, 'heel'],
-    [0.4, 'heal hook sock you'],
+    [0.4, 'blad feet heel hip hook it kneecap pocket turn'],
     [
       0.2,
       `
-        achill after ahead away backsid ball bicep bird bit blad broad bum calf calv carpet chest clock complain
-        crab end face feat feet gate goe hair hamstr hamstring handl hard head heav hing hip hundred is it kick
-        kneecap ladder last leg level long loos me neck no oclock only past pocket point post press quieter relax
-        ride sand sandal shelf sho shoulder sit spe spill spin spr squat stack step still sway swell tailbon talk
-        tall tight toe together towel tuck turn upward wait was wind wobbl wood
+        achill after ahead armpit away ball banana broad bum buttock calf carpet clock cone elastic elbow end
+        face fift fl float front ful glut goe gwilym hair hammi hammock hamstr hamstring head heal heav heavier
+        horizon hot is kickstand ladi leg level lift loos machin manner me middl move neck no nope past point
+        post press puddl purpos relax ride rop round sand say shelf sho shoulder shut sock spe spill spin spr
+        squash string swell tailbon tall teardrop toe tomato tricep upward wanna was weight why wind wobbl wood
+        work
       `,
     ],
     [
       -0.2,
       `
-        advert afterward again air and bell body bottom breastbon breath chair chin down help kne line mat mirror
-        muscl one open pleas pull rais remember right spot squar stretch think top under wrist
+        afterward air all and bar body bottom box breath chair chin ear eye in kne line lot mat mirror muscl one
+        pleas quiet ring seat straight stretch that them thi think through top wrist
       `,
     ],
+    [-0.4, 'down'],
   ],
   length: [
+    [0.2, 'long'],
     [-0.2, '3-4 8-12'],
-    [-0.6, '1-2'],
+    [-0.8, '1-2'],
   ],
   pair: [
-    [0.6, 'all_<part> the_<attend>'],
+    [0.6, 'the_<attend>'],
     [
       0.4,
       `
-        <chat>_want <far>_toe <harm>_a <move>_everyth <move>_your <place>_each a_spot feel_it from_the front_leg
-        heart_<place> not_at push_the rib_<place> should_be slid_<place> spot_<place> spot_on the_<place>
-        the_back the_front the_ground the_stand through_the toe_<do> wher_the your_<attend> your_a
+        <attend>_if <chat>_want <far>_toe <not>_at <not>_spill all_<part> are_just arm_are feel_it from_your
+        in_your is_all not_at push_the should_be slid_<place> spill_it that_should through_the toward_your
+        wher_the with_your you_<place> your_<attend> your_a your_elbow
       `,
     ],
     [
       0.2,
       `
-        <air>_button <air>_gent <attend>_a <attend>_ahead <attend>_as <attend>_both <attend>_forward
-        <attend>_from <attend>_ice <attend>_in <attend>_is <attend>_neck <attend>_of <attend>_somebody
-        <attend>_someon <attend>_stay <attend>_switch <attend>_tight <attend>_tre <attend>_you <attend>_your
-        <attend>_youv <chat>_a <chat>_after <chat>_anybod <chat>_crack <chat>_do <chat>_end <chat>_forgot
-        <chat>_go <chat>_hamstring <chat>_hang <chat>_is <chat>_round <chat>_say <chat>_show <chat>_soft
-        <chat>_sway <chat>_wait <do>_everyth <do>_through <far>_bird <far>_chest <far>_down <far>_hook <far>_in
-        <far>_it <far>_quieter <harm>_down <harm>_it <harm>_on <harm>_over <harm>_sand <kit>_buckl <kit>_of
-        <kit>_over <kit>_stay <kit>_together <kit>_want <kit>_was <kit>_would <kit>_your <less>_bel <less>_it
-        <more>_away <more>_look <more>_one <more>_toward <more>_your <move>_glu <move>_look <move>_tall
-        <move>_taller <move>_that <move>_the <move>_through <move>_yourself <not>_arm <not>_at <not>_drop
-        <not>_each <not>_else <not>_in <not>_look <not>_me <not>_mov <not>_spill <not>_your <num>_at <num>_bit
-        <num>_finger <num>_get <num>_pound <num>_the <pace>_is <pace>_light <pace>_step <pace>_the <part>_and
-        <part>_behind <part>_blad <part>_brush <part>_button <part>_closer <part>_gent <part>_here <part>_hug
-        <part>_is <part>_last <part>_leav <part>_level <part>_lift <part>_loos <part>_pocket <part>_slid
-        <part>_the <part>_to <part>_toward <part>_tuck <part>_were <part>_widen <place>_ahead <place>_both
-        <place>_by <place>_line <place>_look <place>_neck <place>_of <place>_pocket <place>_shoulder
-        <place>_straight <place>_the <place>_ther <place>_toe <place>_your <settle>_a <settle>_from <settle>_heav
-        <settle>_it <settle>_of <settle>_soft <settle>_would <settle>_your <swap>_a <swap>_buckl <swap>_note
-        <take>_a <take>_it <take>_of <wrong>_you a_<do> a_<far> a_<harm> a_<move> a_board a_bow a_bowl a_crisp
-        a_cup a_deer a_hing a_kick a_ladder a_lamp a_medal a_mov a_newspaper a_pal a_pint a_plank a_sock a_spr
-        a_squat a_str a_ten a_time a_walnut about_to about_wher acros_the acros_your all_<num> all_day all_hamstr
-        along_for and_<pace> and_feel and_it and_its and_not and_star and_the and_your anybod_<harm> anybod_nick
-        are_<far> are_a are_just are_only arm_are as_<attend> as_a at_a at_it away_from away_with back_of
-        back_pocket backsid_from balanc_a ball_of balloon_<place> balloon_in band_want bar_<place> bar_over
-        be_<attend> be_complain be_like be_talk been_<wrong> been_sat been_shrug behind_<chat> behind_you
-        bel_<pace> bel_button bel_gent belt_buckl bench_<chat> bench_was between_your big_chest big_toe bit_and
-        blad_<not> blad_and blad_not body_goe bon_whil both_<attend> both_bicep both_of both_sid bottom_<place>
-        bottom_is bottom_together breath_and brush_your buckl_into by_the chain_<place> chain_on cheek_should
-        chest_<more> chest_<place> chest_lift chest_up chin_follow chin_tuck collarbon_<attend> collarbon_broad
-        come_to control_the crack_a crush_the cup_of curl_the dead_<far> dead_<more> dead_<place> dead_level
-        deer_<place> deer_over do_it dont_<attend> dont_<less> dont_drop dont_look down_and down_by down_ther
-        drag_it driv_your drop_it each_<part> each_arm each_other ear_<place> ear_over ear_to elbow_behind
-        elbow_brush else_<attend> else_mov end_<more> end_<place> end_up even_<attend> even_<kit> even_<part>
-        even_<place> even_weight everyth_from eye_<place> feel_the feel_your five_the floor_away foot_closer
-        for_five for_the forget_the forgot_your from_<part> front_<part> gent_<place> gent_in ghost_yourself
-        glu_to go_<attend> go_<less> go_soft grip_it grip_the ground_away grow_<attend> grow_<place> grow_out
-        grow_tall grow_taller hand_are hang_off head_<chat> head_<do> head_<settle> head_hang head_last
-        heart_down heart_over heav_<attend> hello_<attend> hello_<part> hello_hamstring help_with hip_<more>
-        hip_<place> hip_do hip_down hip_leav hip_level hip_that hip_to hold_it hug_<more> hug_<place> hug_up
-        imagin_<chat> in_<air> in_<num> in_breath in_one in_the in_your into_the into_your is_all is_in is_just
-        isnt_mov it_<chat> it_<far> it_<more> it_all it_help it_let it_like it_melt it_out it_should it_stop
-        it_till it_up itll_<settle> itll_come its_<part> its_acros its_all its_buttock its_chang its_like its_low
-        its_that its_the its_wind its_your jar_<place> jar_on jaw_loos jump_<attend> jump_tall just_along
-        just_hook keep_your kne_over kneecap_<do> kneecap_slid lamp_post lead_from lean_your leg_follow leg_the
-        let_<settle> let_anybod let_go lift_on light_<do> light_<place> light_on light_step like_<harm> like_ice
-        like_somebody like_tre like_you like_youv line_from lino_with littl_quieter littl_toe lock_and
-        long_<part> long_neck look_at loos_<part> loos_<settle> loos_<take> loos_face low_<part> low_<place>
-        low_back low_down medal_<place> medal_on melt_<attend> melt_if metr_ahead mov_plank near_the
-        neck_<attend> newspaper_<place> newspaper_under next_<num> next_one nick_it nine_<far> nine_oclock
-        nobody_spill not_<chat> not_<part> not_<place> not_arm not_each not_in not_me not_spill not_your
-        note_<place> note_between noth_else of_backsid of_metr of_them of_waterwork of_wood of_you off_<chat>
-        off_you on_a on_both on_it on_your one_a one_at one_bit one_get only_hook other_side over_<harm>
-        over_<part> over_toe pelvic_floor pick_a pint_<place> pint_on planet_away plank_of plank_with pocket_is
-        point_wher pound_note pres_<place> pres_down prod_it pull_your pump_the punch_the push_yourself
-        quick_<attend> quick_<pace> quick_light rest_of rib_down rib_to rib_toward right_into ring_<move>
-        ring_are round_and run_<attend> run_tall same_bit sat_<place> sat_on seat_of seen_a send_the
-        shin_<attend> shin_<place> shin_straight should_<attend> should_<less> should_<wrong> should_feel
-        should_wobbl shoulder_<far> shoulder_<more> shoulder_<place> shoulder_away shoulder_blad shoulder_level
-        show_off sid_<place> sid_on side_of sinc_<num> sinc_nine sit_<more> sit_bon sit_up slid_<more> slid_the
-        slid_up small_bird soften_on somebod_else someon_is spill_it squeez_everyth squeez_the squeez_your
-        stand_<part> stand_leg star_at stay_<attend> stay_glu stay_look stick_from stick_your stiff_<attend>
-        stop_<chat> stop_you straight_ahead strap_would switch_<place> switch_on tall_<attend> tall_as
-        taller_<chat> taller_first ten_<part> ten_<swap> ten_pound tension_<place> that_<not> that_<place>
-        that_<swap> that_been that_bit that_do that_isnt that_move that_seen that_should that_the that_water
-        the_<ill> the_<less> the_<move> the_<part> the_achill the_bench the_body the_bone the_breath the_carpet
-        the_chain the_clock the_corner the_crab the_effort the_end the_eye the_feel the_foot the_forehead
-        the_head the_hip the_in the_knee the_kneecap the_leg the_lino the_middl the_next the_out the_planet
-        the_power the_rest the_ride the_ring the_slid the_swell the_thigh the_top the_track the_underneath
-        the_whol the_wobbl the_wreck ther_a thi_<num> thi_one thigh_and think_<place> through_both tight_<air>
-        tight_<part> tight_bel till_it to_<attend> to_ankl to_hair to_poke to_toe to_turn to_you toe_<far>
-        toe_and toe_press told_off top_shelf toward_your tower_is track_<place> track_with try_to tuck_a tum_hug
-        turn_<chat> turn_you under_each underneath_side up_away up_from up_in up_look up_toward up_your wall_and
-        want_that want_to want_your waterwork_<attend> waterwork_as way_<far> way_past weight_in were_after
-        wet_sand wher_that wher_youv whil_<chat> whil_you whol_<part> whol_floor whol_foot whol_way will_<attend>
-        will_feel wind_upward with_elbow with_ever with_your work_the would_<settle> would_<take> would_sit wr_it
-        you_<chat> you_<place> you_do you_end you_forgot you_is you_round you_sway you_wait you_want
-        youll_<attend> youll_feel your_<swap> your_<take> your_arm your_backsid your_belt your_cheek your_chest
-        your_crack your_elbow your_feat your_hand your_hang your_head your_heal your_heart your_jaw your_kneecap
-        your_low your_neck your_pelvic your_pocket your_sandal your_say your_sho your_show your_sit your_sock
-        yourself_away youv_been
+        <air>_button <attend>_ahead <attend>_as <attend>_at <attend>_both <attend>_chest <attend>_com
+        <attend>_elastic <attend>_forward <attend>_from <attend>_go <attend>_guitar <attend>_is <attend>_neck
+        <attend>_of <attend>_on <attend>_somebody <attend>_someon <attend>_stay <attend>_switch <attend>_ther
+        <attend>_tight <attend>_to <attend>_you <chat>_a <chat>_after <chat>_by <chat>_chest <chat>_crack
+        <chat>_door <chat>_gravit <chat>_hamstring <chat>_hard <chat>_march <chat>_put <chat>_round <chat>_say
+        <chat>_theyr <chat>_wanna <chat>_why <do>_ful <do>_tall <far>_chest <far>_down <far>_heavier <far>_hook
+        <far>_in <far>_it <far>_up <harm>_a <harm>_and <harm>_it <harm>_on <harm>_over <harm>_point <harm>_towel
+        <ill>_a <kit>_go <kit>_into <kit>_like <kit>_of <kit>_on <kit>_over <kit>_stay <kit>_want <kit>_was
+        <less>_bel <less>_it <more>_door <more>_from <more>_shoulder <more>_together <more>_toward <move>_everyth
+        <move>_heav <move>_look <move>_out <move>_taller <move>_that <move>_touch <move>_you <move>_your
+        <move>_yourself <not>_behind <not>_down <not>_drop <not>_else <not>_gwilym <not>_hav <not>_here <not>_in
+        <not>_lift <not>_me <not>_mov <not>_move <not>_your <num>_at <num>_bit <num>_finger <num>_get
+        <num>_straight <pace>_do <pace>_heart <pace>_is <pace>_the <part>_and <part>_are <part>_as <part>_blad
+        <part>_button <part>_go <part>_hand <part>_here <part>_last <part>_level <part>_lift <part>_not <part>_of
+        <part>_pocket <part>_push <part>_rock <part>_side <part>_slid <part>_squash <part>_switch <part>_the
+        <part>_track <part>_vertical <part>_widen <place>_both <place>_each <place>_edge <place>_leg <place>_line
+        <place>_me <place>_neck <place>_of <place>_paint <place>_pocket <place>_purpos <place>_shoulder
+        <place>_squash <place>_straight <place>_the <place>_toe <place>_together <place>_toward <place>_your
+        <settle>_a <settle>_from <settle>_ful <settle>_hard <settle>_heav <settle>_off <swap>_a <swap>_ful
+        <swap>_the <take>_ful a_<do> a_<harm> a_<move> a_banana a_car a_crisp a_deer a_door a_fl a_grap a_hammock
+        a_kick a_kickstand a_lamp a_medal a_metr a_necklac a_newspaper a_nosy a_row a_spot a_spr a_str a_tight
+        a_time a_wet a_wring about_to abov_the acros_the all_<num> all_bun all_in along_for and_<kit> and_<pace>
+        and_ball and_float and_hip and_reel and_star and_the and_you and_your anybod_<harm> anybod_nick
+        apart_with are_<far> are_only are_work arm_is armpit_head as_<attend> as_a as_if ask_me at_it at_someth
+        at_your away_from back_leg back_of back_pocket back_squash back_straight balanc_a balloon_<place>
+        band_want bar_<place> bar_into bar_over be_<attend> be_talk behind_the bel_button bend_the between_the
+        between_your big_chest big_toe blad_at body_<place> body_goe body_in bon_whil both_sid bottom_<chat>
+        bottom_<do> bottom_<place> bottom_goe bottom_round bottom_side bottom_together bra_<kit> bra_<settle>
+        bra_strap brac_<attend> brac_like button_in chest_<less> chest_<more> chest_<place> chest_lift chest_up
+        coffe_<place> coffe_on collarbon_<attend> collarbon_broad control_the crack_<place> crack_in crack_it
+        crisp_<place> crisp_in crush_a curl_the dead_<far> dead_<more> dead_level deep_<place> deep_in do_it
+        do_the doesnt_move dont_<less> dont_<move> dont_ask dont_drop dont_lift dont_look dont_spill door_tomato
+        door_with down_<place> down_and down_ther downstair_<attend> downstair_as draw_<chat> draw_you driv_your
+        drop_it each_arm each_other ear_to elbow_behind else_<attend> else_mov empt_<part> empt_hand end_<more>
+        end_up even_<attend> even_<kit> even_through even_weight ever_<air> everyth_from eye_<attend> eye_<place>
+        eye_forward eye_if feel_the feel_thi feel_your floor_<settle> floor_<take> floor_away floor_hold
+        floor_hot follow_your for_<attend> for_quiet for_that for_turn forearm_vertical forehead_<settle>
+        forget_the from_<part> from_the front_hand front_leg front_of get_off go_<attend> go_<less> go_<pace>
+        go_hard goe_<part> goe_back got_a grap_<place> grap_under gravit_<swap> gravit_do grip_it grow_<more>
+        grow_<place> grow_taller grow_up guitar_string hand_are hang_off hav_it head_<chat> head_for head_in
+        head_last heart_<place> heart_down heart_over heav_<attend> heav_in heel_into heel_push hello_<attend>
+        hello_<part> hello_hamstring help_with here_to hip_<more> hip_<place> hip_level hip_rock hip_squar
+        hip_that hip_to hold_a if_<chat> in_<attend> in_<num> in_one in_the into_the into_your is_<place> is_in
+        is_just it_<far> it_help it_in it_let it_like it_melt it_should it_till it_touch itll_<settle> itll_come
+        its_<part> its_all its_low its_our its_that its_the its_wind jaw_loos just_<kit> just_along just_hook
+        just_the kne_and kne_over knee_<move> knee_point knee_sink knee_track kneecap_slid lamp_post lead_from
+        lead_with leg_follow lengthen_<place> let_<pace> let_anybod let_gravit let_your light_on like_<chat>
+        like_<harm> like_elastic like_guitar like_somebody like_youm line_from listen_for littl_toe long_<part>
+        long_neck look_ahead look_at loos_<part> loos_<settle> loos_<take> loos_face low_<place> low_down me_why
+        medal_<place> medal_on melt_<attend> melt_if metr_ahead more_than mov_<far> muscl_<place> neck_<attend>
+        neck_long necklac_to newspaper_<place> newspaper_under next_door nick_it nobod_here nobody_spill nosy_at
+        not_<chat> not_<part> not_<place> not_behind not_down not_gwilym not_hand not_hav not_me not_spill
+        not_your noth_else of_<chat> of_drink of_the of_waterwork of_wood of_you of_your off_it on_<chat> on_a
+        on_me on_purpos one_<attend> one_at one_bit one_get one_straight only_<more> only_<swap> only_heavier
+        only_hook open_<place> our_waiter out_<place> out_on out_toward outsid_<far> outsid_edge over_<harm>
+        over_<part> over_paint over_toe paint_<swap> paint_can part_<place> pick_a pick_the pinch_a plank_of
+        plank_with pocket_is point_<place> point_wher pres_down pres_the pretend_ther prod_it proud_<part>
+        proud_chest pull_your pump_the punch_the reach_<more> reach_up reel_it rib_<place> rib_down right_into
+        run_<attend> run_tall seat_of second_<harm> second_heart see_bunch seen_a send_your should_<do>
+        should_<move> should_<settle> should_feel shoulder_<far> shoulder_<more> shoulder_<place> shoulder_away
+        shoulder_blad shoulder_level shoulder_soft sid_<place> sid_on side_of sit_<more> sit_up slid_<more>
+        slid_up snap_and someon_is someth_that spill_<num> spill_one spot_<place> spot_on spread_<place>
+        spread_out squeez_that stand_<far> stand_ful stand_leg star_at stay_<attend> stay_look stay_touch
+        str_<place> straight_leg stretch_<place> switch_<place> switch_on tall_<attend> tall_as ten_<part>
+        tension_<place> that_<not> that_<place> that_<swap> that_back that_doesnt that_fac that_move that_the
+        that_wee that_wher that_work the_<far> the_<less> the_<more> the_<move> the_<place> the_achill the_armpit
+        the_back the_bel the_bench the_body the_bone the_carpet the_clock the_cone the_downstair the_effort
+        the_foot the_front the_ground the_hip the_horizon the_knee the_kneecap the_leg the_lino the_meat
+        the_middl the_next the_outsid the_pelvi the_plac the_power the_rib the_ride the_side the_stand the_sun
+        the_swell the_track the_tricep the_underneath the_wall the_whol the_wobbl the_world ther_<not> ther_nobod
+        theyr_<chat> theyr_done theyr_draw thi_<num> thi_one think_<attend> think_<place> through_both
+        tight_<air> tight_<part> tight_bel till_it to_<attend> to_<harm> to_<part> to_hair to_heel to_impres
+        to_poke to_see to_show to_spill to_turn to_your toe_<do> toe_<far> toe_and toe_point toe_press top_shelf
+        track_<place> track_over try_to two_year under_each under_ther underneath_side up_from up_in up_together
+        up_toward waiter_again wall_and want_to waterwork_<attend> waterwork_as way_<far> way_past wee_teardrop
+        weight_go weight_in were_after wet_<kit> wet_<swap> wet_towel what_your wher_it wher_your whol_<part>
+        whol_foot whol_of will_<attend> will_feel wind_upward with_ever with_manner work_the world_<place>
+        world_down wring_<place> wring_out year_old you_<chat> you_<do> you_and you_by you_round you_theyr
+        you_turn you_wait you_wanna you_want youll_<attend> youll_feel your_<num> your_<swap> your_after
+        your_backsid your_belt your_crack your_get your_hand your_hang your_heal your_kneecap your_pelvi
+        your_pocket your_say your_sho your_sit your_sock your_step your_the your_thigh your_watch youv_been
+        youv_seen
       `,
     ],
     [
       -0.2,
       `
-        <attend>_and <attend>_arm <attend>_be <attend>_hand <attend>_has <attend>_out <attend>_over <attend>_that
-        <attend>_theyr <attend>_under <attend>_wher <chat>_all <chat>_can <chat>_feel <chat>_in <chat>_it
-        <chat>_look <chat>_not <chat>_you <do>_back <do>_them <do>_with <far>_the <kit>_with <less>_back
-        <less>_the <less>_your <more>_to <move>_back <move>_both <move>_in <move>_it <move>_over <move>_them
-        <num>_metr <num>_of <pace>_hand <part>_a <part>_at <part>_back <part>_flexor <part>_has <part>_like
-        <part>_long <part>_off <part>_out <part>_still <part>_stretch <part>_under <place>_as <place>_front
-        <place>_into <place>_like <place>_on <place>_out <place>_over <settle>_down <settle>_on <settle>_the
-        <take>_the <wrong>_is a_<attend> a_<kit> a_<part> a_bell a_lot an_advert and_<do> and_<place>
-        and_<settle> and_<take> and_let are_<attend> are_<more> are_<place> arm_<attend> arm_<place> arm_like
-        as_<chat> as_the as_you as_your at_<chat> at_the back_like back_to backsid_and bottom_of chin_<more>
-        com_<place> come_<place> dont_<settle> draw_a elbow_<attend> fac_the feel_<attend> feel_like feet_<place>
-        floor_<place> floor_in floor_just for_your front_knee has_<num> head_follow heel_<place> hip_flexor
-        hip_still if_that if_the if_your in_front into_a is_<attend> it_<do> it_<place> it_on its_only
-        just_<place> just_in keep_it keep_the kne_<attend> knee_<attend> knee_<place> knee_soft last_<num>
-        leg_<place> leg_long let_it let_the lift_the light_hand like_a like_theyr like_your look_<place> lot_of
-        lower_<part> lower_<place> lower_back make_the not_<attend> of_<harm> of_an off_the one_<part>
-        other_<part> out_like over_your reach_your sit_on soft_<part> stack_<place> stay_down step_<place>
-        straight_<place> than_<chat> than_you that_a that_is that_mov that_your the_<air> the_<chat> the_air
-        the_ankl the_arm the_bar the_bridg the_ceil the_chest the_hamstring the_heel the_insid the_kne the_last
-        the_mirror the_neck the_rail the_same the_shoulder the_way them_<place> till_your to_<settle> to_the
-        to_your toe_<place> toe_on toward_the tuck_<place> under_the up_<attend> up_through up_to walk_<attend>
-        way_<place> way_down weight_over wher_<chat> with_a you_<move> you_<settle> you_feel your_<air>
-        your_<chat> your_<kit> your_<not> your_<part> your_ankl your_bottom your_hip your_kne your_knee your_leg
-        your_lower your_not your_thumb your_toe your_weight your_wrist
+        <attend>_and <attend>_be <attend>_hand <attend>_has <attend>_its <attend>_one <attend>_over <attend>_that
+        <attend>_they <attend>_under <chat>_all <chat>_can <chat>_feel <chat>_in <chat>_it <chat>_look <chat>_on
+        <chat>_to <do>_away <do>_back <do>_into <do>_it <do>_the <do>_them <do>_with <do>_your <far>_as
+        <far>_with <far>_your <kit>_down <kit>_to <less>_your <more>_with <move>_away <move>_back <move>_it
+        <move>_off <move>_on <move>_over <move>_them <not>_a <not>_like <not>_out <num>_metr <num>_of <part>_at
+        <part>_back <part>_flexor <part>_foot <part>_from <part>_has <part>_heav <part>_long <part>_off
+        <part>_out <part>_stretch <part>_under <place>_arm <place>_as <place>_into <place>_is <place>_it
+        <place>_out <place>_over <place>_that <place>_till <place>_you <settle>_down <settle>_on <settle>_the
+        <swap>_it <swap>_of <take>_the a_<attend> a_<ill> a_<pace> a_<part> a_<place> a_<swap> a_bit a_littl
+        a_lot a_wee and_<do> and_<place> and_<settle> and_<take> and_let are_<place> arm_<attend> arm_<place>
+        as_<chat> as_<place> as_the as_you as_your at_<chat> at_the at_you back_from back_to both_<part>
+        bottom_of com_<place> come_<place> each_hand elbow_<attend> end_of feel_<attend> feel_like feet_<attend>
+        feet_<place> floor_in floor_just for_your front_foot front_knee get_a heel_<place> hip_flexor if_it
+        if_its if_that if_your in_a is_<not> it_<do> it_feel its_only just_<place> just_in keep_it kne_<attend>
+        knee_<attend> knee_<place> leg_<place> let_it lift_the like_a like_the look_<place> look_like lot_of
+        make_it neck_<part> nose_<place> not_<attend> not_like not_out of_it off_the on_the one_<part> one_of
+        onto_your open_the other_<part> out_<attend> out_like over_the over_your roll_<place> same_<attend>
+        shoulder_<do> soft_<part> stand_<place> stay_on step_<place> straight_<place> tailbon_<place> than_<chat>
+        than_you that_<chat> that_a that_is the_<air> the_<harm> the_<kit> the_<swap> the_<take> the_air the_arm
+        the_box the_cake the_chest the_feet the_head the_insid the_jaw the_neck the_other the_straight the_way
+        the_weight them_<place> to_<settle> to_<take> to_the toe_<place> top_<part> toward_the turn_your
+        under_the under_your up_through walk_<attend> want_<place> want_in way_<place> weight_<place> weight_over
+        when_<chat> wher_<chat> with_the you_<attend> you_<less> you_<move> you_<settle> your_<air> your_<chat>
+        your_<far> your_<less> your_<more> your_all your_bel your_foot your_hip your_kne your_leg your_lower
+        your_shoulder your_thumb your_whol your_wrist
       `,
     ],
-    [
-      -0.4,
-      `
-        <far>_your <part>_on <place>_to hand_<place> stay_<place> the_other you_<attend>
-      `,
-    ],
+    [-0.4, '<part>_on <place>_to hand_<place> stay_<place> that_your'],
   ],
   phrase: [
-    [1.2, 'focus-sure'],
-    [0.4, 'focus-hint focus-likely'],
-    [0.2, 'execution-likely execution-sure tempo-hint'],
+    [1, 'focus-sure'],
+    [0.4, 'focus-hint'],
+    [0.2, 'execution-hint focus-likely tempo-hint'],
     [
       -0.2,
       `
-        breathing-sure caution-hint caution-likely easier-likely equipment-sure praise range-likely setup-hint
-        transitions
+        breathing-sure caution-likely caution-sure dose_only easier-likely equipment-sure fault-sure range-likely
+        setup-hint setup-likely tempo-sure transitions
       `,
     ],
-    [
-      -0.4,
-      `
-        caution-sure chat dose_only easier-sure empty_clauses harder-sure setup-likely tempo-sure
-      `,
-    ],
-    [-0.6, 'easier-hint range-sure setup-sure'],
+    [-0.4, 'caution-hint chat harder-sure'],
+    [-0.6, 'easier-hint easier-sure empty_clauses range-sure setup-sure'],
   ],
   start: [
     [
       0.4,
       `
-        <attend>_<attend> <move>_<attend> keep_your_chest like_a not_your push_the you_want your_a
+        <do>_<attend> not_at not_at_your push_the that_should that_should_be you_want your_a
       `,
     ],
     [
       0.2,
       `
-        <air>_<pace> <attend>_<less> <attend>_<place> <chat>_<part> <do>_<attend> <far>_<place> <kit>_<move>
-        <not>_<chat> <not>_<less> <pace>_<pace> <part>_<pace> <part>_<place> <take>_<more> a_bit a_bit_and all_in
-        all_in_one all_the_weight as_if_you balanc_a bar_over bar_over_the bel_gent bel_gent_in big_chest big_toe
-        big_toe_press blad_and blad_and_its blad_not blad_not_up both_sid chest_lift chin_tuck control_the
-        control_the_middl crush_the crush_the_bar curl_the curl_the_hip dont_drop dont_drop_it dont_let_anybod
-        dont_look dont_look_at driv_your driv_your_elbow each_one_a ear_over elbow_brush elbow_brush_your
-        even_weight feel_your find_a_spot grip_it grip_it_like grip_the grip_the_lino grow_out grow_out_of
-        grow_taller hang_off heel_to heel_to_hair hello_hamstring hip_level hip_not hip_not_arm hip_squar hip_to
-        hip_to_toe hold_it hold_it_for hold_it_till i_want_your into_the it_help it_help_with it_is_the it_should
-        it_should_be its_a its_a_balloon its_a_bow its_a_mov its_a_spr its_acros its_acros_the its_all
-        its_buttock its_like its_like_an its_like_ice its_low its_low_down its_not_a its_that its_the its_the_hip
-        its_the_underneath jump_tall keep_the_back keep_the_pelvi keep_your keep_your_shoulder kne_lock
-        kne_lock_and kne_over lean_your lean_your_heart let_the_floor let_the_forehead let_the_thigh let_your
-        let_your_pelvic like_somebody like_you like_youv like_youv_been littl_toe loos_face nobody_spill not_at
-        not_at_each not_each not_each_other not_in not_me not_the_back not_your_low not_your_sho noth_else
-        noth_else_mov one_at one_at_a pick_a pick_a_spot pres_down pull_your pump_the pump_the_arm punch_the
-        punch_the_ground push_the_ground push_the_planet push_the_whol push_through_the push_your_belt
-        push_yourself push_yourself_away put_your_hand quick_light quick_light_step rib_down rib_toward
-        rib_toward_your run_tall send_the send_the_breath sit_up sit_up_on slid_the spread_the spread_the_floor
-        squeez_everyth squeez_everyth_from squeez_the squeez_the_seat squeez_your squeez_your_bum stick_your
-        stick_your_head stiff_as stiff_as_a that_isnt that_isnt_mov that_should that_should_be that_the_feel
-        that_the_swell that_your_second the_chain the_chain_on the_hip_do the_knee the_next the_next_one the_rest
-        the_rest_of the_shoulder the_whol_way ther_a ther_a_ten thi_one try_to tuck_a tuck_a_newspaper tum_hug
-        tum_hug_up under_the we_are weight_in wher_the wher_youv wher_youv_been whol_foot whol_foot_on
-        wrist_stack you_end you_end_up you_want_that you_will_feel youll_feel your_a_board your_a_plank your_arm
-        your_arm_are your_hang your_hang_off your_show your_show_off
+        <air>_<pace> <attend>_<attend> <attend>_<less> <chat>_<part> <far>_<more> <far>_<place> <far>_<swap>
+        <move>_<attend> <move>_<more> <move>_<pace> <not>_<less> <not>_<more> <not>_<place> <pace>_<attend>
+        <settle>_<attend> <settle>_<more> <swap>_<far> <take>_<far> <take>_<more> a_banana a_bit_of a_hand
+        a_hand_in abov_the_kneecap all_in all_in_one all_the_weight as_if_you back_leg back_of back_of_the
+        bar_over bar_over_the bel_button bend_the_bar big_chest big_toe body_in body_in_one bottom_goe
+        bottom_goe_back br_your brac_like cat_on cat_on_a chest_and chest_and_hip chest_lift control_the
+        control_the_middl crack_it crush_a curl_the curl_the_hip dont_ask dont_ask_me dont_drop dont_drop_it
+        dont_let_anybod dont_look dont_look_at dont_spill dont_spill_it down_by down_by_your drag_it drag_it_up
+        driv_your driv_your_elbow elbow_brush_your even_weight eye_forward feel_it feel_the feel_your follow_your
+        follow_your_hand forearm_vertical front_of get_your_armpit grip_it grip_it_like grow_taller grow_up
+        hang_off hang_off_you have_a_nosy heel_and_ball heel_push heel_push_away heel_to_hair hello_hamstring
+        hip_level hip_squar hip_squar_to hip_to_toe hold_it_till in_front in_front_of insid_of into_the
+        into_the_bench it_help it_help_with it_is_the it_should it_touch itll_come itll_come_to its_a its_a_skip
+        its_a_spr its_a_twist its_all its_all_bun its_low its_low_down its_our its_our_waiter its_pull its_that
+        its_the its_the_underneath its_wind keep_the_back keep_the_pelvi keep_the_ring keep_your_chest
+        keep_your_shoulder kne_over knee_track knee_track_over lead_with lead_with_your lean_your_heart
+        let_gravit let_gravit_do let_the_floor let_the_lower let_your let_your_head like_a like_elastic
+        like_somebody like_you littl_toe long_neck look_ahead look_at_someth loos_face near_the_achill neck_long
+        nobody_spill not_a_fl not_a_wring not_behind not_behind_the not_gwilym not_in not_in_the not_me
+        not_on_your not_the_back not_up_in not_your noth_else noth_else_mov on_purpos one_at one_at_a
+        only_heavier pick_a pick_the pick_the_back pinch_a pres_down pres_the pretend_ther prod_it proud_chest
+        pull_with pull_with_the pull_your pull_your_bel pump_the pump_the_arm punch_the push_the_ground
+        push_the_ring push_the_world push_through_the put_your quick_light quick_light_step reach_for
+        reach_for_the reach_up reach_up_at rib_down run_tall send_your shoulder_soft sit_up sit_up_tall snap_and
+        snap_and_float soften_your_kne spread_out spread_out_on squeez_everyth_from squeez_the_seat
+        squeez_your_bum stand_ful start_a start_a_car that_fac that_fac_the that_not_for that_the_one
+        that_the_plac that_the_swell that_what_your that_wher that_wher_it that_work that_your_second the_arm
+        the_band_want the_bottom the_bottom_round the_bottom_side the_cone the_floor the_floor_hot the_head_last
+        the_knee the_shoulder_stay the_whol the_whol_time ther_nobod ther_nobod_here they_dont they_dont_lift
+        thi_one think_of try_to under_the watch_your_kneecap we_are weight_even weight_in weight_in_your wher_the
+        whol_foot whol_foot_on wind_upward with_manner you_round you_wanna you_want_it you_want_that
+        you_will_feel youll_feel youll_feel_it your_arm your_arm_are your_hang your_hang_off your_not_hav
+        your_not_to your_say your_step your_step_over your_the youv_got_a youv_seen youv_seen_a
       `,
     ],
     [
       -0.2,
       `
-        <air>_<attend> <air>_<place> <attend>_<chat> <attend>_<part> <chat>_<chat> <chat>_<not> <chat>_<swap>
-        <move>_<place> <part>_<do> <place>_<part> all_the_way breath_into eye_on_your front_knee if_the if_your
-        its_only its_only_the its_the_insid keep_it keep_the_hip keep_your_weight keep_your_wrist let_it
-        let_the_heel look_at make_the not_a reach_your soften_the_kne that_a that_your the_hip_flexor the_other
-        think_of_the weight_on weight_over_your your_not
+        <attend>_<chat> <attend>_<more> <attend>_<part> <attend>_<take> <chat>_<move> <chat>_<not> <chat>_<swap>
+        <harm>_<place> <kit>_<place> <not>_<wrong> <part>_<do> <part>_<less> <part>_<settle> <place>_<part>
+        <settle>_<place> front_knee grow_tall_through if_your its_only its_the_insid its_your_rib keep_it
+        keep_the_weight keep_your_hip let_it let_your_arm let_your_toe like_an like_the like_your like_your_in
+        not_from_the not_like not_out not_out_like pres_through_the pull_the push_the_floor that_a that_your
+        the_hip_flexor the_other think_of_the turn_your weight_on weight_on_the you_are your_all
       `,
     ],
-    [-0.4, 'like_your'],
   ],
   word: [
-    [0.6, 'blad else wher'],
+    [0.6, 'should spill wher'],
     [
       0.4,
       `
-        a abs all away bel both chest each even feel ground grow hang heal heart heav hip hook into kneecap loos
-        pocket push rib should slid spill squeez the through tight want whol your
+        a abs all bel blad crack door else even feel from heav hook imagin into kneecap lead mov not pocket
+        squeez the thigh through tight want your
       `,
     ],
     [
       0.2,
       `
-        achill acros ahead along attention backsid ball be been belt bench between big bit bon bone bowl brac
-        broad brush buckl butt buttock calv carpet chain cheek clock collarbon complain control corner crab crack
-        crown crush cup curl deer drag driv ear effort elbow end everyth feat forehead forget forgot from ghost
-        glu grip hair head heel hello hundred ice imagin is isnt itll its jar jaw kick lamp lead level lino littl
-        low medal melt metr middl mov neck newspaper nick nobody not note noth notic of only over pal pelvi
-        pelvic pick pint planet plank poke post pound pres press pretend prod proud pump punch quick quieter
-        relax ride ring sand sandal shelf sho shoulder shrug sid side sock someon spe spin spot spr stand star
-        stiff str strap sway swell tailbon tall taller ten tension that thigh think toe toward tower track tum
-        underneath upward walnut water waterwork were wet whil widen wind wobbl wood would wr wreck you yourself
+        achill acros after ahead along apart armpit attention away backsid ball banana bar be been belt bench
+        between big board boat both bra brac break broad bum buttock calv carpet cheek chest clock coffe
+        collarbon cone control crisp crown crush deep deer downstair drag each effort elastic elbow empt everyth
+        eye find finger floor forehead forget front ful get grap gravit grip ground grow guitar gwilym hair hammi
+        hammock hang hav head heal heart heavier hedg hello hip horizon hot impres is its just kickstand ladi
+        lamp lengthen level lino listen loos low machin manner me meat medal melt middl move neck necklac
+        newspaper next nick nope nosy notic of only part pelvi pick plank poke power pres press pretend prod
+        puddl pump punch purpos push reach reel relax rib ride rop sand see seen send sens shelf sho shoulder
+        shut sid side slid snap sock somebody spe spot spr spread stand star str string sun swell tailbon tall
+        taller teardrop tension that think toe tomato toward towel track tricep truck try upward waist waiter
+        wall wanna watch waterwork wet whol widen wind with wobbl wood world wr wring you youv
       `,
     ],
     [
       -0.2,
       `
-        0 advert afterward again air an ankl arm baby back band becaus befor bell bend bent box breath bridg but
-        cake call can ceil chair com come count draw fac feet first flat flexor fold for four full gone good gras
-        half has have hot how i joint kneel land left leg length longer lot make mat mild minut mirror muscl nice
-        nose now off onto opposit or other palm paus pedal peopl pleas put quiet rail rais reach right roll round
-        same shirt short skip slow so some stay step still straight stretch support sw take than thes they theyr
-        thos thre thumb tiny tip to toda too touch two up waist walk way weight what when wrist
+        0 afterward again air an ankl arm as asleep back band becaus befor bell below bend bent best box br
+        breath bridg cake call chair check circl com come did doe down drop ease em fac feet finish first flexor
+        fold foot for forward four go gone half hand has hear hold how i joint keep land last leav left leg
+        length let long lot lower make mild minut mirror my need never nice off one onto open operat other own
+        palm park paus pay pedal peel peopl pleas quiet rail rais remember right roll same second shin shirt
+        short so soft some start stay step still stop straighten stretch strid support sw take than thes they
+        thos thumb tightrop time tip toda two up us use way weight what when wide wider width without wrist youd
       `,
     ],
-    [-0.4, 'bottom down hand keep knee lower out remember them'],
-    [-0.6, 'kne'],
+    [-0.4, 'kne knee or out them walk'],
     [-0.8, 'if'],
   ],
 } as const satisfies CueWeights

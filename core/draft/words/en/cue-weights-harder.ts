@@ -5,238 +5,257 @@ export const HARDER_WEIGHTS = {
   bias: [[-0.8, 'yes']],
   class: [
     [1, 'more'],
-    [0.2, 'attend do part settle'],
-    [-0.2, 'air harm ill less not place'],
-    [-0.4, 'wrong'],
+    [0.2, 'far pace part swap'],
+    [-0.2, 'harm ill less not place'],
+    [-0.4, 'air wrong'],
   ],
-  conditional: [[0.4, 'yes']],
+  conditional: [[0.6, 'yes']],
   first: [
-    [0.6, '<more> red'],
-    [0.4, '0 anybod cros feel go lift option rock show straighten try'],
+    [0.6, '<more>'],
+    [0.4, '0 anybod arm blue feel go option paus red rock show straighten try'],
     [
       0.2,
       `
-        <do> <far> <less> arm bell bor draw feet foot for got grab hook hover if knee lose mayb once past paus
-        pike put reach see slow somebody stop straight stronger to too top trad turn use want when
+        <do> <less> and anyon bor braver callum car cros draw feet float for got grab harder heel hold hover if
+        jo keen knee last late level lift mayb once or over pike put reach see send straight stronger thre to too
+        top turn want when you
       `,
     ],
     [
       -0.2,
       `
-        <air> <harm> <kit> <move> <not> <place> <settle> <swap> bend br come dont down find have i it keep kne
-        let lower make not pick push same sit stay the thi up walk we youll your
+        <air> <kit> <not> <num> <pace> <settle> a bend both chest come dont down easy elbow hand i it keep let
+        make no one only other pick pres push same sit squeez stand stay that the thi tuck walk we your
       `,
     ],
-    [-0.4, '<chat> <part> its that'],
+    [-0.4, '<chat> <part> <place> its up'],
   ],
   given: [
-    [0.4, 'doddl'],
     [
       0.2,
       `
-        <attend> <chat> <more> <move> a arm bag balanc bell bor boss breez cheap fly full good got hold is its
-        lift nobody off oh on simpl someon stubborn that the version whil youv
+        <attend> <chat> <more> <pace> a balanc breez doddl enough fly full hold is its lift light noth other paus
+        show simpl strength that them to version
       `,
     ],
     [
       -0.2,
       `
-        0 <less> <num> <part> <place> <swap> <wrong> back do just lot or take too up you your
+        <less> <place> <swap> <wrong> back do from it just more only take too up you your
       `,
     ],
+    [-0.4, '<part>'],
   ],
   last: [
-    [0.8, '0'],
-    [0.6, 'red'],
-    [0.4, 'bor cooler doddl'],
+    [0.4, '0 red thre'],
     [
       0.2,
       `
-        back bag ball bell bench body chest elbow end feather float fly foot fresh further hand hover inch it
-        jump leg mark off oh on other pace paddl resistanc rude second side simpl slid smil solid strap thes
-        together tougher tray tricep tuck twic
+        all ankl archer bag bell blue bor bottl breath cheat chest clap closer cone cooler doddl dont easy end
+        eye faster feather fly foot fresh further hand harder hole horribl jo jump kneecap leg lower noth off on
+        one pace paddl paus peopl plat quicker right set shin shorter side smil spicier stag tank toe two view
       `,
     ],
-    [-0.2, 'again away brav feet hip in knee stand step tall to up'],
+    [
+      -0.2,
+      `
+        and down flat floor hip hold in kne knee lift long now pleas tall that ther thigh to up
+      `,
+    ],
   ],
   length: [
-    [-0.2, '5-7 8-12'],
-    [-0.6, '3-4'],
+    [-0.2, '5-7 long'],
+    [-0.4, '3-4'],
     [-0.8, '1-2'],
   ],
   pair: [
-    [0.6, '<part>_on arm_<place> one_<part>'],
+    [0.6, '<do>_the arm_<place> lift_the'],
     [
       0.4,
       `
-        <attend>_its <do>_the <far>_the <not>_hand <part>_float <part>_off a_<pace> a_<settle> a_doddl a_second
-        arm_<more> arm_up cros_your feel_<more> feet_<place> for_a if_<chat> if_its last_<num> let_<settle>
-        let_go lift_the rock_it show_off slow_the take_it the_cooler the_heel your_<harm>
+        <do>_your <far>_the <not>_hand <part>_if <part>_off <part>_on <swap>_of <take>_a a_<more> a_doddl
+        and_right arm_up at_the bag_of each_<pace> feel_<more> for_a hold_a if_<chat> if_youv it_onto last_<num>
+        one_<part> show_off the_heel the_last top_<part> top_leg try_it your_<harm> your_head
       `,
     ],
     [
       0.2,
       `
-        0_<place> 0_and 0_in <air>_with <attend>_each <attend>_good <attend>_leg <attend>_long <attend>_nobody
-        <attend>_on <attend>_that <attend>_ther <attend>_theyr <attend>_youv <chat>_0 <chat>_again
-        <chat>_backward <chat>_boss <chat>_can <chat>_come <chat>_dont <chat>_drop <chat>_feel <chat>_lower
-        <chat>_mark <chat>_might <chat>_one <chat>_slid <chat>_solid <chat>_squash <chat>_to <do>_a <do>_at
-        <do>_aunti <do>_both <do>_gent <do>_thos <do>_your <far>_and <far>_further <far>_mark <far>_push
-        <far>_version <far>_week <harm>_of <harm>_without <kit>_on <kit>_when <less>_a <less>_b <less>_to
-        <less>_way <less>_you <more>_a <more>_and <more>_at <more>_back <more>_behind <more>_folk <more>_if
-        <more>_is <more>_let <more>_peopl <more>_put <more>_the <more>_time <more>_version <move>_a <move>_aunti
-        <move>_back <move>_both <move>_gent <move>_it <move>_the <move>_thos <move>_your <not>_for <not>_halfwa
-        <not>_hold <not>_mix <num>_and <num>_bell <num>_finger <num>_foot <num>_hand <num>_in <num>_on <num>_way
-        <pace>_at <pace>_foot <pace>_of <pace>_the <pace>_twic <part>_by <part>_fold <part>_foot <part>_for
-        <part>_further <part>_if <part>_instead <part>_out <part>_slow <part>_together <part>_up <part>_weight
-        <place>_at <place>_down <place>_foot <place>_if <place>_leg <place>_straight <place>_ther <place>_your
-        <settle>_a <settle>_again <settle>_aunti <settle>_backward <settle>_body <settle>_them <settle>_two
-        <settle>_your <swap>_a <swap>_at <swap>_go <swap>_hand <swap>_it <swap>_mix <swap>_of <swap>_on <swap>_to
-        <take>_a <take>_further <take>_on <take>_them <take>_together <take>_your a_<air> a_<do> a_<kit> a_<more>
-        a_<move> a_<take> a_bag a_band a_beat a_breath a_count a_feather a_hot a_jump a_load a_look a_medicin
-        a_nana a_pace a_plat a_rest a_thumb a_tuck add_<part> add_a advanc_peopl again_<not> air_with and_0
-        and_<far> and_<num> and_<settle> and_call and_hang and_have and_right ankl_<kit> ankl_weight
-        anybod_<more> anybod_bor anybod_find anybod_fresh are_<more> are_cheap arm_<attend> arm_fold arm_off
-        arm_on arm_over at_<less> at_<num> at_half at_the at_your back_<part> back_down back_foot
-        backward_<place> backward_on bag_of beat_at bell_<more> bell_<place> bell_in boss_it both_<part> both_arm
-        both_leg both_palm bottom_<more> bottom_up brought_<num> brought_one by_a can_<chat> can_<do> can_<move>
-        can_<settle> can_go come_<more> come_up confident_one count_of cros_<part> cros_aunti cros_body do_it
-        doubl_<pace> doubl_time down_as down_to draw_a draw_your drop_<place> drop_to each_<pace> each_end
-        each_time earn_it easy_<settle> fac_<chat> fac_you feel_<chat> feel_<pace> feel_good feet_<far>
-        feet_further feet_on feet_out feet_together find_it finger_<place> finger_on float_off floor_whil
-        fold_<attend> fold_like folk_<swap> foot_<do> foot_<less> foot_<not> foot_<swap> foot_float foot_hover
-        foot_instead for_<more> for_it for_more for_the for_thes from_side full_<do> full_<move> full_version
-        further_<place> gent_from go_again go_backward go_out good_<settle> got_the grab_a grab_the grip_gone
-        half_<place> half_a half_on half_way halfwa_and halfwa_mark hand_along hand_by have_them head_<pace>
-        head_and head_slow heel_float heel_off heel_on hold_a hold_on hook_your hover_the if_nobody if_that
-        if_ther if_theyr if_your if_youv in_the in_ther in_your initial_<place> initial_in initial_with
-        is_<place> is_bor is_in is_to it_<attend> it_<far> it_<more> it_<move> it_<not> it_<swap> it_<take> it_at
-        it_dull it_onto it_rude it_tougher it_without its_a its_fly its_noth jump_it kne_and knee_as knee_to
-        last_one later_<place> leg_<place> leg_float leg_out let_<chat> let_the lift_<num> lift_one lift_your
-        load_<swap> load_rucksack long_on lose_the lower_<place> lower_down make_it medicin_<kit> medicin_ball
-        more_<place> nana_<place> nana_in narrow_your next_<more> no_<attend> no_<part> no_hand no_mix nobody_sit
-        of_0 of_rest of_sugar off_<swap> on_<num> on_each on_for on_one on_the on_your one_foot one_hand
-        onto_your opposit_<part> opposit_elbow option_b or_<settle> or_cros or_go out_straight out_ther palm_fac
-        past_<chat> past_week paus_twic pike_it plat_<place> plat_on pres_the progression_is push_ups put_your
-        reach_<far> reach_<more> reach_the rock_<pace> rock_gent rucksack_<place> rucksack_on same_<pace>
-        same_split second_<part> second_foot see_<attend> see_if side_to six_are slid_a some_resistanc
-        somebody_smil someon_to spic_it split_<attend> split_as stand_foot step_<part> step_back step_it
-        still_<place> still_down stop_<chat> stop_<far> stop_for stop_halfwa straight_<part> straight_leg
-        straighten_both straighten_that straighten_thos stronger_<chat> stronger_folk stubborn_oh sugar_to
-        swap_at that_is that_leg that_simpl that_stubborn the_<air> the_<chat> the_<far> the_<pace> the_<part>
-        the_<swap> the_<take> the_air the_bag the_balanc the_bench the_feet the_full the_grip the_heavier the_kne
-        the_last the_lower the_opposit the_same the_second the_strap the_toe the_tray the_tricep the_wrist ther_0
-        ther_<num> ther_someon theyr_<attend> theyr_still thi_<not> thi_<place> thi_<swap> thos_<part> thos_leg
-        thumb_for thumb_under to_<far> to_<kit> to_<more> to_<move> to_make to_put to_reach to_side to_step
-        toe_befor toe_of top_<part> top_leg try_it turn_your two_<kit> two_<part> two_bell two_finger
-        under_<attend> under_if up_and up_behind up_if use_<num> use_a use_two version_is wait_a want_<more>
-        want_more weight_on when_thi whil_<chat> whil_you with_a without_a wrist_<place> wrist_down writ_your
-        you_<do> you_<move> you_can you_come you_dont you_drop you_might you_slid you_squash your_<attend>
-        your_arm your_boss your_chest your_eye your_feel your_head your_initial your_neighbour your_solid
-        your_that your_toe yourself_some youv_brought youv_earn
+        0_<place> 0_and 0_in 0_leg <attend>_brav <attend>_each <attend>_good <attend>_its <attend>_leg
+        <attend>_nobody <attend>_on <attend>_past <attend>_that <attend>_ther <attend>_well <attend>_youv
+        <chat>_0 <chat>_again <chat>_down <chat>_drop <chat>_eight <chat>_foot <chat>_keen <chat>_might
+        <chat>_out <chat>_set <chat>_show <chat>_solid <chat>_stead <chat>_the <chat>_tough <chat>_use
+        <chat>_walk <chat>_want <do>_a <do>_at <do>_behind <do>_both <do>_each <do>_further <do>_one <do>_with
+        <far>_and <far>_at <far>_behind <far>_down <far>_further <far>_out <far>_push <far>_thre <far>_version
+        <far>_your <harm>_without <ill>_leg <kit>_between <kit>_on <kit>_when <less>_a <less>_b <less>_cheat
+        <less>_easy <less>_light <less>_you <more>_a <more>_and <more>_ankl <more>_back <more>_folk <more>_for
+        <more>_if <more>_in <more>_is <more>_it <more>_let <more>_of <more>_on <more>_out <more>_the <more>_thi
+        <more>_thre <move>_a <move>_both <move>_further <move>_it <move>_one <move>_the <move>_your <not>_befor
+        <not>_cheat <not>_halfwa <not>_hold <not>_of <num>_bell <num>_finger <num>_foot <num>_hand <num>_leg
+        <num>_on <pace>_at <pace>_down <pace>_the <pace>_them <pace>_twic <part>_acros <part>_at <part>_float
+        <part>_fold <part>_foot <part>_for <part>_further <part>_only <part>_out <part>_right <part>_slow
+        <part>_together <part>_up <part>_weight <place>_closer <place>_foot <place>_if <place>_leg <place>_on
+        <place>_past <place>_straight <place>_your <settle>_again <settle>_both <settle>_out <settle>_the
+        <settle>_them <swap>_at <swap>_between <swap>_each <swap>_hand <swap>_hold <swap>_it <swap>_peopl
+        <swap>_strap <take>_further <take>_the <take>_together a_<air> a_<do> a_<kit> a_<move> a_<pace>
+        a_<settle> a_beat a_breath a_count a_feather a_hot a_jump a_medicin a_plat a_rest a_second a_singl
+        a_small a_thumb abov_the acros_to add_<part> add_a admir_the air_with an_<far> an_archer an_inch
+        and_<far> and_admir and_paus ankl_<kit> ankl_weight another_<num> another_five anybod_find anybod_want
+        anyon_who are_<more> are_past arm_<attend> arm_<more> arm_and arm_fold arm_if arm_over arm_to as_well
+        at_all at_five at_your b_<do> back_<part> back_foot backward_<place> backward_on balanc_<swap>
+        band_<place> beat_at been_do befor_week bell_<more> bell_<place> bell_up between_your big_<do> big_<kit>
+        big_<move> big_step black_<kit> black_band blue_peopl both_<part> both_leg braver_one can_<chat> can_<do>
+        can_<move> can_<settle> cant_<wrong> cant_cheat car_your chok_<more> chok_<place> chok_up clos_your
+        count_of count_them crank_it cros_your do_it doubl_<pace> doubl_time down_<do> down_and down_round
+        down_to drag_the draw_a driv_the drop_<part> drop_<place> drop_back each_time easy_<settle> empt_the
+        feel_<chat> feel_<pace> feel_brav feel_good feet_<more> feet_<place> feet_further feet_on feet_together
+        finger_<place> finger_on fingertip_<far> fingertip_only five_<place> five_on floor_<attend> floor_if
+        folk_<swap> foot_<move> foot_forward foot_hover foot_touch for_<more> for_it for_more for_my for_thes
+        full_<do> full_<move> full_version further_<part> further_<place> further_back further_out get_horribl
+        go_again go_quicker good_<settle> good_foot got_<more> got_more got_the halfwa_<place> halfwa_down
+        hand_<far> hand_at hand_in hand_out have_both head_<pace> head_slow heel_off hold_the hook_your hot_paddl
+        hover_the if_its if_nobody if_that if_ther in_a in_closer in_the in_you initial_<place> initial_in
+        instead_of is_<place> is_easy is_in is_to it_<attend> it_<more> it_<move> it_<not> it_<swap> it_at
+        it_dull it_get it_harder it_horribl it_longer it_lower it_on it_spicier it_tougher it_with it_without
+        its_<more> its_<not> its_a its_fly its_further its_noth jump_it keen_one kilo_<more> kilo_<place>
+        kilo_more kne_and kne_go kne_higher knee_<place> knee_acros last_0 last_<take> last_one last_set
+        late_<more> late_one late_stag later_<place> left_and leg_arm leg_at leg_go leg_out leg_right let_<chat>
+        let_<settle> let_go let_the level_thre lift_your long_<far> long_<place> long_on long_past loop_<place>
+        loop_down lower_down make_it march_your medicin_<kit> medicin_ball more_<place> more_<swap> more_of
+        next_<more> no_<attend> no_<part> no_<swap> no_hand nobody_sit not_befor of_0 of_<swap> of_each of_rice
+        of_sugar off_<swap> off_the on_<num> on_each on_it on_one on_the one_<far> one_foot one_hand one_leg
+        onto_your opposit_<part> opposit_elbow opposit_hand option_b or_<do> or_<move> or_drag other_<part>
+        other_elbow other_knee out_<attend> out_straight out_until over_0 over_<num> over_your past_your paus_for
+        paus_it paus_twic pike_it plat_on point_behind progression_is pull_on push_ups push_with put_your
+        reach_the rice_<place> right_out rock_it same_split second_<place> second_down second_in see_<attend>
+        see_if side_to singl_<part> singl_hand singl_leg slid_the slow_the somebody_smil sore_leg spik_<place>
+        split_<attend> split_as squeez_it step_it stop_<chat> stop_<far> stop_halfwa straight_<part> straight_leg
+        straighten_both strap_a stronger_<chat> stronger_folk swap_at swap_each take_<num> take_it take_one
+        ten_kilo that_<do> that_<move> that_an that_is that_simpl the_<air> the_<chat> the_<far> the_<harm>
+        the_<part> the_<take> the_air the_bag the_balanc the_big the_black the_cone the_cooler the_dumbbell
+        the_full the_heavier the_hole the_kne the_kneecap the_land the_loop the_operat the_opposit the_other
+        the_second the_sore the_tank the_tray the_view the_water the_wors them_<place> ther_0 ther_<num>
+        thi_<not> thi_<place> thi_<swap> thi_by third_month thumb_<place> thumb_under thumb_width to_<far>
+        to_<kit> to_<more> to_<move> to_<swap> to_make to_side to_step toe_off toe_to together_<attend>
+        together_if too_<more> too_<pace> too_easy too_light top_arm top_for touch_the turn_your two_<part>
+        two_bell two_finger until_your up_the use_a use_two version_is wait_<less> wait_too walk_in want_<more>
+        want_it want_more way_through week_<num> week_eight weight_<place> weight_on when_thi when_you
+        whil_<chat> whil_you who_are who_bor with_<num> with_a with_one without_a wors_your writ_your you_<do>
+        you_<move> you_drop you_keen you_might you_walk you_want your_<attend> your_ankl your_bend your_chest
+        your_even your_eye your_feel your_initial your_show your_solid your_stead your_thumb your_toe your_tough
+        your_up
       `,
     ],
     [
       -0.2,
       `
-        <attend>_the <chat>_at <chat>_brav <chat>_it <do>_in <do>_on <far>_your <kit>_and <more>_ther <more>_to
-        <num>_more <num>_second <part>_are <part>_in <part>_when <place>_as <place>_to <settle>_on <swap>_if
-        <swap>_not <take>_down <take>_it <take>_up a_<chat> a_<harm> a_<place> a_bit a_minut a_time and_<do>
-        and_<move> and_<take> arm_<far> at_a been_<chat> behind_<chat> behind_you bend_the both_hand can_<take>
-        do_<not> do_not dont_<do> each_<part> find_a foot_<place> for_0 from_the got_a hand_to if_it ill_<settle>
-        ill_take in_<num> it_<chat> it_<pace> it_in it_is it_off it_out just_<do> just_<move> kne_<place>
-        left_<part> lift_it of_it of_your on_a on_to one_more over_the stay_<place> take_a take_your that_<harm>
-        that_<pace> that_stead that_the the_<do> the_<kit> the_<less> the_<move> the_<place> the_ball the_first
-        the_front the_knee the_left the_shoulder thi_<num> thi_one to_<chat> toe_<place> under_your up_ther up_to
-        you_<attend> you_<chat> you_<take> your_<air> your_<part> your_<take> your_brav your_hand your_hip
-        your_kne
+        <attend>_a <attend>_at <attend>_if <attend>_it <attend>_the <chat>_brav <chat>_do <chat>_go <chat>_it
+        <chat>_need <far>_you <harm>_on <kit>_and <kit>_off <less>_the <more>_one <more>_than <more>_to
+        <move>_them <not>_reach <num>_for <num>_is <num>_more <num>_of <num>_second <pace>_and <pace>_on
+        <part>_are <part>_down <place>_off <settle>_back <settle>_for <settle>_on <swap>_not <swap>_one
+        <swap>_weight <take>_for <take>_it a_<far> a_<harm> a_bit a_few a_minut a_time all_the and_<move>
+        and_<take> at_a been_<chat> bend_the by_your com_<place> do_<not> do_<num> do_not dont_<do> dont_<move>
+        each_<part> foot_<place> for_thi from_the front_of hand_on hand_to head_<place> hip_<place> if_it
+        ill_<settle> ill_take in_<num> in_one is_<num> it_<chat> it_<less> it_<pace> it_in it_is it_off it_out
+        its_<less> its_too keep_it left_<part> let_it lift_it lower_<part> of_it of_the of_your on_to one_<more>
+        one_more open_the other_<num> other_foot other_leg other_one over_the right_<part> stag_one stay_<place>
+        take_a the_<attend> the_<do> the_<move> the_ball the_bar the_ceil the_first the_floor the_foot the_hip
+        the_left the_leg the_rail the_ring the_shoulder thi_<num> thi_one to_<num> to_<part> toe_<place>
+        under_your up_<far> up_to when_your whol_<part> with_the with_your you_<chat> you_<far> you_lift you_need
+        your_<air> your_<chat> your_<kit> your_<part> your_back your_brav your_elbow your_hip your_leg your_thigh
       `,
     ],
-    [-0.4, '<attend>_it for_<num>'],
+    [-0.4, 'for_<num>'],
   ],
   phrase: [
     [1.4, 'harder-sure'],
-    [0.4, 'easier-hint harder-likely setup-likely'],
-    [0.2, 'execution-sure setup-sure'],
+    [0.4, 'easier-hint setup-likely'],
+    [0.2, 'easier-likely equipment-sure execution-sure harder-likely setup-sure tempo-sure'],
     [
       -0.2,
       `
-        breathing-hint breathing-sure empty_clauses execution-likely fault-hint fault-sure purpose range-hint
-        setup-hint
+        breathing-sure caution-hint dose_only easier-sure execution-hint fault-hint fault-sure range-hint
+        range-sure tempo-likely
       `,
     ],
     [
       -0.4,
       `
-        caution-sure chat easier-sure fault-likely focus-hint focus-likely range-sure tempo-likely
+        caution-sure chat empty_clauses execution-likely fault-likely focus-hint focus-likely
       `,
     ],
     [-0.6, 'focus-sure'],
   ],
   start: [
-    [0.4, '<attend>_<chat> <num>_<part> show_off'],
+    [0.4, '<attend>_<chat> show_off turn_your_head'],
     [
       0.2,
       `
-        0_and 0_and_0 <attend>_<attend> <attend>_<more> <do>_<pace> <far>_<chat> <kit>_<more> <kit>_<part>
-        <kit>_<place> <more>_<chat> <more>_<num> <move>_<pace> <move>_<part> <not>_<chat> <not>_<far>
-        <not>_<part> <part>_<place> <place>_<part> <take>_<place> a_plat a_plat_on and_right anybod_bor
-        anybod_find anybod_find_it arm_off arm_off_the arm_out arm_out_in as_if as_if_ther cros_body cros_your
-        cros_your_arm draw_a draw_your draw_your_initial drop_to drop_to_one feet_on feet_on_the feet_together
-        for_the for_the_full go_backward go_backward_on go_to grab_a grab_a_medicin grab_the half_a half_a_pace
-        hand_on_your heel_off heel_off_the hold_a hold_them_up hook_your hook_your_thumb hover_the if_its
-        if_its_a if_its_fly if_its_noth if_nobody if_nobody_sit if_six_are if_that_a if_that_simpl if_ther_someon
-        if_your_boss if_your_feel if_your_solid if_your_that if_youv keep_the_same knee_to knee_to_the
-        leav_the_second lift_one lift_one_foot lift_the lift_the_back lift_the_toe lift_your_toe lose_the no_mix
-        one_foot one_foot_float one_foot_off option_b or_go past_week paus_twic pike_it pres_the pres_the_wrist
-        put_a_load put_your put_your_heel reach_the rock_gent rock_gent_from rock_it see_if see_if_you
-        slid_a_second slow_the slow_the_way somebody_smil squeez_it_for step_back stop_for stop_for_a stop_halfwa
-        stop_halfwa_and straight_leg straighten_that straighten_that_leg straighten_the_leg straighten_thos
-        straighten_thos_leg stronger_folk swap_at swap_at_half take_it the_other ther_0 ther_0_in to_step
-        to_step_it top_leg top_leg_up turn_your turn_your_head two_finger up_the use_a use_two wait_a wait_a_beat
-        want_more when_you you_could you_might
+        0_leg 0_second_down <attend>_<more> <chat>_<more> <chat>_<place> <do>_<num> <less>_<less> <less>_<more>
+        <less>_<pace> <more>_<chat> <move>_<num> <not>_<chat> <not>_<far> <not>_<part> <not>_<swap> <num>_<part>
+        <place>_<num> <place>_<part> <swap>_<part> <swap>_<swap> a_plat a_plat_on and_right anybod_find
+        anybod_find_it anybod_want anyon_who anyon_who_bor arm_and arm_and_leg arm_back arm_back_past
+        arm_long_past as_if_ther blue_peopl br_the_kne br_your_hand braver_one car_your car_your_water cros_your
+        cros_your_arm do_it dont_let_the draw_a driv_the driv_the_other empt_the empt_the_tank feet_on_the
+        feet_together for_the for_the_full go_backward go_out grab_a_medicin half_a half_a_pace have_both
+        have_both_leg hold_a hold_the_dumbbell hook_your hook_your_thumb hover_the if_its if_its_a if_its_fly
+        if_its_noth if_nobody if_nobody_sit if_that_simpl if_ther if_you_want if_your if_your_bend if_your_show
+        if_youv it_get it_get_horribl its_further keen_one keep_the_same kne_go kne_go_quicker knee_to
+        knee_to_the last_0 last_0_metr late_one late_stag leav_the_second let_the_heel level_thre lift_the
+        lift_the_back lift_the_toe lift_your lift_your_toe lose_the_tray march_your march_your_feet no_hand
+        not_befor not_befor_week one_foot option_b over_0 paus_for paus_for_a paus_it paus_twic pike_it
+        pull_it_down pull_on pull_on_it push_with push_with_two put_the_front put_your reach_the rock_it see_if
+        see_if_you side_to side_to_side slid_the_loop slow_the slow_the_way somebody_smil stop_halfwa
+        stop_halfwa_down straight_leg straighten_both straighten_the_leg stronger_folk swap_at swap_at_half
+        take_it take_one that_an that_an_archer the_sore the_sore_leg the_whol_time ther_0 ther_0_in to_step
+        to_step_it toe_to toe_to_your too_easy top_arm top_arm_to top_leg top_leg_up try_it turn_out
+        turn_out_until turn_your two_finger use_two when_you you_can you_cant_cheat you_keen you_keen_one
+        you_might
       `,
     ],
     [
       -0.2,
       `
-        <chat>_<not> <do>_<attend> <do>_<place> <move>_<place> <num>_<more> <num>_<pace> <part>_<attend>
-        <part>_<do> <settle>_<place> find_a if_it if_the if_you lift_the_other take_a ther_a
+        <chat>_<chat> <chat>_<part> <more>_<place> <move>_<place> <num>_<more> <part>_<do> <place>_<place>
+        <settle>_<place> <swap>_<more> if_it if_you keep_it lift_the_other take_a
       `,
     ],
   ],
   word: [
-    [0.6, 'bor if red'],
+    [0.6, '0 further if last paus try'],
     [
       0.4,
       `
-        0 add anybod arm bag bell can cooler cros doddl feel feet for further go hover last lift longer off on
-        option paus rock show straighten try without
+        add ankl arm bag bell bor can cros doddl feel go harder hover leg lift longer one option red show
+        straighten without
       `,
     ],
     [
       0.2,
       `
-        a abov advanc air ankl at aunti b backward balanc barefoot beat bench boss breez by challeng cheap clap
-        clos comf confident crank doubl draw earn end eye feather finger float fly folk foot fresh full gent good
-        got grab grip half halfwa hand harder head heel hold hot initial it jump leg load lose mark mayb medicin
-        might mix more move nana narrow neighbour nobody one onto opposit pace paddl past pike plat progres
-        progression put reach resistanc rest rucksack rude second see simpl slow smil somebody someon spic split
-        straight stronger stubborn sugar thes thos thumb tir toe together top tougher trad tray tricep twic two
-        use version whil writ
+        abov acros admir advanc air anybod anyon archer at b backward balanc band beat black blue bottl braver
+        breez callum challeng chok clap clever clos closer cone confident cooler crank doubl draw each earn easy
+        fanc faster feather feet finger fingertip float fly folk foot for fresh full halfwa hand head heavier
+        heel hold hole horribl inch initial it jo jump keen kilo kneecap late load lower mayb medicin might more
+        noth off on onto operat opposit pace paddl past pike plat progres progression put quicker rest rice right
+        rock second send shorter side simpl singl slight slow solid spar spic spicier spik stag strap strength
+        stronger sugar tank thos thre thumb to toe top tougher tray turn two use version view want water week
+        whil who wors
       `,
     ],
     [
       -0.2,
       `
-        about all and anyth are ask away back bar be behind bel bend between bit br but chang com dead do dont
-        down ear eight even face fast few finish first flat floor from front goe hard heav help here high i ill
-        in into its keep kne knee lean leav left light like littl look lot me minut neck of only or over pick
-        pull rail read rib ring roll round shak sheet shoulder sid sit so someth squat squeez stand start stay
-        stead stick switch tall than that the then they thigh thre through till twist under walk we what wher
-        whol you youll
+        about all and any anyth are as away back ball bar be bel belt bent bit block bum ceil chair chin com come
+        cushion dead do doe done dont down ease ever face fast few finish first fiv flat floor fort get goe had
+        hang hard hear heav help here high i ill in into is its keep leav left length lighter like line littl lot
+        low me minut much near neck need next nice of only open or pick plank pleas position pressur pull quick
+        rail read ring roll same say seat shak short sid sit skip slack so soft spin squeez stand start stiff
+        talk tall than that the then they thigh tight till toward towel twent under us walk warm we wee what wher
+        whol will wrist youll your
       `,
     ],
-    [-0.4, 'get hip just not up your'],
+    [-0.4, 'bend just not shoulder stay up'],
+    [-0.6, 'hip'],
   ],
 } as const satisfies CueWeights

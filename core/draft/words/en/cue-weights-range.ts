@@ -5,240 +5,255 @@ export const RANGE_WEIGHTS = {
   bias: [[-0.6, 'yes']],
   class: [
     [1.2, 'far'],
-    [0.4, 'not'],
-    [0.2, 'less settle'],
-    [-0.2, 'air attend chat do kit more move part swap'],
-    [-0.4, 'harm num take'],
+    [0.2, 'ill less not'],
+    [-0.2, 'chat kit move num part place wrong'],
+    [-0.4, 'air harm take'],
     [-0.8, 'pace'],
   ],
   first: [
-    [0.6, '<part>'],
-    [0.4, '<kit> all go it stop up'],
+    [0.4, '<part> about finish it that thigh up'],
     [
       0.2,
       `
-        <far> <not> <wrong> a about abov aim arm as bar between box bum clear either elbow finish full get half
-        halfwa handl heel hip honest how keep knee lift lock make mayb no nobody nose not only reach shin shirt
-        start stay step straighten stretch strid that they thigh to
+        <far> <kit> <not> <place> <wrong> a aim all and as baby backsid bar bare behind below belt between clear
+        come creas curl down either elbow full get go half halfwa halfway handl heel hip honest knee lock long
+        low make nobody not reach shin start stop straighten strid to tug
       `,
     ],
     [
       -0.2,
       `
-        <chat> <harm> <less> <move> <num> <pace> <swap> <take> big both do dont hold kne near one out push ring
-        sit take the ther touch we you
+        <air> <attend> <chat> <harm> <less> <move> <num> <pace> <swap> big do dont feet hold in its level look
+        ring same shoulder sit take the ther walk you your youv
       `,
     ],
     [-0.4, '<do>'],
   ],
   given: [
-    [0.2, '<not> <settle> go gone hand have heal lift straight wont'],
-    [-0.2, '<do> <far> <kit> <more> <part> a its the to'],
+    [0.2, '<settle> <swap> any are dead hand it lift more than that wont youv'],
+    [-0.2, '<part> a the to'],
   ],
   last: [
     [0.6, 'plent'],
-    [0.4, 'hand straight tiny top'],
+    [0.4, 'flat more pull tiny top'],
     [
       0.2,
       `
-        all and angl armpit bottom box can centimetr clos clover curb drift ear fine finish flat floor gras grow
-        half here high higher honest level liv lock long meaner measur more most oclock pain pleas pretend pull
-        ring shar shin shoe shout small smaller squat squeez stretch t ther through tight too tre tug under up
-        uphill version whisker width wont zip
+        and arc armpit at body bottom box can carpet centimetr do ear else end enough fine floor ful glu goe got
+        gras grow hand here high honest inch itself kerb knee level line long mat meaner measur mine most
+        mountain move need oclock own pain perfect pleas pretend rib shin shirt short show smaller so squeez
+        stairwell step straight t ther tight tug uphill waist walnut whisker width wont yelp zip
       `,
     ],
     [
       -0.2,
       `
-        0 arm away back bel bit collarbon down first foot forward heel it leg neck one out past side that thigh
+        about again arm ceil down edge feet foot front heel height is it leg no now plank side tall them thigh
         toe well
       `,
     ],
+    [-0.4, 'back'],
   ],
   length: [
+    [0.2, '8-12'],
     [-0.2, '5-7'],
     [-0.4, '3-4'],
-    [-0.6, '1-2'],
+    [-0.8, '1-2'],
   ],
   pair: [
+    [0.6, 'about_a all_the no_<far>'],
     [
       0.4,
       `
-        <far>_as <part>_to a_<harm> a_<ill> a_foot a_pain a_whisker all_the brush_the chest_to it_<move>
-        it_doesnt its_a just_<place> no_<far> not_<chat> right_<place> that_<less> the_<part> the_arm the_knee
-        they_<not> your_ear
+        <far>_as <far>_is <place>_at <settle>_to a_<harm> a_<ill> a_foot a_pain a_whisker chest_to down_to
+        not_<chat> not_<far> right_<place> strid_<move> that_<less> the_way they_<not> to_your way_<place>
       `,
     ],
     [
       0.2,
       `
-        <air>_when <attend>_be <attend>_centimetr <attend>_come <attend>_far <attend>_from <attend>_line
-        <attend>_tall <attend>_that <attend>_they <attend>_theyll <attend>_with <chat>_about <chat>_after
-        <chat>_as <chat>_behind <chat>_book <chat>_can <chat>_could <chat>_dead <chat>_do <chat>_dont <chat>_have
-        <chat>_here <chat>_is <chat>_polit <chat>_to <chat>_you <do>_about <do>_away <do>_back <do>_meaner
-        <do>_until <do>_you <far>_and <far>_at <far>_degre <far>_enough <far>_if <far>_is <far>_its <far>_or
-        <far>_squeez <far>_stretch <far>_than <far>_to <far>_tonight <far>_version <far>_want <far>_will
-        <far>_with <far>_you <far>_your <harm>_letter <ill>_letter <kit>_about <kit>_over <kit>_tap <less>_high
-        <more>_by <more>_if <move>_away <move>_back <move>_it <move>_off <move>_them <move>_you <not>_bang
-        <not>_down <not>_go <not>_half <not>_have <not>_higher <not>_hump <not>_interest <not>_land <not>_lower
-        <not>_more <not>_need <not>_shout <not>_sink <not>_sit <not>_take <not>_ther <not>_try <not>_up
-        <not>_when <not>_wher <num>_inch <num>_oclock <num>_rep <num>_straight <num>_with <part>_a <part>_about
-        <part>_at <part>_blad <part>_by <part>_come <part>_finish <part>_high <part>_hover <part>_just
-        <part>_knee <part>_land <part>_lift <part>_lock <part>_long <part>_neednt <part>_off <part>_pretend
-        <part>_reach <part>_say <part>_shar <part>_through <part>_tight <part>_up <place>_a <place>_and
-        <place>_at <place>_below <place>_front <place>_has <place>_knee <place>_line <place>_nine <settle>_as
-        <settle>_back <settle>_behind <settle>_bigger <settle>_dead <settle>_from <settle>_much <settle>_only
-        <settle>_right <settle>_small <settle>_ther <settle>_to <swap>_higher <swap>_hump <swap>_lower
-        <swap>_more <swap>_thi <swap>_with <take>_at <take>_bigger <take>_small <take>_ther <take>_your
-        <wrong>_it <wrong>_youv a_<move> a_<part> a_bad a_blad a_coupl a_hair a_half a_line a_liv a_magazin
-        a_phon a_pull a_quarter a_right a_shoe a_squat a_stuck a_tiny a_wall about_<chat> about_<far> about_a
-        about_halfwa about_the about_to abov_the admir_it after_<place> after_flat and_<num> and_admir and_come
-        and_low and_that are_<wrong> are_lift arm_<attend> arm_<far> arm_<place> arm_<swap> arm_by arm_do
-        arm_long as_<chat> as_<far> as_<place> as_far as_it as_tall as_you at_most at_shin back_<part> back_and
-        back_has back_knee bad_letter bang_it bar_over be_over behind_the bel_when bell_<do> bell_tap below_the
-        between_<num> big_version bigger_<place> biggest_<do> blad_of blad_stay book_under both_leg bottom_at
-        bum_<less> bum_tight button_<place> button_in button_stay by_the can_go can_with circl_<far> clear_the
-        come_<far> come_right could_<do> could_<move> coupl_of creas_of do_thi doesnt_<do> doesnt_<move>
-        doesnt_<settle> doesnt_bang doesnt_land doesnt_sink doesnt_take dont_<less> dont_have dont_need
-        down_<far> down_at down_below down_till down_to draw_it each_<num> each_one either_end elbow_<chat>
-        elbow_<settle> elbow_<wrong> elbow_finish elbow_lock elbow_neednt even_<attend> even_if far_<attend>
-        far_<far> far_<less> far_as far_enough few_<far> few_centimetr finger_<far> first_polit fist_off
-        flat_<attend> flat_as floor_at floor_just foot_<more> foot_off foot_up for_a for_low front_of
-        full_<attend> full_<do> full_<move> full_squeez full_stretch get_<far> get_bigger get_ther get_your
-        go_<attend> go_<far> go_as go_dead goe_level goe_right hair_<place> hair_in half_<chat> halfwa_<place>
-        halfway_<less> halfway_plent hand_land hand_width handl_goe has_to have_it heal_are heel_goe higher_than
-        hip_high hip_through how_far hump_<place> hump_over i_<swap> i_do i_dont if_that if_they if_theyll
-        in_front in_to inch_at inch_will insid_your is_<far> is_<less> is_enough is_off is_plent it_<do> it_<not>
-        it_<place> it_<take> it_brush it_clos it_cross it_grow it_in it_off it_out it_smaller its_talk its_tight
-        its_tiny its_tug just_<far> just_brush just_past just_skim keep_them kiss_your kne_<attend> kne_just
-        kne_straight kne_to knee_<do> knee_<far> knee_<more> knee_hover knee_to knee_up knuckl_to land_<place>
-        land_by lean_<part> lean_<place> lean_back leg_a leg_shar length_of let_you letter_t lift_it lift_off
-        lift_youv like_<chat> like_<far> like_centimetr line_from line_with lock_it long_and low_<attend> low_as
-        lower_<far> lower_meaner magazin_<place> magazin_under make_it make_the mayb_your mid_<part> mid_shin
-        more_the need_it need_to nine_<far> nine_oclock ninet_<far> ninet_degre no_<more> no_higher no_hump
-        no_lower no_more nobody_measur nose_to not_<far> not_<less> not_<more> not_<settle> not_down not_go
-        not_interest not_shout not_sit not_try not_up of_<attend> of_<far> of_a of_gras of_like of_pull of_your
-        off_befor off_is off_the one_<attend> one_straight only_as only_want or_its other_hand out_at over_the
-        over_your past_<far> past_<place> peel_away perch_<place> perch_on phon_<kit> phon_<swap> phon_book
-        pull_behind quarter_of rang_tonight reach_for reach_your rib_<attend> rib_pretend right_<more> right_angl
-        right_down right_up seat_and shin_<far> shin_<more> shin_height shin_level shirt_button short_<place>
-        shoulder_blad sink_<place> sink_in sit_<more> sit_<place> sit_up skim_<place> skim_over slid_a
-        squeez_your start_<far> start_small stay_<far> stay_<place> stay_on step_about stop_<less> stop_a
-        stop_half stop_ther stop_when stop_wher straight_<attend> straight_<settle> straight_line straighten_the
-        stretch_<far> take_<less> take_much tall_<attend> tall_as tap_the that_<attend> that_<swap> that_all
-        that_fine that_it that_plent that_the the_<do> the_biggest the_carpet the_circl the_clover the_curb
-        the_first the_floor the_hand the_insid the_kne the_more the_movement the_point the_rib the_ring
-        the_shoulder the_size the_stretch the_top the_tre the_very the_way the_zip them_<attend> them_<place>
-        them_long they_wont theyll_<chat> theyll_<settle> theyll_go thi_for thigh_<far> thigh_<place> thumb_to
-        to_<num> to_<settle> to_<take> to_about to_armpit to_floor to_hold to_just to_perch to_the to_wher
-        to_your toe_just too_high try_to two_inch until_its until_your up_<place> up_by up_to very_most
-        way_<attend> way_<more> way_<place> way_down way_is way_like way_up weight_<settle> when_it when_the
-        when_your wher_its whisker_<more> whisker_more will_<chat> with_both with_the wont_<chat> wont_<settle>
-        wont_go you_<attend> you_<settle> you_<swap> you_can you_could you_dont you_have your_<not> your_<part>
-        your_about your_after your_bottom your_hand your_heal your_hip your_jumper your_kneecap your_not
-        your_rang your_thumb
+        <attend>_be <attend>_come <attend>_far <attend>_from <attend>_hand <attend>_line <attend>_near
+        <attend>_sit <attend>_tall <attend>_they <attend>_youv <chat>_after <chat>_as <chat>_behind <chat>_can
+        <chat>_could <chat>_dont <chat>_else <chat>_here <chat>_is <chat>_own <chat>_pull <chat>_run <chat>_stop
+        <chat>_to <chat>_travel <do>_about <do>_as <do>_be <do>_meaner <do>_off <do>_only <do>_you <far>_a
+        <far>_about <far>_an <far>_and <far>_enough <far>_for <far>_if <far>_its <far>_of <far>_squeez
+        <far>_stretch <far>_than <far>_to <far>_version <far>_will <far>_with <far>_you <far>_your <kit>_about
+        <kit>_come <kit>_is <kit>_tap <kit>_to <kit>_touch <less>_is <less>_more <less>_rep <less>_tall <more>_at
+        <more>_with <move>_and <move>_it <move>_off <move>_only <move>_you <not>_crack <not>_down <not>_go
+        <not>_half <not>_have <not>_high <not>_higher <not>_hump <not>_lower <not>_mine <not>_more <not>_mountain
+        <not>_need <not>_shout <not>_sit <not>_sore <not>_take <not>_up <not>_when <not>_wher <not>_yank
+        <num>_degre <num>_fingernail <num>_inch <num>_line <num>_oclock <num>_out <num>_rep <num>_with <part>_a
+        <part>_all <part>_besid <part>_by <part>_come <part>_ever <part>_finish <part>_goe <part>_hover
+        <part>_just <part>_knee <part>_level <part>_lift <part>_off <part>_pretend <part>_reach <part>_rib
+        <part>_stop <part>_to <place>_a <place>_flat <place>_front <place>_hand <place>_has <place>_its
+        <place>_itself <place>_knee <place>_line <place>_nine <place>_till <place>_to <place>_your <settle>_as
+        <settle>_at <settle>_back <settle>_behind <settle>_bigger <settle>_right <settle>_small <settle>_ther
+        <swap>_half <swap>_higher <swap>_hump <swap>_lower <swap>_more <swap>_mountain <swap>_that <take>_at
+        <take>_bigger <take>_small <take>_ther <take>_your <wrong>_it a_0 a_<num> a_<part> a_chair a_coupl a_fist
+        a_liv a_magazin a_phon a_pull a_quarter a_right a_ruler a_stairwell a_wee a_yelp about_<less> about_half
+        about_the abov_the after_<place> after_flat aim_for an_<far> an_inch and_<not> and_<num> and_shoulder
+        and_stay and_twelv angl_at ankl_<far> ankl_height any_<more> any_more arm_<far> arm_<swap> arm_besid
+        arm_do arm_ever as_<chat> as_<far> as_<place> as_far as_it as_near as_tall as_you ask_for at_ankl at_most
+        baby_<do> baby_<kit> baby_step back_<do> back_<far> back_has back_knee bar_<far> bar_touch bare_off
+        bare_show bell_<do> bell_tap below_the bench_is bent_hand between_<num> big_version biggest_<do>
+        bottom_at bottom_rib bounc_off brush_the bum_<less> bum_tight button_stay by_itself by_the can_go
+        can_with can_without circl_<far> clear_the come_<far> come_right complete_<attend> complete_<place>
+        could_<do> could_<move> could_<swap> could_do could_slid crack_walnut creas_of curl_it dead_<attend>
+        dead_<place> dead_straight doesnt_<move> doesnt_<settle> dont_<less> dont_<settle> dont_<wrong>
+        dont_bounc dont_have dont_need dont_stretch dont_take dont_yank down_<far> down_till each_<num> each_one
+        either_end elbow_<more> elbow_<place> elbow_<settle> elbow_<wrong> elbow_finish elbow_lock elbow_stop
+        ever_<pace> ever_time everybod_else far_<attend> far_<far> far_<less> far_<not> far_as far_enough feel_a
+        finger_<do> finger_<move> finish_at fist_off flat_<attend> flat_as floor_just foot_off for_some
+        friend_wee front_of full_<attend> full_<do> full_squeez full_stretch get_<far> get_as get_bigger get_ther
+        get_your go_<far> go_as good_<do> good_<move> good_pull ground_stop hair_<place> hair_in half_<chat>
+        half_rep halfway_<less> halfway_plent hand_<settle> hand_finish hand_land hand_lift handl_or have_to
+        heel_<far> heel_<place> heel_goe height_fine higher_than hip_<place> hip_through how_far hump_<place>
+        hump_over i_<not> i_do i_dont in_a in_front inch_will insid_your is_<far> is_<less> is_enough is_plent
+        is_small it_<do> it_<less> it_<move> it_<not> it_<place> it_<take> it_clos it_cross it_doesnt it_end
+        it_flat it_float it_get it_grow it_insid it_off it_out it_smaller its_<less> its_<swap> its_a its_about
+        its_any its_hard its_own its_tight its_tiny just_<far> just_<place> just_brush just_past keep_it keep_off
+        kiss_your kne_just kne_straight knee_<far> knee_hover knee_only knee_to land_<place> land_by let_it
+        letter_t level_with lift_it like_<far> like_sit line_from line_with lock_it long_<part> low_<attend>
+        low_as lower_<far> lower_meaner lower_you magazin_<place> magazin_under make_the mayb_your mid_<part>
+        mid_shin more_than more_the much_<more> much_more near_<place> need_to nine_<far> nine_oclock no_<do>
+        no_<less> no_<more> no_<move> no_<num> no_half no_higher no_hump no_lower no_more no_mountain nobod_need
+        nobody_ask nobody_measur not_<less> not_<more> not_<settle> not_crack not_down not_go not_high not_mine
+        not_shout not_sit not_sore not_up oclock_and of_<far> of_a of_what off_the on_its one_<attend>
+        one_<settle> one_fingernail one_line one_with only_<far> only_about only_an only_as open_<place> open_on
+        or_<attend> or_as or_its or_so other_hand out_at over_a over_your own_that pass_your past_<far> pull_and
+        quarter_of rang_<chat> rang_you reach_for reach_your rib_<attend> rib_pretend right_<more> right_angl
+        right_down right_up round_to run_<place> run_out see_daylight short_<do> short_<kit> short_step
+        shoulder_in sit_<more> sit_<place> sit_up slid_a some_of staircas_<num> staircas_one start_<far> start_at
+        start_small stay_<far> stay_on step_about stop_ther stop_when stop_wher stop_you straight_<attend>
+        straight_<settle> straight_line straighten_the stretch_<far> stuff_<place> stuff_out tall_<attend>
+        tall_as tall_for tap_the that_<far> that_all that_bench that_enough that_it that_plent that_your
+        the_<chat> the_<do> the_<more> the_<part> the_arm the_biggest the_box the_carpet the_circl the_first
+        the_floor the_ground the_hip the_insid the_kerb the_kne the_knee the_leg the_more the_movement the_point
+        the_rib the_seat the_shoulder the_staircas the_step the_stretch the_stuff the_top the_width the_zip
+        them_<attend> them_long they_dont they_wont thi_for thi_much thigh_<far> thigh_<more> thigh_<place>
+        thigh_level thirt_<far> thirt_degre thumb_to till_its to_<far> to_<settle> to_<take> to_armpit to_floor
+        to_hold to_just to_long to_the to_wher too_tall touch_the under_ther until_its up_at up_to way_<attend>
+        way_<more> way_down way_is way_straight way_up we_want wee_<do> wee_pull weight_<settle> what_you
+        when_the wher_<chat> wher_its wher_you wherever_<chat> wherever_you whisker_<more> width_of will_<chat>
+        with_the you_<swap> you_can you_could you_own you_run you_travel your_<less> your_<part> your_<place>
+        your_<swap> your_after your_bel your_bottom your_comfortabl your_ear your_end your_rib your_shirt
+        your_stop your_thumb your_waist
       `,
     ],
     [
       -0.2,
       `
-        <attend>_its <attend>_to <chat>_go <do>_up <far>_it <far>_push <kit>_up <move>_down <move>_up <not>_at
-        <not>_the <part>_an <part>_are <part>_down <part>_in <part>_on <part>_stay <place>_like <place>_on
-        <settle>_a <settle>_it <settle>_the <settle>_up <swap>_a <swap>_it <take>_it a_<far> a_<kit> a_<pace>
-        a_<place> a_bit and_<do> and_<move> and_the at_about back_of back_to can_<do> can_<far> chest_<far>
-        chest_<place> chest_height com_<place> come_<place> do_it dont_<do> down_<place> down_on elbow_<move>
-        elbow_<place> elbow_at elbow_stay for_the hand_<place> hold_it if_<chat> if_its if_you in_the it_<attend>
-        it_<chat> it_<more> it_down it_is it_up its_<attend> its_<not> its_<place> its_not its_only just_<do>
-        just_<move> kne_an let_<settle> let_go lift_the lift_your littl_<do> look_at not_the off_your on_the
-        on_to on_your one_<part> only_the out_<far> shoulder_<place> sid_<place> stay_as step_<place> stop_<far>
-        stop_at stop_higher take_the the_<harm> the_<less> the_<num> the_<pace> the_<settle> the_<swap> the_back
-        the_collarbon the_kneecap the_shin the_thigh the_wall ther_a they_<settle> till_it till_your to_<chat>
-        to_<part> way_and when_<chat> when_you with_your you_<less> you_<move> your_<attend> your_<harm>
-        your_<kit> your_arm your_feet your_shin your_toe
+        <attend>_at <attend>_if <attend>_to <attend>_well <chat>_are <chat>_just <chat>_your <do>_at <do>_with
+        <do>_your <far>_down <far>_off <far>_toe <move>_at <move>_down <move>_to <move>_with <move>_your <not>_at
+        <not>_let <not>_reach <part>_an <part>_are <part>_com <part>_down <part>_is <part>_on <part>_point
+        <part>_that <place>_for <place>_in <place>_like <place>_on <place>_wher <place>_you <settle>_a
+        <settle>_it <settle>_out <swap>_a <swap>_it <swap>_reach <take>_it a_<far> a_bit about_0 and_<do>
+        and_<settle> as_well at_about back_to bend_the big_toe can_reach chest_<far> do_it dont_<move>
+        down_<place> down_and elbow_at for_<num> for_the hand_<place> have_a if_<chat> if_you if_your in_your
+        into_the it_<attend> it_<chat> it_<far> it_<more> it_down it_up its_<not> its_not its_the its_your
+        just_<do> just_<move> leg_<place> let_your lift_your like_a littl_<move> look_at not_a of_it off_your
+        on_the on_to on_your one_<part> one_<place> only_the out_<far> past_the ring_<far> roll_<place> round_the
+        smaller_<far> stop_<far> stop_higher that_a the_<far> the_<harm> the_<less> the_<num> the_<pace>
+        the_<settle> the_<swap> the_<take> the_collarbon the_shin the_thigh the_toe ther_a till_it till_the
+        to_<chat> to_<part> to_<swap> way_to when_<chat> when_you with_a with_your you_<less> you_are your_<harm>
+        your_shin your_shoulder
       `,
     ],
+    [-0.4, '<far>_it'],
   ],
   phrase: [
-    [1.2, 'range-sure'],
-    [0.8, 'range-likely'],
-    [0.2, 'caution-hint easier-hint execution-hint focus-likely harder-likely'],
+    [1, 'range-sure'],
+    [0.6, 'range-likely'],
+    [0.2, 'caution-hint easier-hint execution-hint execution-likely harder-likely praise'],
     [
       -0.2,
       `
-        caution-sure chat dose_only easier-likely easier-sure equipment-hint equipment-likely equipment-sure
-        fault-likely focus-hint setup-likely setup-sure
+        caution-sure chat dose_only easier-likely equipment-hint equipment-likely equipment-sure fault-sure
+        focus-hint setup-likely setup-sure tempo-likely
       `,
     ],
-    [-0.4, 'breathing-sure empty_clauses fault-sure harder-sure'],
+    [-0.4, 'breathing-sure easier-sure empty_clauses harder-sure'],
   ],
   start: [
-    [0.6, 'all_the_way'],
-    [0.4, '<chat>_<not> <not>_<far> <not>_<more> <swap>_<far> a_whisker all_the it_doesnt'],
-    [
-      0.2,
-      `
-        <attend>_<far> <chat>_<more> <do>_<far> <far>_<attend> <far>_<far> <far>_<wrong> <kit>_<do> <kit>_<far>
-        <less>_<chat> <more>_<place> <move>_<far> <not>_<less> <not>_<place> <num>_<chat> <num>_<far>
-        <part>_<attend> <part>_<chat> <part>_<far> <part>_<settle> <part>_<wrong> <place>_<num> <place>_<part>
-        <settle>_<attend> <settle>_<far> <swap>_<more> <take>_<far> a_bit_of a_pull a_whisker_more abov_the
-        aim_for_a an_inch_will arm_by arm_by_your arm_long back_knee back_knee_hover bar_over bar_over_your
-        bottom_of bottom_of_the br_the br_the_front bum_tight chest_to chest_to_floor clear_the come_right
-        come_right_up dont_stop_half draw_it draw_it_in elbow_finish elbow_just_past elbow_lock elbow_neednt
-        full_stretch get_your go_as handl_goe handl_goe_level heel_goe heel_goe_right hip_high hip_through
-        how_far i_do i_do_thi i_dont i_dont_need if_they if_they_wont if_you_have if_your_hand if_your_heal its_a
-        its_a_coupl its_a_quarter its_a_tiny its_about_a its_tiny keep_it keep_it_clos keep_the keep_them
-        keep_them_long kne_straight knee_hover leg_a leg_a_hair let_it_get let_the let_the_weight lift_it
-        lift_it_off like_your long_and long_and_low make_it make_it_smaller make_the make_the_circl mayb_your
-        mayb_your_bel no_higher no_hump no_hump_over no_more nobody_measur not_a_pain not_down not_down_at not_up
-        not_up_in or_a_bad or_its or_its_a pull_it_open reach_your reach_your_rib shin_level shirt_button
-        shirt_button_in squeez_your squeez_your_bottom start_at start_at_shin start_small step_about
-        step_about_the stop_at_the stop_when stop_when_your stop_wher straighten_the straighten_the_arm take_it
-        that_all that_fine that_plent that_the_big the_arm they_dont_have they_wont thumb_to thumb_to_armpit
-        till_its till_its_tug to_the to_the_bottom toe_just toe_just_skim up_by up_by_the you_dont you_dont_need
-        your_after your_after_flat your_not your_not_sit your_not_try
-      `,
-    ],
-    [
-      -0.2,
-      `
-        <do>_<place> <far>_<part> <move>_<place> <not>_<settle> <not>_<wrong> <part>_<more> <part>_<place>
-        <settle>_<place> chest_height elbow_at elbow_stay its_not keep_your stop_higher till_your
-      `,
-    ],
-  ],
-  word: [
-    [0.6, 'about knee plent'],
     [
       0.4,
       `
-        a all brush doesnt far finish flat floor insid just lock long more pain right shirt stay straight stretch
-        tiny to whisker wont
+        <far>_<do> <move>_<far> <not>_<far> <not>_<more> <num>_<far> <swap>_<far> all_the all_the_way
       `,
     ],
     [
       0.2,
       `
-        abov admir aim angl arc armpit as baby backsid bad bang bar below between bigger biggest blad bottom box
-        button by centimetr circl clear clover come comfortabl complete could coupl creas cross curb deeper drift
-        ear either elbow end enough even fine foot free ful full get go goe gras grow hair half halfwa halfway
-        hand here higher honest hump inch interest its jumper kiss land letter level lift line liv lower magazin
-        make mayb meaner measur mid mild most movement need neednt nine no nobody nose not oclock of only open
-        over pass perch phon pleas polit pretend pull quarter rang reach rep rib shar shin shoe short shout skim
-        squeez start step stop straighten strid t the they theyll through thumb tight tonight top tre tug twelv
-        under until uphill version very way when wher width will zip
+        <attend>_<far> <chat>_<far> <chat>_<more> <chat>_<not> <do>_<far> <do>_<more> <far>_<attend> <far>_<far>
+        <far>_<wrong> <less>_<chat> <more>_<place> <not>_<less> <num>_<chat> <part>_<chat> <part>_<part>
+        <part>_<settle> <place>_<far> <place>_<part> <settle>_<far> <settle>_<more> <swap>_<less> <swap>_<more>
+        <swap>_<num> a_foot a_good_pull a_pull a_wee_bit a_whisker about_a about_half abov_the aim_for aim_for_a
+        an_inch_will as_tall as_tall_as baby_step back_knee back_knee_hover bar_over_your bare_show behind_your
+        behind_your_body bell_tap bell_tap_the below_the below_the_step belt_height belt_height_fine bent_hand
+        bottom_of bottom_of_the br_the_front bum_tight chest_to chest_to_floor clear_the come_right come_right_up
+        creas_of creas_of_the curl_it curl_up_to dont_bounc dont_bounc_off dont_stretch dont_stretch_the
+        dont_take dont_take_the dont_yank dont_yank_it down_till down_till_your down_to down_to_a either_end
+        elbow_finish elbow_just_past elbow_lock elbow_stop everybod_else feel_a feel_a_friend finish_with_your
+        full_stretch get_your go_as half_way_is halfway_plent hand_finish hand_finish_at hand_go_to hand_land
+        hand_land_by handl_or handl_or_your hip_level_with hip_through i_do i_do_thi i_dont i_dont_need
+        if_its_any if_they_wont if_youv it_doesnt it_float its_a its_a_pull its_a_quarter its_tiny keep_it
+        keep_it_clos keep_it_insid keep_off keep_off_the keep_the keep_them_long kne_straight leg_a_hair
+        let_it_get let_it_grow let_the let_the_strid let_the_weight lift_it lift_it_off like_your like_your_about
+        like_your_in lock_it lock_it_out lower_meaner make_it_smaller make_the make_the_circl mayb_your
+        mayb_your_bel no_half no_higher no_hump no_hump_over no_more no_mountain nobod_need nobody_ask
+        nobody_ask_for nobody_measur not_a_0 not_a_pain not_a_yelp not_mine not_shout not_sore not_the_last
+        not_up not_up_at not_your_neck one_fingernail only_an only_an_inch out_to out_to_long reach_your_rib
+        squeez_your_bottom start_at start_at_ankl start_small step_about step_about_the stop_at_the stop_when
+        stop_when_your stop_wher straighten_the straighten_the_arm take_it that_all that_bench that_bench_is
+        that_enough that_it that_plent that_wher_you that_your_end the_ground the_ground_stop the_leg the_lower
+        the_lower_you the_more they_dont thi_much thi_much_more thigh_level thirt_degre to_the to_the_bottom
+        to_the_end up_by_the we_want we_want_it were_not_crack you_could you_could_slid you_travel your_after
+        your_after_flat your_not_sit your_stop your_stop_short
       `,
     ],
     [
       -0.2,
       `
-        0 again and ankl anybod are around away back band becaus bend bent big bit breath call chin collarbon com
-        fac feel feet forward from good got hang head hear heav help hold hook if into is isnt last leav left
-        littl look mov neck nice noth now opposit palm peopl plank pres push put rest roll room round same second
-        see shoulder sid side soft stand stick strap take ten them ther thi think thre till time toe up us wait
-        walk we well wider with work wrist you youll youv
+        <far>_<part> <kit>_<place> <move>_<attend> <move>_<place> <not>_<move> <not>_<take> <part>_<do>
+        <settle>_<place> <take>_<place> about_an elbow_at its_not keep_your take_the that_a the_knee
       `,
     ],
-    [-0.4, 'at in one'],
-    [-0.6, 'on out'],
+    [-0.4, '<part>_<place>'],
+  ],
+  word: [
+    [0.6, 'knee plent stay'],
+    [
+      0.4,
+      `
+        a about all brush circl doesnt far finish floor get inch insid just line long mild more pain pull rib
+        right shirt short step stop stretch strid tiny to whisker
+      `,
+    ],
+    [
+      0.2,
+      `
+        abov aim angl arc arm as backsid bar bare behind below bigger biggest blad bottom button by can carpet
+        centimetr clear come comfortabl complete could creas cross curl deeper ear either elbow end enough fine
+        fingernail fist flat foot free ful full go goe ground grow hair half halfwa halfway handl have hello here
+        high higher hip honest hump its itself kerb kiss length letter level lift lock low magazin make mayb
+        meaner measur mid mine most mountain movement near need nine nobody nowher oclock of only or own pass
+        phon pleas priz quarter rang rep ruler seat see shin shoe slid smaller staircas stairwell start straight
+        straighten stuff t tall tap than the thirt through thumb tight tonight top travel tug twelv under uphill
+        waist walnut way wee when wher wherever width will wont yelp
+      `,
+    ],
+    [
+      -0.2,
+      `
+        0 again along and anybod apart around at away back band be becaus big breath call cant ceil chin
+        collarbon com door drop ease eight fac five for forward four from grip had hang hear heav hold hook if in
+        into isnt jump leav left leg let like littl look me minut mov my noth now one other outsid palm paus
+        peopl pick pres push rest ring rock roll round same second sharp sid side skip slack soft strap take tell
+        th them then ther thi thos till toe together turn two us wait walk watch we weight well wider with wrist
+        you yourself
+      `,
+    ],
+    [-0.4, 'are feet head out'],
+    [-0.6, 'on'],
   ],
 } as const satisfies CueWeights
