@@ -30,7 +30,20 @@ export function isClassWide(text: string): boolean {
   return plainSentences(text).some((sentence) => classWide()(sentence).size > 0)
 }
 
-function slugsOf(sentence: string): Set<HazardSlug> {
+/** A sheet is checked again after each edit, on the same words: what they warn of is kept. */
+function slugsOf(sentence: string): ReadonlySet<HazardSlug> {
+  const known = heard.get(sentence)
+  if (known) return known
+  if (heard.size >= MOST_KEPT) heard.clear()
+  const found = readSlugs(sentence)
+  heard.set(sentence, found)
+  return found
+}
+
+const heard = new Map<string, ReadonlySet<HazardSlug>>()
+const MOST_KEPT = 2000
+
+function readSlugs(sentence: string): Set<HazardSlug> {
   const found = hazards()(sentence)
   for (const slug of found) {
     const unheard = UNHEARD[slug]

@@ -48,8 +48,13 @@ export function cueFeatures(words: string, place: CluePlace): string[] {
   found.add(`length ${lengthOf(said.length)}`)
   for (const { name, test } of PHRASES) if (test.test(words)) found.add(name)
   if (place.conditional) found.add('conditional')
-  if (place.early !== undefined) found.add(place.early ? 'early' : 'late')
+  if (place.early !== undefined) found.add(placeFeature(place.early))
   return [...found]
+}
+
+/** Whether it stands before the movement has been told, as a feature. */
+export function placeFeature(early: boolean): string {
+  return early ? 'early' : 'late'
 }
 
 const CONDITIONS: ReadonlySet<string> = new Set([

@@ -4,7 +4,7 @@ import { sentencesIn } from './find-cautions.ts'
 import type { TextSpan } from './place-spans.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Sentence, Speech } from './read-speech.ts'
-import { tagCues } from './tag-cues.ts'
+import { tagWeighed } from './tag-cues.ts'
 
 /** The cues of all spans in order of speech, still without ids. */
 export function placeCues(speech: Speech, spans: readonly TextSpan[]): Omit<Cue, 'id'>[] {
@@ -19,8 +19,7 @@ export function placeCues(speech: Speech, spans: readonly TextSpan[]): Omit<Cue,
 }
 
 function tagIn(speech: Speech, sentence: Sentence, early: boolean): Omit<Cue, 'id'>[] {
-  const said = speech.text.slice(sentence.offset, sentence.end)
-  return tagCues(said, { early, oneSentence: true }).flatMap(({ kind, text, offset, confidence }) => {
+  return tagWeighed(sentence.weighed, { early, oneSentence: true }).flatMap(({ kind, text, offset, confidence }) => {
     const from = sentence.offset + offset
     const quote = quotePiece(speech, { offset: from, end: from + text.length })
     if (quote.text.length < 3) return []

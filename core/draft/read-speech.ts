@@ -12,8 +12,8 @@ import { restoreBreaks } from './restore-breaks.ts'
 import type { BreakTable } from './weigh-breaks.ts'
 import { isUnpunctuated, plainWords, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
-import { tagCues } from './tag-cues.ts'
-import type { TaggedCue } from './tag-cues.ts'
+import { tagWeighed, weighText } from './tag-cues.ts'
+import type { TaggedCue, WeighedText } from './tag-cues.ts'
 import { AMOUNT_WORDS, NO_DOSE_HERE } from './words/en/dose-words.ts'
 import { SAME_DISTANCE, SAME_DOSE } from './words/en/same-again.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
@@ -24,6 +24,8 @@ export interface Sentence extends Piece {
   /** Plain words, as plainWords gives them. */
   words: string
   wordCount: number
+  /** Its clauses, ready to be tagged where its place in a teaching is known. */
+  weighed: WeighedText
   cues: TaggedCue[]
   role: Role
 }
@@ -51,12 +53,17 @@ export function readSpeech(lines: readonly TranscriptLine[], breakWeights?: Brea
   const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)
-    const cues = tagCues(said, { oneSentence: true }).map((cue) => ({ ...cue, offset: cue.offset + piece.offset }))
+    const weighed = weighText(said)
+    const cues = tagWeighed(weighed, { oneSentence: true }).map((cue) => ({
+      ...cue,
+      offset: cue.offset + piece.offset,
+    }))
     return {
       ...piece,
       index,
       words,
       wordCount: words.split(' ').length,
+      weighed,
       cues,
       role: roleOf(said, words, cues.length > 0),
     }

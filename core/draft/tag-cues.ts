@@ -3,7 +3,7 @@ import type { CueKind } from '../../shared/log-sheet.ts'
 import { restoreBreaks } from './restore-breaks.ts'
 import { isUnpunctuated, plainWords, splitClauses, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
-import { weighClause } from './weigh-clause.ts'
+import { sumClause, weighSums } from './weigh-clause.ts'
 import { DOSE_ONLY, EMPTY_CLAUSES, RETRACTED, TRANSITIONS } from './words/en/not-cue-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
@@ -26,7 +26,46 @@ export interface CueContext {
 /** The cues of a text in the order said. One stretch of words may carry two kinds. */
 export function tagCues(text: string, context: CueContext = {}): TaggedCue[] {
   const said = context.oneSentence !== true && isUnpunctuated(text) ? restoreBreaks(text) : text
-  return splitSentences(said).flatMap((sentence) => tagSentence(said, sentence, context))
+  return tagWeighed(weighText(said), context)
+}
+
+/** A text whose clauses are weighed, but not yet judged by their place. */
+export interface WeighedText {
+  text: string
+  sentences: { whole: WeighedPiece | null; clauses: readonly WeighedPiece[] }[]
+}
+
+/** A clause, or a sentence with a condition as a whole. Sums are null where it can be no cue. */
+interface WeighedPiece extends Piece {
+  wordCount: number
+  sums: readonly number[] | null
+}
+
+/** Weighs the clauses of a text. Weighed once, a text can be tagged for more than one place. */
+export function weighText(text: string): WeighedText {
+  const sentences = splitSentences(text).flatMap((sentence) => {
+    const words = plainWords(text.slice(sentence.offset, sentence.end))
+    if (isNoCue(words)) return []
+    const clauses = splitClauses(text, sentence).map((clause) =>
+      weighPiece(plainWords(text.slice(clause.offset, clause.end)), clause, false),
+    )
+    return [{ whole: isConditional(words) ? weighPiece(words, sentence, true) : null, clauses }]
+  })
+  return { text, sentences }
+}
+
+function weighPiece(words: string, piece: Piece, conditional: boolean): WeighedPiece {
+  const sums = isNoCue(words) ? null : sumClause(words, conditional)
+  return { ...piece, wordCount: words.split(' ').length, sums }
+}
+
+/** The cues of a weighed text in a place. */
+export function tagWeighed({ text, sentences }: WeighedText, context: CueContext): TaggedCue[] {
+  return sentences.flatMap(({ whole, clauses }) => {
+    const all = whole && judge(whole, context)
+    if (all && all.kinds.length > 0) return cuesOf(text, all)
+    return joinClauses(clauses.map((clause) => judge(clause, context))).flatMap((verdict) => cuesOf(text, verdict))
+  })
 }
 
 /** How much likelier a cue than none is taken to be when a text comes alone, outside any class (log of odds). */
@@ -72,20 +111,6 @@ interface Verdict extends Piece {
   loose: boolean
 }
 
-function tagSentence(text: string, sentence: Piece, context: CueContext): TaggedCue[] {
-  const words = plainWords(text.slice(sentence.offset, sentence.end))
-  if (isNoCue(words)) return []
-  if (isConditional(words)) {
-    const whole = judge(words, sentence, context, true)
-    if (whole.kinds.length > 0) return cuesOf(text, whole)
-  }
-  const clauses = splitClauses(text, sentence).map((clause) => {
-    const said = plainWords(text.slice(clause.offset, clause.end))
-    return judge(said, clause, context, false)
-  })
-  return joinClauses(clauses).flatMap((verdict) => cuesOf(text, verdict))
-}
-
 /** Counting, a dose, praise, a reason, chat, something taken back, a change of exercise. */
 function isNoCue(words: string): boolean {
   if (words === '' || EMPTY.test(words) || DOSE.test(words) || GOING_ON.test(words) || TAKEN_BACK.test(words))
@@ -93,18 +118,17 @@ function isNoCue(words: string): boolean {
   return false
 }
 
-function judge(words: string, piece: Piece, context: CueContext, whole: boolean): Verdict {
-  const nothing: Verdict = { ...piece, kinds: [], score: 0, loose: false }
-  if (isNoCue(words)) return nothing
+function judge({ offset, end, wordCount, sums }: WeighedPiece, context: CueContext): Verdict {
+  const nothing: Verdict = { offset, end, kinds: [], score: 0, loose: false }
+  if (sums === null) return nothing
   const alone = context.oneSentence !== true
-  const place = { conditional: whole, ...(context.early !== undefined && { early: context.early }) }
-  const { none, kinds } = weighClause(words, place, alone ? ALONE_FAVOUR : 0)
+  const { none, kinds } = weighSums(sums, context.early, alone ? ALONE_FAVOUR : 0)
   const [best, ...others] = kinds
-  if (!best || best.likely < none) return { ...nothing, loose: words.split(' ').length <= LOOSE_WORDS }
+  if (!best || best.likely < none) return { ...nothing, loose: wordCount <= LOOSE_WORDS }
   const second = others.find(({ kind, likely }) =>
     alone ? likely >= ALONE_SECOND && best.likely < ALONE_PLAIN : likely >= PAIR_SECOND && isPair(best.kind, kind),
   )
-  return { ...piece, kinds: second ? [best.kind, second.kind] : [best.kind], score: best.likely, loose: false }
+  return { ...nothing, kinds: second ? [best.kind, second.kind] : [best.kind], score: best.likely }
 }
 
 /** A longer clause that says nothing of its own is no remark to the one before. */

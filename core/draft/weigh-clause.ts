@@ -1,8 +1,7 @@
 /** Says how likely each kind of cue is for a clause, from the weights of its features. */
 import { CUE_KINDS } from '../../shared/log-sheet.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
-import { cueFeatures } from './cue-features.ts'
-import type { CluePlace } from './cue-features.ts'
+import { cueFeatures, placeFeature } from './cue-features.ts'
 import { CUE_WEIGHTS } from './words/en/cue-weights.ts'
 
 /** Of a cue that is there the kind, likeliest first; `none` = that the clause is no cue. All likelihoods add up to 1. */
@@ -11,19 +10,29 @@ export interface Weighed {
   kinds: readonly { kind: CueKind; likely: number }[]
 }
 
-/** @param favour how far (log of odds) a cue is preferred to none. */
-export function weighClause(words: string, place: CluePlace, favour = 0): Weighed {
-  const sums = NAMES.map((name) => (name === 'none' ? -favour : 0))
-  for (const feature of cueFeatures(words, place)) {
-    TABLE.get(feature)?.forEach((weight, at) => {
-      sums[at] = (sums[at] ?? 0) + weight
-    })
-  }
+/** What the features of a clause add up to for none and for each kind (log of odds), wherever it stands. */
+export function sumClause(words: string, conditional: boolean): number[] {
+  const sums = NAMES.map(() => 0)
+  for (const feature of cueFeatures(words, { conditional })) addTo(sums, feature)
+  return sums
+}
+
+/** The likelihoods for such sums in their place. @param favour how far (log of odds) a cue is preferred to none. */
+export function weighSums(summed: readonly number[], early: boolean | undefined, favour = 0): Weighed {
+  const sums = [...summed]
+  sums[0] = (sums[0] ?? 0) - favour
+  if (early !== undefined) addTo(sums, placeFeature(early))
   const odds = sums.map((sum) => Math.exp(sum - Math.max(...sums)))
   const total = odds.reduce((one, other) => one + other, 0)
   const [none = 0, ...others] = odds.map((one) => one / total)
   const kinds = CUE_KINDS.map((kind, at) => ({ kind, likely: others[at] ?? 0 }))
   return { none, kinds: kinds.toSorted((a, b) => b.likely - a.likely) }
+}
+
+function addTo(sums: number[], feature: string): void {
+  TABLE.get(feature)?.forEach((weight, at) => {
+    sums[at] = (sums[at] ?? 0) + weight
+  })
 }
 
 const NAMES = ['none', ...CUE_KINDS] as const
