@@ -1,6 +1,11 @@
 /** Gives each exercise the dose said for it: in its teaching, in a programme before it, in a correction after it, or for its group. */
 import { buildPrescription } from '../../shared/log-sheet.ts'
 import type { Prescription } from '../../shared/log-sheet.ts'
+import type { DoseCase } from './dose-option.ts'
+import { findLooseNumbers } from './find-loose-numbers.ts'
+import { SayingFinder } from './gather-sayings.ts'
+import { pickDoses } from './pick-doses.ts'
+import { isShort } from './sided-table.ts'
 import { copyDose } from './copy-dose.ts'
 import { findCountedNames } from './find-counted-names.ts'
 import { findBareDoses, findRepeats } from './find-bare-doses.ts'
@@ -19,7 +24,7 @@ import { hasWork, mergeDoses } from './merge-doses.ts'
 import type { Speech } from './read-speech.ts'
 import { withOwnNames } from './own-names.ts'
 import { withoutAnnounced, withoutIdleBare, withoutLoneTimes } from './pick-told.ts'
-import { asHeld, asRest, inBreaths, isStill, withSecondSet, withSides } from './refine-dose.ts'
+import { asHeld, asRest, inBreaths, isStill, tellsBothSides, withSecondSet, withSides } from './refine-dose.ts'
 import { settleHits } from './settle-hits.ts'
 import { addBlocks, areaOf, roundsOf, withSharedRounds, withTurns } from './share-rounds.ts'
 
@@ -40,6 +45,19 @@ export function attachDoses(
   known: readonly Naming[],
   blocks: readonly TurnBlock[],
 ): AttachedDose[] {
+  const { attached, cases } = readDoseCases(speech, teachings, known, blocks)
+  if (isShort(speech)) return attached
+  const picked = pickDoses(cases)
+  return attached.map((one, index) => ({ ...one, dose: picked[index] ?? null }))
+}
+
+/** The doses by rules, and what else each may be. */
+export function readDoseCases(
+  speech: Speech,
+  teachings: readonly Teaching[],
+  known: readonly Naming[],
+  blocks: readonly TurnBlock[],
+): { attached: AttachedDose[]; cases: DoseCase[] } {
   const namings = withOwnNames(speech, teachings, known)
   const hits = findHits(speech, namings)
   const owning = readyOwning(teachings, namings)
@@ -55,9 +73,19 @@ export function attachDoses(
     if (owners.length === 0) shared.push(hit)
     for (const one of owners) own[one.owner]?.push(one.hit)
   }
-  const defaults = findDefaults(speech, (offset) => owning.teachingAt(offset) !== null)
+  const defaults = findDefaults(speech, (offset) => owning.teachingAt(offset) !== null).map((one) => ({
+    ...one,
+    hit: { ...one.hit, forAll: true as const },
+  }))
   groups.push(...unlistedStations(speech, teachings, own, groups, defaults))
+  const found = [...hits, ...findLooseNumbers(speech, hits), ...defaults.map(({ hit }) => hit)]
+  const sayings = new SayingFinder(
+    speech,
+    found.toSorted((a, b) => a.offset - b.offset),
+    owning,
+  )
   const result: AttachedDose[] = []
+  const cases: DoseCase[] = []
   teachings.forEach((teaching, index) => {
     const group = groups.find(({ members }) => members.includes(index))
     const members = group?.members.filter((member) => member !== index) ?? []
@@ -75,6 +103,12 @@ export function attachDoses(
       common,
       told,
     )
+    cases.push({
+      ...{ speech, teaching, still, ruled: null, near: [] },
+      told: sayings.toldFor(index, ordered, [...common, ...forAll]),
+      scheme: group?.scheme ?? null,
+      bothSides: tellsBothSides(speech, teaching),
+    })
     const [main] = teaching.spans
     const before = result[index - 1]?.dose ?? null
     const setsAlone = told.find(({ dose }) => dose.sets !== null && !hasWork(dose))?.dose.sets ?? null
@@ -88,7 +122,16 @@ export function attachDoses(
         : { dose: dose && withSecondSet(speech, teaching, withSides(speech, teaching, dose)), groupWith: [] },
     )
   })
-  return withTurns(speech, hits, areas, withSharedRounds(result))
+  const attached = withTurns(speech, hits, areas, withSharedRounds(result))
+  const doseAt = (index: number): Prescription | null => attached[index]?.dose ?? null
+  return {
+    attached,
+    cases: cases.map((one, index) => ({
+      ...one,
+      ruled: doseAt(index),
+      near: [index - 1, index + 1].flatMap((at) => doseAt(at) ?? []),
+    })),
+  }
 }
 
 /** Every dose of the class in order, settled by its neighbours. */

@@ -22,6 +22,12 @@ export interface DoseHit {
   corrects: boolean
   /** Only a number: it counts where nothing fuller is said. */
   bare: boolean
+  /** A number that no phrase holds. */
+  loose?: true
+  /** All that a sentence says for many exercises. */
+  forAll?: true
+  /** Several numbers as one: each in order, and what stands between them. */
+  steps?: { values: readonly number[]; links: readonly string[]; isCount: boolean }
   /** Told in a row of clauses that single phrases inside it do not show. */
   told?: true
   /** The exercises it names itself. */

@@ -78,14 +78,23 @@ export function inBreaths({ entry, name }: Teaching, dose: Prescription): Prescr
 
 /** One-sided work that goes on to the other side is dosed per side. */
 export function withSides(speech: Speech, teaching: Teaching, dose: Prescription): Prescription {
-  const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end + SIDE_CHARACTERS)).join(' ')
-  const both =
-    /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the|swap over|both (?:the )?(?:legs|sides|arms)(?=[.,!]|$)|(?:and )?(?:the )?other (?:leg|arm|foot|hand)(?=[.,!?]|$))\b/i.test(
-      said,
-    )
+  const said = textOf(speech, teaching)
   const isOneLeg = /\b(?:operated|sore|bad|injured|affected) (?:leg|side|knee|one)\b/i.test(said)
-  return dose.perSide || !both || isOneLeg || teaching.entry?.sided === false ? dose : { ...dose, perSide: true }
+  if (dose.perSide || isOneLeg || teaching.entry?.sided === false || !BOTH_SIDES.test(said)) return dose
+  return { ...dose, perSide: true }
 }
+
+/** Whether the teaching goes on to the other side. */
+export function tellsBothSides(speech: Speech, teaching: Teaching): boolean {
+  return BOTH_SIDES.test(textOf(speech, teaching))
+}
+
+function textOf(speech: Speech, { spans }: Teaching): string {
+  return spans.map((span) => speech.text.slice(span.offset, span.end + SIDE_CHARACTERS)).join(' ')
+}
+
+const BOTH_SIDES =
+  /\b(?:other side|second side|(?:swap|change|switch) (?:sides|legs|arms)|other (?:leg|arm|foot) (?:through|now|forward)|now the (?:left|right)|same on the|swap over|both (?:the )?(?:legs|sides|arms)(?=[.,!]|$)|(?:and )?(?:the )?other (?:leg|arm|foot|hand)(?=[.,!?]|$))\b/i
 
 /** "One more set of those", "another fifteen" where the class comes back to it: two sets, where none are said. */
 export function withSecondSet(speech: Speech, { spans }: Teaching, dose: Prescription): Prescription {

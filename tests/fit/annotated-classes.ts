@@ -4,6 +4,19 @@ import path from 'node:path'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
 
+type Amount = number | [number, number] | null
+
+/** The dose as annotated: null = nothing said of it. */
+export interface AnnotatedDose {
+  sets: Amount
+  reps: Amount | 'max'
+  seconds: Amount
+  distanceM: Amount
+  holdSeconds: Amount
+  restSeconds: Amount
+  perSide: boolean
+}
+
 /** Times in seconds, as in the files. */
 export interface AnnotatedExercise {
   name: string
@@ -11,6 +24,7 @@ export interface AnnotatedExercise {
   start: number
   end: number
   alsoAt: [number, number][]
+  prescription: AnnotatedDose | null
   cues: { type: CueKind; at: number; evidence: string }[]
 }
 
@@ -27,7 +41,7 @@ export interface AnnotatedClass {
 /** Of the corpus, written for fitting, and written later. */
 export type ClassFolder = 'dev' | 'fit' | 'more'
 
-/** Those of the corpus, and those written for fitting. @param folders "more" came later: openings are fitted on it, too */
+/** Those of the corpus, and those written for fitting. @param folders "more" came later: all but breaks and starts are fitted on it, too */
 export function annotatedClasses(folders: readonly ClassFolder[] = ['dev', 'fit']): AnnotatedClass[] {
   return folders.flatMap((folder) => {
     const root = path.join(projectRoot(), 'tests/fixtures/corpus', folder)

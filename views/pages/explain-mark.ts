@@ -9,6 +9,7 @@ const RULES: Readonly<Record<string, string>> = {
   'unlisted-name-announced': 'A name that is not in our catalogue is said where teaching begins.',
   'class-plan': 'It stands in the plan of the class.',
   'speech-islands': 'Someone speaks here, with silence on both sides.',
+  'dose-weighed': 'The likeliest of what is said for it, read from the words beside it.',
   'dose-said': 'Read from the words beside it.',
   'caution-spoken': 'Read from these words.',
 }

@@ -6,6 +6,7 @@ export const DRAFT_RULES: Readonly<Record<string, string>> = {
   'name-after-setup': 'The name came after the first words of set-up.',
   'first-of-programme': 'The programme named it first, and the class started on it without naming it again.',
   'told-not-named': 'No name was said; what the class was told to do is the exercise.',
+  'dose-weighed': 'Of all that was said for this exercise and around it, these numbers are likeliest its dose.',
   'dose-said': 'Numbers with sets, repetitions, time or rest were said for this exercise.',
   'caution-spoken': 'The words warn of this hazard.',
   'cue-setup': 'The words put the body or the kit in place.',

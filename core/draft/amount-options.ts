@@ -1,0 +1,156 @@
+/** Every amount that may be the dose of an exercise, with what speaks for each. */
+import type { Prescription, Range } from '../../shared/log-sheet.ts'
+import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told as toldIn } from './dose-option.ts'
+import type { DoseCase, DoseOption } from './dose-option.ts'
+import { stemOf } from './tie-sayings.ts'
+import type { Told } from './gather-sayings.ts'
+import { AMOUNT_KINDS, fieldsIn } from './mark-sayings.ts'
+import type { AmountKind } from './mark-sayings.ts'
+import { plainWords } from './split-speech.ts'
+import { COUNTS_NO_SECONDS } from './words/en/saying-words.ts'
+
+/** Every amount told for an exercise: reps, metres, seconds moved or held. @param before the answers chosen for the one before */
+export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): DoseOption[] {
+  const { told, ruled, scheme } = asked
+  const answers = new Answers()
+  for (const one of told) addAmounts(asked, answers, one)
+  addSpans(asked, answers)
+  const kind = ruled ? amountKindOf(ruled) : null
+  const value = kind === null ? null : (ruled?.[kind] ?? null)
+  const ruledKey = kind === null || value === null ? '' : keyOf(kind, value)
+  if (kind !== null && value !== null) answers.add(kind, value, { how: 'ruled', told: null, marks: ['alone'] })
+  const main = told.filter(({ place, saying }) => place === 'main' && amountKindOf(saying.hit.dose) !== null)
+  return answers.all(
+    (option) => marksOfAmount(asked, option, { before, ruledKey }),
+    [
+      'none',
+      `none main ${String(Math.min(MANY, main.length))}`,
+      `none sure ${String(main.some(({ saying }) => !saying.hit.bare))}`,
+      ...(ruledKey === '' ? [] : ['none though ruled']),
+      ...(scheme ? [`none in ${scheme}`] : []),
+    ],
+  )
+}
+
+function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
+  const { hit } = told.saying
+  const { dose } = hit
+  for (const kind of AMOUNT_KINDS) {
+    const value = dose[kind]
+    if (value === null) continue
+    const marks = [`${kind} of ${fieldsIn(dose)}`, ...stillMarks(asked, kind)]
+    answers.add(kind, value, { how: kind === 'holdSeconds' && dose.reps !== null ? 'in rep' : 'said', told, marks })
+    if (value === 'max') continue
+    if (kind === 'workSeconds') answers.add('holdSeconds', value, { how: 'as hold', told, marks: [] })
+    if (kind === 'holdSeconds') answers.add('workSeconds', value, { how: 'as work', told, marks: [] })
+    if (kind !== 'reps' || dose.repUnit !== 'rep' || COUNTS_NO_SECONDS.test(hit.quote.text)) continue
+    answers.add('workSeconds', value, { how: 'as seconds', told, marks: [] })
+    answers.add('holdSeconds', value, { how: 'as seconds held', told, marks: [] })
+  }
+  for (const level of dose.byLevel)
+    for (const kind of AMOUNT_KINDS)
+      if (level.dose[kind] !== null) answers.add(kind, level.dose[kind], { how: 'level', told, marks: [] })
+}
+
+function stillMarks(asked: DoseCase, kind: AmountKind): string[] {
+  const isTime = kind === 'workSeconds' || kind === 'holdSeconds'
+  return isTime ? [`${kind} ${asked.still ? 'still' : 'moving'}`] : []
+}
+
+/** From one amount to another of the same kind: levels, and sets that differ. */
+function addSpans(asked: DoseCase, answers: Answers): void {
+  for (const kind of AMOUNT_KINDS) {
+    const ends = asked.told.flatMap((told) => endOf(told, kind))
+    ends.forEach((first, at) => {
+      for (const second of ends.slice(at + 1, at + MOST_SPANS)) {
+        const range = across(first.value, second.value)
+        const isNew = [first, second].every(({ value }) => value.min !== range.min || value.max !== range.max)
+        const marks = isNew && (first.isKind || second.isKind) ? spanMarks(asked, first, second) : null
+        if (marks) answers.add(kind, range, { how: 'span', told: second.told, marks })
+      }
+    })
+  }
+}
+
+function spanMarks(asked: DoseCase, first: SpanEnd, second: SpanEnd): string[] | null {
+  const [a, b] = [first.told.saying.hit, second.told.saying.hit]
+  const gap = b.offset - a.end
+  if ((a.loose ?? b.loose) && gap > NEAR_CHARACTERS) return null
+  const between = gap < NEAR_CHARACTERS ? plainWords(asked.speech.text.slice(a.end, b.offset)) : null
+  const isRising = (first.value.min ?? 0) < (second.value.min ?? 0)
+  return [
+    `by ${linkOf(between)}`,
+    `${a.loose ? 'loose' : 'sure'} ${b.loose ? 'loose' : 'sure'}`,
+    isRising ? 'rising' : 'falling',
+    ...(isInterval(first.told) && isInterval(second.told) ? ['of intervals'] : []),
+  ]
+}
+
+function marksOfAmount(
+  asked: DoseCase,
+  option: DoseOption,
+  { before, ruledKey }: { before: readonly DoseOption[]; ruledKey: string },
+): string[] {
+  const { kind, value, key, rows } = option
+  const { teaching, still, scheme, near } = asked
+  const name = String(kind)
+  const marks = [
+    `kind ${name}`,
+    `${name} ${sizeOf(value)}`,
+    `times said ${String(Math.min(MANY + 1, toldIn(rows).length))}`,
+  ]
+  marks.push(...asBefore(option, before, asked.scheme))
+  for (const movement of teaching.entry?.movements ?? []) marks.push(`${movement} ${name}`)
+  marks.push(`called ${stemOf(teaching.name.split(' ').at(-1) ?? '')} ${name}`)
+  if (still) marks.push(`still ${name}`)
+  if (teaching.entry) marks.push(`known ${name}`)
+  if (teaching.entry?.still === true) marks.push(`known still ${name}`)
+  if (scheme) marks.push(`${scheme} ${name}`)
+  if (near.some((dose) => keyIn(dose, kind) === key)) marks.push(`as neighbour ${name}`)
+  if (key !== ruledKey) return marks
+  marks.push('ruled', `ruled ${name}`, ...new Set(toldIn(rows).map(({ place }) => `ruled ${place}`)))
+  return marks
+}
+
+const MANY = 3
+const NEAR_CHARACTERS = 120
+/** An amount is joined with so many behind it. */
+const MOST_SPANS = 8
+
+function keyIn(dose: Prescription, kind: DoseOption['kind']): string | null {
+  const known = AMOUNT_KINDS.find((one) => one === kind)
+  const value = known === undefined ? null : dose[known]
+  return value === null ? null : keyOf(kind, value)
+}
+
+interface SpanEnd {
+  told: Told
+  value: Range
+  /** It says the kind of amount itself. */
+  isKind: boolean
+}
+
+/** One end of a span of amounts; a number without a unit may be of any kind. */
+function endOf(one: Told, kind: AmountKind): SpanEnd[] {
+  const { dose, loose } = one.saying.hit
+  const own = dose[kind]
+  const value = own ?? (loose && dose.workSeconds === null && dose.distanceM === null ? dose.reps : null)
+  if (value === null || value === 'max') return []
+  const isNear = one.owned || one.place === 'main' || one.place === 'return' || isInterval(one)
+  return isNear ? [{ told: one, value, isKind: own !== null }] : []
+}
+
+function isInterval({ saying }: Told): boolean {
+  const { workSeconds, restSeconds } = saying.hit.dose
+  return workSeconds !== null && restSeconds !== null
+}
+
+function linkOf(between: string | null): string {
+  if (between === null) return 'far'
+  return ['up to', 'or', 'then', 'if', 'level', 'group'].find((word) => ` ${between} `.includes(` ${word} `)) ?? 'near'
+}
+
+function across(a: Range, b: Range): Range {
+  const values = [a.min, a.max, b.min, b.max].filter((value) => value !== null)
+  return { min: Math.min(...values), max: Math.max(...values) }
+}

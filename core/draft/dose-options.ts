@@ -1,0 +1,191 @@
+/** The questions that make a dose: how much, how long held, how often, on each side, how long between. */
+import { amountOptions } from './amount-options.ts'
+import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told } from './dose-option.ts'
+import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
+import type { Told } from './gather-sayings.ts'
+import type { Speech } from './read-speech.ts'
+import { plainWords } from './split-speech.ts'
+import { AGAIN_BEHIND, REST_WORDS, SETS_AS_THEY_COME, SIDE_WORD } from './words/en/saying-words.ts'
+
+/** The questions of one exercise. */
+export class DoseOptions {
+  readonly #case: DoseCase
+  readonly #before: readonly DoseOption[]
+
+  /** @param before the answers chosen for the exercise before */
+  constructor(asked: DoseCase, before: readonly DoseOption[]) {
+    this.#case = asked
+    this.#before = before
+  }
+
+  /** The answers to one question. @param amount the amount chosen */
+  ask(question: DoseQuestion, amount: DoseOption | null): DoseOption[] {
+    if (question === 'amount') return amountOptions(this.#case, this.#before)
+    if (question === 'hold') return this.#holds(amount)
+    if (question === 'sets') return this.#sets(amount)
+    return question === 'rest' ? this.#rests(amount) : this.#sides(amount)
+  }
+
+  /** A hold inside each repetition. */
+  #holds(amount: DoseOption | null): DoseOption[] {
+    const { ruled, still } = this.#case
+    const answers = new Answers()
+    for (const one of this.#case.told)
+      for (const kind of ['holdSeconds', 'workSeconds'] as const) {
+        const value = one.saying.hit.dose[kind]
+        const how = kind === 'holdSeconds' ? 'said' : 'from work'
+        if (value) answers.add('holdSeconds', value, { how, told: one, marks: withAmount(one, amount) })
+      }
+    const ruledKey = ruled?.holdSeconds ? keyOf('holdSeconds', ruled.holdSeconds) : ''
+    if (ruled?.holdSeconds)
+      answers.add('holdSeconds', ruled.holdSeconds, { how: 'ruled', told: null, marks: ['alone'] })
+    return answers.all(
+      ({ key, value }) => [
+        sizeOf(value),
+        `beside ${String(amount?.kind)}`,
+        ...(still ? ['still'] : []),
+        ...(key === ruledKey ? ['ruled'] : []),
+      ],
+      ['none', ...(ruledKey === '' ? [] : ['none though ruled'])],
+    )
+  }
+
+  #sets(amount: DoseOption | null): DoseOption[] {
+    const { told: sayings, ruled, teaching, scheme, near } = this.#case
+    const answers = new Answers()
+    for (const one of sayings) this.#addSets(answers, one, amount)
+    const returns = teaching.spans.length - 1
+    const addCount = (sets: number, how: string, mark: string): void => {
+      answers.add('sets', { min: sets, max: sets }, { how, told: null, marks: [mark] })
+    }
+    if (returns > 0 && returns < MOST_RETURNS) addCount(returns + 1, 'returns', String(returns))
+    for (const { saying } of told(amount?.rows ?? []))
+      if (saying.hit.steps) addCount(saying.hit.steps.values.length, 'steps', 'so many')
+    for (const [mark, sets] of this.#setsAsTheyCome()) addCount(sets, 'as they come', mark)
+    const ruledKey = ruled?.sets ? keyOf('sets', ruled.sets) : ''
+    if (ruled?.sets) answers.add('sets', ruled.sets, { how: 'ruled', told: null, marks: ['alone'] })
+    const of = String(amount?.kind)
+    return answers.all(
+      (option) => {
+        const { key, value } = option
+        const alike = near.filter(({ sets }) => sets && keyOf('sets', sets) === key).length
+        return [
+          sizeOf(value),
+          `of ${of}`,
+          ...asBefore(option, this.#before, scheme),
+          ...(scheme ? [`in ${scheme}`] : []),
+          ...(key === ruledKey ? ['ruled'] : []),
+          ...(alike > 0 ? [`as ${String(alike)} neighbours`] : []),
+        ]
+      },
+      [
+        'none',
+        `none of ${of}`,
+        `none, amount said ${String(Math.min(MANY, told(amount?.rows ?? []).length))}`,
+        ...(scheme ? [`none in ${scheme}`] : []),
+        ...(ruledKey === '' ? [] : ['none though ruled']),
+      ],
+    )
+  }
+
+  #addSets(answers: Answers, one: Told, amount: DoseOption | null): void {
+    const { hit } = one.saying
+    const { sets, reps } = hit.dose
+    const isAmount = told(amount?.rows ?? []).includes(one)
+    const gaps = told(amount?.rows ?? []).map(({ saying }) => hit.sentence - saying.hit.sentence)
+    const gap = gaps.toSorted((a, b) => Math.abs(a) - Math.abs(b))[0]
+    const marks = [...(isAmount ? ['with amount'] : []), ...(gap === undefined ? [] : [`gap ${gapOf(gap)}`])]
+    if (sets) answers.add('sets', sets, { how: 'said', told: one, marks })
+    else if (reps !== null && reps !== 'max' && (reps.max ?? Infinity) <= MOST_SETS && !hit.loose && !isAmount)
+      answers.add('sets', reps, { how: 'from reps', told: one, marks })
+  }
+
+  /** "Second set", "another ten", "once more": how it was told, and how many sets there are by then. */
+  #setsAsTheyCome(): [string, number][] {
+    const { speech, teaching } = this.#case
+    return teaching.spans.flatMap((span, index): [string, number][] => {
+      const said = speech.text.slice(span.offset, span.end)
+      const where = index === 0 ? 'main' : 'return'
+      const found = SETS_AS_THEY_COME.filter(([, pattern]) => pattern.test(said))
+      const isAgain = index === 0 && AGAIN_BEHIND.test(speech.text.slice(span.end, span.end + AGAIN_CHARACTERS))
+      return [
+        ...found.map(([name, , sets]): [string, number] => [`${name} ${where}`, sets]),
+        ...(isAgain ? ([['again behind', 2]] as [string, number][]) : []),
+      ]
+    })
+  }
+
+  #sides(amount: DoseOption | null): DoseOption[] {
+    const { ruled, teaching, bothSides } = this.#case
+    const withIt = new Set(told(amount?.rows ?? []))
+    const marks = new Set<string>([
+      'side',
+      `of ${String(amount?.kind)}`,
+      `sided ${String(teaching.entry?.sided ?? 'unknown')}`,
+    ])
+    for (const one of this.#case.told) {
+      const { dose, quote } = one.saying.hit
+      if (!dose.perSide) continue
+      const isWith = withIt.has(one)
+      marks.add(`said ${one.place}`)
+      marks.add(isWith ? 'with amount' : 'apart')
+      if (amountKindOf(dose) === null) marks.add('alone')
+      marks.add(`${SIDE_WORD.exec(quote.text)?.[0].toLowerCase() ?? 'other'}${isWith ? ' with' : ''}`)
+    }
+    if (![...withIt].some(({ saying }) => saying.hit.dose.perSide)) marks.add('amount without side')
+    if (ruled?.perSide === true) marks.add('ruled')
+    if (bothSides) marks.add('both told')
+    if (bothSides && teaching.entry?.sided === true) marks.add('both told, sided')
+    return [
+      { key: '', kind: null, value: false, marks: [], rows: [] },
+      { key: 'sides', kind: 'sides', value: true, marks: [...marks], rows: [] },
+    ]
+  }
+
+  #rests(amount: DoseOption | null): DoseOption[] {
+    const { told: sayings, ruled, scheme, speech, near } = this.#case
+    const answers = new Answers()
+    for (const one of sayings) {
+      const { restSeconds, workSeconds } = one.saying.hit.dose
+      if (restSeconds)
+        answers.add('restSeconds', restSeconds, { how: 'said', told: one, marks: withAmount(one, amount) })
+      else if (workSeconds && REST_WORDS.test(aroundOf(speech, one)))
+        answers.add('restSeconds', workSeconds, { how: 'from work', told: one, marks: withAmount(one, amount) })
+    }
+    const ruledKey = ruled?.restSeconds ? keyOf('restSeconds', ruled.restSeconds) : ''
+    if (ruled?.restSeconds)
+      answers.add('restSeconds', ruled.restSeconds, { how: 'ruled', told: null, marks: ['alone'] })
+    return answers.all(
+      (option) => [
+        sizeOf(option.value),
+        ...asBefore(option, this.#before, scheme),
+        ...(scheme ? [`in ${scheme}`] : []),
+        ...(option.key === ruledKey ? ['ruled'] : []),
+        ...(near.some(({ restSeconds }) => restSeconds && keyOf('restSeconds', restSeconds) === option.key)
+          ? ['as neighbour']
+          : []),
+      ],
+      ['none', ...(scheme ? [`none in ${scheme}`] : []), ...(ruledKey === '' ? [] : ['none though ruled'])],
+    )
+  }
+}
+
+const MANY = 3
+const MOST_SETS = 6
+const MOST_RETURNS = 5
+const AGAIN_CHARACTERS = 90
+
+function withAmount(one: Told, amount: DoseOption | null): string[] {
+  return amount?.rows.some((row) => row.told === one) === true ? ['with amount'] : []
+}
+
+function gapOf(sentences: number): string {
+  if (Math.abs(sentences) <= 3) return String(sentences)
+  return sentences < 0 ? 'before' : 'behind'
+}
+
+const REST_CHARACTERS = 40
+
+function aroundOf({ text }: Speech, { saying: { hit } }: Told): string {
+  return plainWords(text.slice(Math.max(0, hit.offset - REST_CHARACTERS), hit.end + REST_CHARACTERS))
+}

@@ -1,0 +1,105 @@
+/** Marks every saying of an amount with what speaks for or against it, whoever's dose it may be. */
+import type { Prescription } from '../../shared/log-sheet.ts'
+import type { DoseHit } from './find-dose-hits.ts'
+import type { Speech } from './read-speech.ts'
+import { plainWords } from './split-speech.ts'
+import { HELD_SENTENCE, NUMBER_TAKEN_BACK, WILL_DO } from './words/en/saying-words.ts'
+
+export const AMOUNT_KINDS = ['reps', 'distanceM', 'workSeconds', 'holdSeconds'] as const
+export type AmountKind = (typeof AMOUNT_KINDS)[number]
+
+/** One place where an amount, sets, a rest or a tempo is said, with its marks. */
+export interface Saying {
+  hit: DoseHit
+  marks: readonly string[]
+  /** A number in front of it was taken back for this one. */
+  instead: boolean
+}
+
+const FIELDS = ['sets', 'reps', 'workSeconds', 'holdSeconds', 'distanceM', 'restSeconds', 'tempo'] as const
+
+/** The fields a dose fills, as one word. */
+export function fieldsIn(dose: Prescription): string {
+  return FIELDS.filter((field) => dose[field] !== null).join(' ')
+}
+
+export function saysAmountOf(dose: Prescription): boolean {
+  return AMOUNT_KINDS.some((kind) => dose[kind] !== null)
+}
+
+/** @param hits all of a class, in order */
+export function markSayings(speech: Speech, hits: readonly DoseHit[]): Saying[] {
+  return hits.map((hit, index) => {
+    const next = neighbour(hits, index, 1)
+    const last = neighbour(hits, index, -1)
+    const between = next ? plainWords(speech.text.slice(hit.end, next.offset)) : ''
+    const instead = last !== null && NUMBER_TAKEN_BACK.test(plainWords(speech.text.slice(last.end, hit.offset)))
+    const marks = [...marksOfKind(hit), ...marksOfPlace(speech, hit)]
+    if (next) marks.push(`followed ${next.offset - hit.end < NEAR ? 'near' : 'later'}`)
+    if (next && NUMBER_TAKEN_BACK.test(between)) marks.push('taken back')
+    if (instead) marks.push('instead')
+    return { hit, marks, instead }
+  })
+}
+
+/** The next amount within reach on one side; rows of numbers hold others, and are none. */
+function neighbour(hits: readonly DoseHit[], index: number, step: 1 | -1): DoseHit | null {
+  const own = hits[index]
+  for (let at = index + step; own && at >= 0 && at < hits.length; at += step) {
+    const other = hits[at]
+    if (!other) break
+    const gap = step > 0 ? other.offset - own.end : own.offset - other.end
+    if (gap > REACH) break
+    if (gap >= 0 && !other.steps && !other.forAll && saysAmountOf(other.dose)) return other
+  }
+  return null
+}
+
+/** Characters. */
+const REACH = 120
+const NEAR = 40
+
+function marksOfKind({ dose, bare, loose, corrects, told, of, steps, forAll }: DoseHit): string[] {
+  const marks = [`fields ${fieldsIn(dose)}`]
+  if (dose.perSide) marks.push('per side')
+  if (bare) marks.push('bare')
+  if (loose) marks.push('loose')
+  if (forAll) marks.push('said for all')
+  if (corrects) marks.push('corrects')
+  if (told) marks.push('in clauses')
+  if (of) marks.push('counted name')
+  if (dose.unsure) marks.push('unsure')
+  if (!steps) return marks
+  const { values, links, isCount } = steps
+  marks.push('row', `row of ${String(values.length)}`, ...links.map((link) => `row ${link}`))
+  marks.push(`row ${(values.at(-1) ?? 0) > (values[0] ?? 0) ? 'rising' : 'falling'}`)
+  if (isCount) marks.push('row counts', `row counts ${links.join(' ')}`)
+  return marks
+}
+
+function marksOfPlace(speech: Speech, hit: DoseHit): string[] {
+  const marks: string[] = []
+  const sentence = speech.sentences[hit.sentence]
+  if (sentence) {
+    marks.push(`role ${sentence.role}`)
+    const over = sentence.cues.filter((cue) => cue.offset < hit.end && hit.offset < cue.offset + cue.text.length)
+    for (const kind of new Set(over.map((cue) => cue.kind))) marks.push(`in ${kind}`)
+    marks.push(sentence.wordCount <= SHORT_WORDS ? 'short sentence' : 'longer sentence')
+    if (/\b(?:if|unless|or)\b/.test(sentence.words)) marks.push('condition')
+    if (HELD_SENTENCE.test(sentence.words)) marks.push('held in the sentence')
+  }
+  const before = plainWords(speech.text.slice(Math.max(0, hit.offset - WORD_REACH), hit.offset))
+    .split(' ')
+    .at(-1)
+  const behind = plainWords(speech.text.slice(hit.end, hit.end + WORD_REACH))
+  const words = plainWords(hit.quote.text).split(' ')
+  if (before !== undefined && before !== '') marks.push(`behind word ${before}`)
+  if (behind !== '') marks.push(`before word ${behind.split(' ')[0] ?? ''}`)
+  if (WILL_DO.test(behind.slice(0, WILL_DO_REACH))) marks.push('will do')
+  marks.push(`opens ${words[0] ?? ''}`, `closes ${words.at(-1) ?? ''}`)
+  return marks
+}
+
+const SHORT_WORDS = 4
+const WORD_REACH = 30
+const WILL_DO_REACH = 20

@@ -1,0 +1,82 @@
+/** Weighs the answers to what the dose of an exercise is: the log of the odds of each. */
+import type { DoseOption, DoseQuestion, DoseRow } from './dose-option.ts'
+import type { Saying } from './mark-sayings.ts'
+import { DOSE_WEIGHTS } from './words/en/dose-weights.ts'
+
+/** Weights of marks for one question: those of an answer, and those of each way it is told. */
+export interface QuestionWeights {
+  option: ReadonlyMap<string, number>
+  rows: ReadonlyMap<string, ReadonlyMap<string, number>>
+}
+
+/** An answer with its share of the odds of all, 0-1, and the one that comes next. */
+export interface Chosen {
+  option: DoseOption
+  share: number
+  second: DoseOption | null
+}
+
+/** Every mark of a row: of its way, its saying, its exercise. */
+export function marksOf({ how, told: one, marks }: DoseRow): { how: string; marks: string[] } {
+  return { how, marks: ['told', ...(one?.saying.marks ?? []), ...(one?.marks ?? []), ...marks] }
+}
+
+/** Looks up the fitted weights; what a saying adds by itself is summed once. */
+export class OptionScale {
+  readonly #sums = new Map<string, WeakMap<readonly string[], number>>()
+
+  /** The likeliest answer; null where there is none at all. */
+  choose(question: DoseQuestion, options: readonly DoseOption[]): Chosen | null {
+    const weighed = options.map((option) => ({ option, odds: this.#odds(question, option) }))
+    const [first, second] = weighed.toSorted((a, b) => b.odds - a.odds)
+    if (!first) return null
+    const share = 1 / weighed.reduce((sum, { odds }) => sum + Math.exp(odds - first.odds), 0)
+    return { option: first.option, share, second: second?.option ?? null }
+  }
+
+  #odds(question: DoseQuestion, { marks, rows }: DoseOption): number {
+    const weights = TABLES[question]
+    const own = marks.reduce((sum, mark) => sum + (weights.option.get(mark) ?? 0), 0)
+    if (rows.length === 0) return own
+    return own + Math.log(rows.reduce((sum, row) => sum + Math.exp(this.#rowOdds(question, row)), 0))
+  }
+
+  #rowOdds(question: DoseQuestion, { how, told: one, marks }: DoseRow): number {
+    const table = TABLES[question].rows.get(how)
+    if (!table) return 0
+    const add = (sum: number, mark: string): number => sum + (table.get(mark) ?? 0)
+    const own = (table.get('told') ?? 0) + marks.reduce(add, 0)
+    return one === null ? own : own + one.marks.reduce(add, 0) + this.#sayingOdds(question, how, one.saying, table)
+  }
+
+  #sayingOdds(question: DoseQuestion, how: string, { marks }: Saying, table: ReadonlyMap<string, number>): number {
+    const key = `${question} ${how}`
+    let sums = this.#sums.get(key)
+    if (!sums) this.#sums.set(key, (sums = new WeakMap()))
+    const known = sums.get(marks)
+    if (known !== undefined) return known
+    const sum = marks.reduce((all, mark) => all + (table.get(mark) ?? 0), 0)
+    sums.set(marks, sum)
+    return sum
+  }
+}
+
+const TABLES: Readonly<Record<DoseQuestion, QuestionWeights>> = {
+  amount: weightsOf('amount'),
+  hold: weightsOf('hold'),
+  sets: weightsOf('sets'),
+  sides: weightsOf('sides'),
+  rest: weightsOf('rest'),
+}
+
+function weightsOf(question: DoseQuestion): QuestionWeights {
+  const ways = DOSE_WEIGHTS[question]
+  return {
+    option: tableOf(ways['option'] ?? []),
+    rows: new Map(Object.entries(ways).map(([how, rows]) => [how, tableOf(rows)])),
+  }
+}
+
+function tableOf(rows: readonly (readonly [number, string])[]): ReadonlyMap<string, number> {
+  return new Map(rows.flatMap(([weight, marks]) => marks.split('|').map((mark) => [mark, weight] as const)))
+}

@@ -1,0 +1,99 @@
+/** Words around a number by which it is weighed whether it is a dose, of what, and of whom. */
+
+export const ONES = 'one two three four five six seven eight nine'.split(' ')
+export const TEENS = 'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ')
+export const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ')
+
+/** Numbers that are no plain ones: "do eights", "a dozen", "half a minute". */
+export const OTHER_NUMBERS: Readonly<Record<string, number>> = {
+  ...{ twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6, eights: 8, tens: 10, twelves: 12, fifteens: 15 },
+  ...{ twenties: 20, thirties: 30, 'a dozen': 12, 'a couple': 2, a: 1, 'half a': 0.5 },
+}
+
+const NUMBER = `(?:\\d{1,3}|(?:${TENS.join('|')})(?:[- ](?:${ONES.join('|')}))?|${TEENS.join('|')}|${ONES.join('|')}|a dozen|a couple|(?:a|one)(?= minute)|half a(?= minute))`
+const PLURALS = 'twos|threes|fours|fives|sixes|eights|tens|twelves|fifteens|twenties|thirties'
+const UNITS =
+  'seconds?|secs?|minutes?|mins?|metres?|meters?|breaths?|lots?|goes|rounds?|times|sets?|laps?|turns?|tries|circuits?'
+
+/** A number or a range with its unit. Groups 1 and 2 are the numbers; `half`, `unit` and `behind` (a half, too) are named. */
+export const ANY_NUMBER = new RegExp(
+  `\\b(${NUMBER}|${PLURALS})(?:(?:,? to |,? or |-)(${NUMBER}))?\\b(?<half> and a half)?(?<unit>[\\s\\v]+(?:${UNITS}))?(?<behind> and a half\\b)?`,
+  'gi',
+)
+
+/** Units of which so many are sets. */
+export const SET_UNITS = /^(?:lot|goe|round|time|set|lap|turn|trie|circuit)/
+
+/** Said behind a number: on each side. */
+export const SIDE_BEHIND =
+  /^(?:[\s,]+[\w']+){0,2}?[\s,]+(?:(?:on |to )?(?:each|either|every|both|per|a)[\s]+(?:side|leg|arm|way|hand|foot|direction)s?|each\b(?!\s+(?:time|rep|one|set|round)))/i
+
+/** How two numbers belong together, by what stands between them. The first that fits counts. */
+export const NUMBER_LINKS: readonly (readonly [string, RegExp])[] = [
+  ['up to', /\b(?:up to|as many as)\b/],
+  ['then', /\bthen\b/],
+  ['or', /^[\s,]*or\s*(?:it's |it is |make it |the )?$/],
+  ['comma', /^[\s,]*(?:and|to)?\s*(?:it's |it is |make it |the )?$/],
+  [
+    'level',
+    /\b(?:if|when|everyone|everybody|others?|else|level|stage|group|colou?r|blues?|reds?|greens?|yellows?|new|early|late|for|maybe)\b/,
+  ],
+]
+
+/** Between two numbers: the first no longer holds. */
+export const NUMBER_TAKEN_BACK =
+  /\b(?:no|nah|actually|sorry|make (?:it|that|them|those)|call it|lets say|well say|rather|hang on|hmm|forget|just the|only|i said|i told|i know|instead|kind|greedy|scrap|scratch|change|too (?:many|much|long)|its)\b/
+
+/** Right behind a number: it is what is done. */
+export const WILL_DO = /\b(?:enough|plenty|loads|will do|then|instead|today)\b/
+
+export const HELD_SENTENCE = /\b(?:hold|holding|stay|balance|freeze|pause)\b/
+
+/** A number with these in its phrase counts no seconds. */
+export const COUNTS_NO_SECONDS = /\b(?:reps?|times|breaths?|strokes?|rounds?|goes|sets?|steps?)\b/i
+
+/** Rounds of several exercises, whoever is being taught. */
+export const ROUND_WORDS =
+  /\b(?:rounds?|laps|circuits?|(?:times|twice) (?:through|round|around)|once more|round again)\b/
+
+/** Sets told as they come: a name for the telling, its words, and how many sets there are by then. */
+export const SETS_AS_THEY_COME: readonly (readonly [string, RegExp, number])[] = [
+  [
+    'second',
+    /\b(?:second|2nd) (?:set|lot|go|round|time|one|turn|batch|half)\b|\b(?:set|round) (?:two|2)\b|\btwo more (?:sets?|lots?)\b/i,
+    2,
+  ],
+  ['more', /\b(?:one more|another) (?:set|lot|round|go|batch)\b|\b(?:last|final) (?:set|lot|round)\b/i, 2],
+  ['both', /\bboth (?:sets|lots|rounds|goes)\b/i, 2],
+  [
+    'another',
+    /\b(?:and|then) another\b|\banother (?:\w+teen|\w+ty|five|six|seven|eight|nine|ten|eleven|twelve|\d+)\b|\b(?:five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|\w+ty|\d+) more\b(?! (?:seconds|of me))/i,
+    2,
+  ],
+  [
+    'again',
+    /\b(?:and (?:then )?(?:we )?(?:do|go) (?:it|that|them|those) (?:all )?again|and again\b|once more|one more time|do (?:it|that|them|those) again)\b/i,
+    2,
+  ],
+  ['third', /\b(?:third|3rd) (?:set|lot|go|round|time|one|turn)\b|\b(?:set|round) (?:three|3)\b/i, 3],
+  ['fourth', /\b(?:fourth|4th) (?:set|lot|go|round|time|one)\b|\b(?:set|round) (?:four|4)\b/i, 4],
+]
+
+/** Said right behind a teaching: once more. */
+export const AGAIN_BEHIND = /^[^.!?\v]{0,60}\b(?:again|once more|one more time)\b/i
+
+/** What a sentence says of some exercises: a kind of them, and how to tell whether an exercise is one. */
+export const SAID_OF_SOME: readonly (readonly [string, RegExp])[] = [
+  ['weight', /\b(?:weights?|dumbbells?|kettlebells?|barbell|bell|bar)\b/],
+  ['stretch', /\b(?:stretch|stretches|holds?|poses?)\b/],
+  ['seated', /\b(?:seated|sitting|sit|chair)\b/],
+  ['standing', /\b(?:standing|stood|stand)\b/],
+  ['run', /\bdrills?\b/],
+  ['sided', /\b(?:one (?:leg|arm|side)|left and (?:a )?right|each side|a side|either side|sides)\b/],
+]
+
+/** The word by which a sidedness is told. */
+export const SIDE_WORD = /\b(?:sides?|legs?|arms?|ways?|foot|hands?|directions?|each$)\b/i
+
+/** Behind a time: it is a rest. */
+export const REST_WORDS = /\b(?:rest|off|between|break|breather|breath|recover|swap|change|walk back|sit down|shake)\b/

@@ -1,0 +1,55 @@
+// Doses picked of all that is told in whole classes: nothing is made up, and doubt is told with the words of the other choice.
+import { readdirSync, readFileSync } from 'node:fs'
+import path from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { draftSheet } from '../../../core/draft/draft-sheet.ts'
+import { findDoses } from '../../../core/dose/read-dose.ts'
+import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
+import { projectRoot } from '../../../server/setup/project-root.ts'
+import type { LogSheet, Prescription } from '../../../shared/log-sheet.ts'
+
+const folder = path.join(projectRoot(), 'tests/fixtures/corpus/dev')
+const classes = readdirSync(folder).map((id) => {
+  const text = readFileSync(path.join(folder, id, 'transcript.txt'), 'utf8').trimEnd()
+  return { id, text, sheet: draftSheet({ transcript: parseTranscript(text) }) }
+})
+
+const dosesOf = (sheet: LogSheet): Prescription[] => sheet.segments.flatMap(({ prescription }) => prescription ?? [])
+const numbersIn = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]+/g, ' ')
+
+describe.each(classes)('$id', ({ text, sheet }) => {
+  it('has words for every dose, the same each time', () => {
+    expect(dosesOf(sheet).length).toBeGreaterThan(5)
+    for (const { said, ruleId, confidence } of dosesOf(sheet)) {
+      expect(said.length).toBeGreaterThan(0)
+      expect(ruleId).toBe('dose-weighed')
+      expect(confidence).toBeGreaterThan(0)
+      expect(confidence).toBeLessThanOrEqual(1)
+    }
+    expect(draftSheet({ transcript: parseTranscript(text) })).toEqual(sheet)
+  })
+
+  it('says an amount that its words say, but for the range of what changes on the way', () => {
+    for (const { reps, said, scheme } of dosesOf(sheet)) {
+      if (reps === null || reps === 'max' || reps.min !== reps.max || scheme === 'emom') continue
+      const words = said.map((quote) => quote.text).join('. ')
+      const read = findDoses(words).flatMap(({ dose }) =>
+        dose.reps === null || dose.reps === 'max' ? [] : [dose.reps.min],
+      )
+      const isSaid = read.includes(reps.min) || SPELLED[reps.min ?? 0]?.test(numbersIn(words)) === true
+      expect(isSaid, `${String(reps.min)} in "${words}"`).toBe(true)
+    }
+  })
+
+  it('names the words of the other choice where it doubts', () => {
+    for (const { unsure, why } of dosesOf(sheet)) {
+      const others = why.filter((reason) => reason.startsWith('Perhaps'))
+      if (others.length > 0) expect(unsure).toBe(true)
+      for (const reason of others) expect(text).toContain(/"(.+)"/.exec(reason)?.[1])
+    }
+  })
+})
+
+const WORDS =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'
+const SPELLED = WORDS.split(' ').map((word, value) => new RegExp(`\\b(?:${word}s?|${String(value)})\\b`))
