@@ -43,7 +43,12 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
     if (value === 'max') continue
     if (kind === 'workSeconds') answers.add('holdSeconds', value, { how: 'as hold', told, marks: [] })
     if (kind === 'holdSeconds') answers.add('workSeconds', value, { how: 'as work', told, marks: [] })
-    if (kind !== 'reps' || dose.repUnit !== 'rep' || COUNTS_NO_SECONDS.test(hit.quote.text)) continue
+    if (
+      kind !== 'reps' ||
+      dose.repUnit !== 'rep' ||
+      COUNTS_NO_SECONDS.test(asked.speech.text.slice(hit.offset, hit.end))
+    )
+      continue
     answers.add('workSeconds', value, { how: 'as seconds', told, marks: [] })
     answers.add('holdSeconds', value, { how: 'as seconds held', told, marks: [] })
   }

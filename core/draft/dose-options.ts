@@ -116,7 +116,7 @@ export class DoseOptions {
   }
 
   #sides(amount: DoseOption | null): DoseOption[] {
-    const { ruled, teaching, bothSides } = this.#case
+    const { ruled, teaching, bothSides, speech } = this.#case
     const withIt = new Set(told(amount?.rows ?? []))
     const marks = new Set<string>([
       'side',
@@ -124,13 +124,14 @@ export class DoseOptions {
       `sided ${String(teaching.entry?.sided ?? 'unknown')}`,
     ])
     for (const one of this.#case.told) {
-      const { dose, quote } = one.saying.hit
+      const { dose, offset, end } = one.saying.hit
       if (!dose.perSide) continue
       const isWith = withIt.has(one)
       marks.add(`said ${one.place}`)
       marks.add(isWith ? 'with amount' : 'apart')
       if (amountKindOf(dose) === null) marks.add('alone')
-      marks.add(`${SIDE_WORD.exec(quote.text)?.[0].toLowerCase() ?? 'other'}${isWith ? ' with' : ''}`)
+      const word = SIDE_WORD.exec(speech.text.slice(offset, end))?.[0].toLowerCase() ?? 'other'
+      marks.add(`${word}${isWith ? ' with' : ''}`)
     }
     if (![...withIt].some(({ saying }) => saying.hit.dose.perSide)) marks.add('amount without side')
     if (ruled?.perSide === true) marks.add('ruled')

@@ -4,6 +4,7 @@ import type { Prescription } from '../../shared/log-sheet.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Speech } from './read-speech.ts'
+import type { Piece } from './split-speech.ts'
 import {
   ANY_NUMBER,
   NUMBER_LINKS,
@@ -115,7 +116,7 @@ function rowFrom(speech: Speech, numbers: readonly FoundNumber[], at: number): {
 
 function hitOf(speech: Speech, { from, to, unit, offset, end }: FoundNumber, last: FoundNumber): DoseHit {
   const perSide = SIDE_BEHIND.test(speech.text.slice(last.end, last.end + SIDE_CHARACTERS))
-  const { atMs, text } = quotePiece(speech, { offset, end })
+  const { atMs, text } = quotePiece(speech, clauseAround(speech, offset, end))
   return {
     dose: { ...NOTHING_SAID, ...fieldsOf(unit, from, to), perSide },
     quote: { atMs, text },
@@ -123,6 +124,20 @@ function hitOf(speech: Speech, { from, to, unit, offset, end }: FoundNumber, las
     loose: true,
   }
 }
+
+/** A number alone explains little: the clause around it, where that is short. */
+function clauseAround({ text, joined }: Speech, offset: number, end: number): Piece {
+  const before = text.slice(Math.max(0, offset - CLAUSE_CHARACTERS), offset)
+  const behind = text.slice(end, end + CLAUSE_CHARACTERS)
+  const from = /[^.,;:!?…\n\v]*$/.exec(before)?.[0].trimStart() ?? ''
+  const to = /^[^.,;:!?…\n\v]*/.exec(behind)?.[0].trimEnd() ?? ''
+  const clause = { offset: offset - from.length, end: end + to.length }
+  const isLong = Math.max(from.length, to.length) >= CLAUSE_CHARACTERS - 1
+  const isOneLine = joined.at(clause.offset).lineIndex === joined.at(clause.end - 1).lineIndex
+  return isLong || !isOneLine ? { offset, end } : clause
+}
+
+const CLAUSE_CHARACTERS = 60
 
 /** Built once: a class has thousands of numbers. */
 const NOTHING_SAID = buildPrescription({})

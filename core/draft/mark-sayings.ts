@@ -92,7 +92,7 @@ function marksOfPlace(speech: Speech, hit: DoseHit): string[] {
     .split(' ')
     .at(-1)
   const behind = plainWords(speech.text.slice(hit.end, hit.end + WORD_REACH))
-  const words = plainWords(hit.quote.text).split(' ')
+  const words = plainWords(speech.text.slice(hit.offset, hit.end)).split(' ')
   if (before !== undefined && before !== '') marks.push(`behind word ${before}`)
   if (behind !== '') marks.push(`before word ${behind.split(' ')[0] ?? ''}`)
   if (WILL_DO.test(behind.slice(0, WILL_DO_REACH))) marks.push('will do')

@@ -54,9 +54,14 @@ const failures = []
 
 if (only === 'all' || only === 'check') runChecks()
 if (only === 'check') runProjects('architecture', ['architecture'])
-if (only === 'all' || only === 'quick') runProjects('quick', QUICK)
-if (only === 'all' || only === 'real' || only === 'soak') {
-  try {
+if (only === 'all' || only === 'quick')
+  await withTools(async () => {
+    // a few read what they wrote with ffprobe
+    await ensureFfmpeg(say)
+    runProjects('quick', QUICK)
+  })
+if (only === 'all' || only === 'real' || only === 'soak')
+  await withTools(async () => {
     const ffmpeg = await ensureFfmpeg(say)
     const browser = ensureBrowser(say)
     const postgres = ensurePostgres(say)
@@ -64,11 +69,7 @@ if (only === 'all' || only === 'real' || only === 'soak') {
     process.env.REPSLATE_CHROMIUM = browser
     if (only === 'soak') process.env.REPSLATE_SOAK = '1'
     runProjects('real', REAL)
-  } catch (error) {
-    failures.push(error.message)
-    counts.failed += 1
-  }
-}
+  })
 if (only === 'bench') {
   const words = process.argv.slice(process.argv.indexOf('--only') + 2)
   runNode('build', [bin('typescript', 'bin/tsc'), '-b', 'tests'])
@@ -78,6 +79,16 @@ if (only === 'bench') {
 for (const failure of failures) say(`FAILED ${failure}\n`)
 process.stdout.write(`tests: ${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped\n`)
 process.exit(counts.failed > 0 ? 1 : 0)
+
+/** What the machine lacks fails the part that needs it, in words. */
+async function withTools(run) {
+  try {
+    await run()
+  } catch (error) {
+    failures.push(error.message)
+    counts.failed += 1
+  }
+}
 
 function runChecks() {
   for (const [name, args] of CHECKS) runNode(name, args)

@@ -29,7 +29,9 @@ describe('numbers that no phrase of a dose holds', () => {
     ['We take four breaths here.', 'four breaths', { reps: at(4), repUnit: 'breath' as const }],
     ['Seven, on each leg.', 'Seven', { reps: at(7), perSide: true }],
   ])('%s', (said, text, dose) => {
-    expect(numbersIn(said)[0]).toMatchObject({ text, dose, steps: null })
+    const [found] = numbersIn(said)
+    expect(found).toMatchObject({ dose, steps: null })
+    expect(found?.text).toContain(text)
   })
 
   it('leaves alone what a phrase of a dose holds', () => {
@@ -40,8 +42,14 @@ describe('numbers that no phrase of a dose holds', () => {
     if (!known) throw new Error('no number')
     const phrase = { ...known, offset: 0, end: speech.text.indexOf(',') }
     const single = findLooseNumbers(speech, [phrase]).filter(({ steps }) => !steps)
-    expect(single.map(({ quote }) => quote.text)).toEqual(['fifteen'])
+    expect(single.map(({ quote }) => quote.text)).toEqual(['and then fifteen'])
   })
+})
+
+it('quotes the clause around a number, where that is short and stands in one line', () => {
+  const long = 'that we have been promising each other since the very first week of all this '
+  expect(numbersIn('Push up, and do eights today, no more.')[0]?.text).toBe('and do eights today')
+  expect(numbersIn(`Push up ${long}eight ${long}.`)[0]?.text).toBe('eight')
 })
 
 describe('numbers that belong together', () => {
