@@ -2,9 +2,10 @@
 import type { Prescription, Range } from '../../shared/log-sheet.ts'
 import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told as toldIn } from './dose-option.ts'
 import type { DoseCase, DoseOption } from './dose-option.ts'
+import type { DoseHit } from './find-dose-hits.ts'
 import { stemOf } from './tie-sayings.ts'
 import type { Told } from './gather-sayings.ts'
-import { AMOUNT_KINDS, fieldsIn } from './mark-sayings.ts'
+import { AMOUNT_KINDS, fieldsIn, SAID_BEFORE } from './mark-sayings.ts'
 import type { AmountKind } from './mark-sayings.ts'
 import { plainWords } from './split-speech.ts'
 import { COUNTS_NO_SECONDS } from './words/en/saying-words.ts'
@@ -13,7 +14,8 @@ import { COUNTS_NO_SECONDS } from './words/en/saying-words.ts'
 export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): DoseOption[] {
   const { told, ruled, scheme } = asked
   const answers = new Answers()
-  for (const one of told) addAmounts(asked, answers, one)
+  const taken = takenBack(told)
+  for (const one of told) if (!taken.some((value) => saysOf(one.saying.hit, value))) addAmounts(asked, answers, one)
   addSpans(asked, answers)
   const kind = ruled ? amountKindOf(ruled) : null
   const value = kind === null ? null : (ruled?.[kind] ?? null)
@@ -30,6 +32,26 @@ export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): D
       ...(scheme ? [`none in ${scheme}`] : []),
     ],
   )
+}
+
+/** "I said ten earlier, make that eight": where both are of the exercise, nobody means ten. */
+function takenBack(all: readonly Told[]): Range[] {
+  return all.flatMap(({ saying }) => {
+    const { reps } = saying.hit.dose
+    if (!saying.marks.includes(SAID_BEFORE) || reps === null || reps === 'max') return []
+    const isPutRight = all.some(({ owned, saying: { hit } }) => {
+      const gap = hit.offset - saying.hit.end
+      return owned && hit.corrects && gap >= 0 && gap <= NEAR_CHARACTERS && !saysOf(hit, reps)
+    })
+    return isPutRight ? [reps] : []
+  })
+}
+
+function saysOf({ dose }: DoseHit, value: Range): boolean {
+  return AMOUNT_KINDS.some((kind) => {
+    const own = dose[kind]
+    return own !== null && own !== 'max' && own.min === value.min && own.max === value.max
+  })
 }
 
 function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
@@ -107,6 +129,7 @@ function marksOfAmount(
   marks.push(...asBefore(option, before, asked.scheme))
   for (const movement of teaching.entry?.movements ?? []) marks.push(`${movement} ${name}`)
   marks.push(`called ${stemOf(teaching.name.split(' ').at(-1) ?? '')} ${name}`)
+  if (toldIn(rows).some(({ saying }) => saying.marks.includes(SAID_BEFORE))) marks.push(SAID_BEFORE)
   if (still) marks.push(`still ${name}`)
   if (teaching.entry) marks.push(`known ${name}`)
   if (teaching.entry?.still === true) marks.push(`known still ${name}`)

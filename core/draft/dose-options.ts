@@ -1,11 +1,12 @@
 /** The questions that make a dose: how much, how long held, how often, on each side, how long between. */
+import { readDose } from '../dose/read-dose.ts'
 import { amountOptions } from './amount-options.ts'
 import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told } from './dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
 import type { Told } from './gather-sayings.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
-import { AGAIN_BEHIND, REST_WORDS, SETS_AS_THEY_COME, SIDE_WORD } from './words/en/saying-words.ts'
+import { AGAIN_BEHIND, BACK_TO_OTHER, REST_WORDS, SETS_AS_THEY_COME, SIDE_WORD } from './words/en/saying-words.ts'
 
 /** The questions of one exercise. */
 export class DoseOptions {
@@ -61,7 +62,7 @@ export class DoseOptions {
     if (returns > 0 && returns < MOST_RETURNS) addCount(returns + 1, 'returns', String(returns))
     for (const { saying } of told(amount?.rows ?? []))
       if (saying.hit.steps) addCount(saying.hit.steps.values.length, 'steps', 'so many')
-    for (const [mark, sets] of this.#setsAsTheyCome()) addCount(sets, 'as they come', mark)
+    for (const [mark, sets] of this.#setsAsTheyCome(amount)) addCount(sets, 'as they come', mark)
     const ruledKey = ruled?.sets ? keyOf('sets', ruled.sets) : ''
     if (ruled?.sets) answers.add('sets', ruled.sets, { how: 'ruled', told: null, marks: ['alone'] })
     const of = String(amount?.kind)
@@ -91,8 +92,9 @@ export class DoseOptions {
   #addSets(answers: Answers, one: Told, amount: DoseOption | null): void {
     const { hit } = one.saying
     const { sets, reps } = hit.dose
-    const isAmount = told(amount?.rows ?? []).includes(one)
-    const gaps = told(amount?.rows ?? []).map(({ saying }) => hit.sentence - saying.hit.sentence)
+    const amounts = ownOf(told(amount?.rows ?? []))
+    const isAmount = amounts.includes(one)
+    const gaps = amounts.map(({ saying }) => hit.sentence - saying.hit.sentence)
     const gap = gaps.toSorted((a, b) => Math.abs(a) - Math.abs(b))[0]
     const marks = [...(isAmount ? ['with amount'] : []), ...(gap === undefined ? [] : [`gap ${gapOf(gap)}`])]
     if (sets) answers.add('sets', sets, { how: 'said', told: one, marks })
@@ -101,12 +103,16 @@ export class DoseOptions {
   }
 
   /** "Second set", "another ten", "once more": how it was told, and how many sets there are by then. */
-  #setsAsTheyCome(): [string, number][] {
+  #setsAsTheyCome(amount: DoseOption | null): [string, number][] {
     const { speech, teaching } = this.#case
     return teaching.spans.flatMap((span, index): [string, number][] => {
-      const said = speech.text.slice(span.offset, span.end)
+      const all = speech.text.slice(span.offset, span.end)
+      const said = index === 0 ? (all.split(BACK_TO_OTHER)[0] ?? all) : all
       const where = index === 0 ? 'main' : 'return'
-      const found = SETS_AS_THEY_COME.filter(([, pattern]) => pattern.test(said))
+      const found = SETS_AS_THEY_COME.filter(([, pattern]) => {
+        const match = pattern.exec(said)
+        return match !== null && !isOfOther(said.slice(match.index + match[0].length), amount)
+      })
       const isAgain = index === 0 && AGAIN_BEHIND.test(speech.text.slice(span.end, span.end + AGAIN_CHARACTERS))
       return [
         ...found.map(([name, , sets]): [string, number] => [`${name} ${where}`, sets]),
@@ -175,6 +181,21 @@ const MANY = 3
 const MOST_SETS = 6
 const MOST_RETURNS = 5
 const AGAIN_CHARACTERS = 90
+
+/** Those of its own, where there are any. */
+function ownOf(all: readonly Told[]): readonly Told[] {
+  const own = all.filter(({ owned, place }) => owned || place === 'main')
+  return own.length > 0 ? own : all
+}
+
+/** "One more set of ten" is none of an exercise that is done eight times. */
+function isOfOther(behind: string, amount: DoseOption | null): boolean {
+  const number = /^ of ([a-z]+|\d+)\b/i.exec(behind)?.[1]
+  const said = number === undefined ? null : (readDose(`${number} reps`)?.reps ?? null)
+  const value = amount?.value ?? null
+  if (said === null || said === 'max' || value === null || typeof value !== 'object') return false
+  return said.min !== value.min || said.max !== value.max
+}
 
 function withAmount(one: Told, amount: DoseOption | null): string[] {
   return amount?.rows.some((row) => row.told === one) === true ? ['with amount'] : []

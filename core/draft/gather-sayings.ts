@@ -2,7 +2,7 @@
 import type { DoseHit } from './find-dose-hits.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { Owning } from './find-owners.ts'
-import { AMOUNT_KINDS, markSayings } from './mark-sayings.ts'
+import { AMOUNT_KINDS, markSayings, saysAmountOf } from './mark-sayings.ts'
 import type { Saying } from './mark-sayings.ts'
 import type { TextSpan } from './place-spans.ts'
 import type { Speech } from './read-speech.ts'
@@ -79,7 +79,7 @@ export class SayingFinder {
         const where = placeOf(one, asked)
         const meant = given.get(one)
         const owned = meant !== undefined
-        const ties = owned || where === 'main' ? [] : tiesOf(one, asked)
+        const ties = where === 'main' ? [] : tiesOf(one, asked)
         const marks = [...placeMarks(one, where, owned, asked), ...ties, ...(shared.has(one) ? ['common'] : [])]
         return { saying: meant ? { ...one, hit: meant } : one, place: where, owned, marks }
       })
@@ -205,6 +205,10 @@ function placeMarks(
   { speech, main }: AskedFor,
 ): string[] {
   const marks: string[] = [where, `${where} ${owned ? 'owned' : 'not owned'}`]
+  const whose = `${where} ${owned ? 'owned' : 'not owned'}`
+  if (hit.dose.sets !== null && saysAmountOf(hit.dose)) marks.push(`whole ${whose}`)
+  if (hit.corrects) marks.push(`corrects ${whose}`)
+  if (!hit.bare && saysAmountOf(hit.dose)) marks.push(`sure ${whose}`)
   if (hit.bare) marks.push(`bare ${where}`)
   if (hit.loose) marks.push(`loose ${where}`)
   if (hit.forAll) marks.push(`said for all ${where}`)

@@ -3,7 +3,7 @@ import type { Prescription } from '../../shared/log-sheet.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
-import { HELD_SENTENCE, NUMBER_TAKEN_BACK, WILL_DO } from './words/en/saying-words.ts'
+import { HELD_SENTENCE, NUMBER_TAKEN_BACK, SAID_EARLIER, WILL_DO } from './words/en/saying-words.ts'
 
 export const AMOUNT_KINDS = ['reps', 'distanceM', 'workSeconds', 'holdSeconds'] as const
 export type AmountKind = (typeof AMOUNT_KINDS)[number]
@@ -37,6 +37,9 @@ export function markSayings(speech: Speech, hits: readonly DoseHit[]): Saying[] 
     const marks = [...marksOfKind(hit), ...marksOfPlace(speech, hit)]
     if (next) marks.push(`followed ${next.offset - hit.end < NEAR ? 'near' : 'later'}`)
     if (next && NUMBER_TAKEN_BACK.test(between)) marks.push('taken back')
+    const isEarlier =
+      next && SAID_EARLIER.test(plainWords(speech.text.slice(Math.max(0, hit.offset - SAID_REACH), hit.offset)))
+    if (isEarlier) marks.push(SAID_BEFORE)
     if (instead) marks.push('instead')
     return { hit, marks, instead }
   })
@@ -55,7 +58,11 @@ function neighbour(hits: readonly DoseHit[], index: number, step: 1 | -1): DoseH
   return null
 }
 
+/** Said before, and another number follows. */
+export const SAID_BEFORE = 'said before'
+
 /** Characters. */
+const SAID_REACH = 40
 const REACH = 120
 const NEAR = 40
 

@@ -44,6 +44,10 @@ export const NUMBER_LINKS: readonly (readonly [string, RegExp])[] = [
 export const NUMBER_TAKEN_BACK =
   /\b(?:no|nah|actually|sorry|make (?:it|that|them|those)|call it|lets say|well say|rather|hang on|hmm|forget|just the|only|i said|i told|i know|instead|kind|greedy|scrap|scratch|change|too (?:many|much|long)|its)\b/
 
+/** In front of a number: it was said or written before, and holds no more where another follows. */
+export const SAID_EARLIER =
+  /\b(?:i|we|it|board|sheet|card|plan|list)(?: know i| know we)? (?:said|says|told (?:you|them)|wrote|had|put|promised|planned)(?: (?:it|was|would|be|down|you|for|the|a)){0,3}$/
+
 /** Right behind a number: it is what is done. */
 export const WILL_DO = /\b(?:enough|plenty|loads|will do|then|instead|today)\b/
 
@@ -78,6 +82,9 @@ export const SETS_AS_THEY_COME: readonly (readonly [string, RegExp, number])[] =
   ['third', /\b(?:third|3rd) (?:set|lot|go|round|time|one|turn)\b|\b(?:set|round) (?:three|3)\b/i, 3],
   ['fourth', /\b(?:fourth|4th) (?:set|lot|go|round|time|one)\b|\b(?:set|round) (?:four|4)\b/i, 4],
 ]
+
+/** From here on another exercise is meant. */
+export const BACK_TO_OTHER = /\bback to (?:the|those|your|our)\b/i
 
 /** Said right behind a teaching: once more. */
 export const AGAIN_BEHIND = /^[^.!?\v]{0,60}\b(?:again|once more|one more time)\b/i
