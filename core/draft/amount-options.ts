@@ -7,6 +7,7 @@ import { stemOf } from './tie-sayings.ts'
 import type { Told } from './gather-sayings.ts'
 import { AMOUNT_KINDS, fieldsIn, SAID_BEFORE } from './mark-sayings.ts'
 import type { AmountKind } from './mark-sayings.ts'
+import { across } from './join-ranges.ts'
 import { plainWords } from './split-speech.ts'
 import { COUNTS_NO_SECONDS } from './words/en/saying-words.ts'
 
@@ -176,9 +177,4 @@ function isInterval({ saying }: Told): boolean {
 function linkOf(between: string | null): string {
   if (between === null) return 'far'
   return ['up to', 'or', 'then', 'if', 'level', 'group'].find((word) => ` ${between} `.includes(` ${word} `)) ?? 'near'
-}
-
-function across(a: Range, b: Range): Range {
-  const values = [a.min, a.max, b.min, b.max].filter((value) => value !== null)
-  return { min: Math.min(...values), max: Math.max(...values) }
 }

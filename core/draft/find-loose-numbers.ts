@@ -5,16 +5,7 @@ import type { DoseHit } from './find-dose-hits.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Speech } from './read-speech.ts'
 import type { Piece } from './split-speech.ts'
-import {
-  ANY_NUMBER,
-  NUMBER_LINKS,
-  ONES,
-  OTHER_NUMBERS,
-  SET_UNITS,
-  SIDE_BEHIND,
-  TEENS,
-  TENS,
-} from './words/en/saying-words.ts'
+import { ANY_NUMBER, NUMBER_LINKS, NUMBER_VALUES, SET_UNITS, SIDE_BEHIND } from './words/en/saying-words.ts'
 
 type Unit = 'none' | 'seconds' | 'minutes' | 'metres' | 'breaths' | 'sets'
 
@@ -155,10 +146,8 @@ function fieldsOf(unit: Unit, min: number, max: number): Partial<Prescription> {
 function valueOf(said: string): number | null {
   const word = said.toLowerCase().replace('-', ' ')
   if (/^\d+$/.test(word)) return Number(word)
-  const [first = '', second] = word.split(' ')
-  if (ONES.includes(first)) return ONES.indexOf(first) + 1
-  if (TEENS.includes(first)) return TEENS.indexOf(first) + 10
-  if (TENS.includes(first))
-    return (TENS.indexOf(first) + 2) * 10 + (second === undefined ? 0 : ONES.indexOf(second) + 1)
-  return OTHER_NUMBERS[word] ?? null
+  const whole = NUMBER_VALUES[word]
+  if (whole !== undefined) return whole
+  const [tens, ones] = word.split(' ').map((one) => NUMBER_VALUES[one])
+  return tens === undefined || ones === undefined ? null : tens + ones
 }

@@ -5,6 +5,7 @@ import type { Owning } from './find-owners.ts'
 import { AMOUNT_KINDS, markSayings, saysAmountOf } from './mark-sayings.ts'
 import type { Saying } from './mark-sayings.ts'
 import type { TextSpan } from './place-spans.ts'
+import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
 import { stemOf, tiesOf } from './tie-sayings.ts'
@@ -43,12 +44,12 @@ export class SayingFinder {
     const sentences = new Map<number, ToldSentence>()
     this.#placed = sayings.map((saying) => place(speech, saying, owning, sentences))
     this.#far = this.#placed.filter((one) => !one.hit.loose && (one.inside === null || isForMany(one)))
-    for (const one of this.#placed) if (!one.hit.steps) add(this.#at, one.hit.offset, one)
+    for (const one of this.#placed) if (!one.hit.steps) pushTo(this.#at, one.hit.offset, one)
     for (const one of this.#placed)
       for (const teaching of new Set(
         [...one.inSentence, ...(one.lastBefore ? [one.lastBefore] : [])].flatMap((near) => near.teaching ?? []),
       ))
-        add(this.#named, teaching, one)
+        pushTo(this.#named, teaching, one)
     this.#starts = owning.teachings.flatMap(({ spans: [main] }) => main?.offset ?? []).toSorted((a, b) => a - b)
   }
 
@@ -105,12 +106,6 @@ const LONGEST_GAP = 600
 /** What is announced holds for so long; rounds are told so long behind the start at most. */
 const ANNOUNCED_MS = 60 * 60_000
 const ROUNDS_MS = 400_000
-
-function add<Key, One>(map: Map<Key, One[]>, key: Key, one: One): void {
-  const known = map.get(key)
-  if (known) known.push(one)
-  else map.set(key, [one])
-}
 
 /** Those said from one time to another. */
 function within(placed: readonly PlacedSaying[], fromMs: number, toMs: number): PlacedSaying[] {
@@ -204,8 +199,8 @@ function placeMarks(
   owned: boolean,
   { speech, main }: AskedFor,
 ): string[] {
-  const marks: string[] = [where, `${where} ${owned ? 'owned' : 'not owned'}`]
   const whose = `${where} ${owned ? 'owned' : 'not owned'}`
+  const marks: string[] = [where, whose]
   if (hit.dose.sets !== null && saysAmountOf(hit.dose)) marks.push(`whole ${whose}`)
   if (hit.corrects) marks.push(`corrects ${whose}`)
   if (!hit.bare && saysAmountOf(hit.dose)) marks.push(`sure ${whose}`)

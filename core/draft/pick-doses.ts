@@ -5,6 +5,8 @@ import type { Prescription, Quote, Range } from '../../shared/log-sheet.ts'
 import { amountKindOf, keyOf, told } from './dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
 import { DoseOptions } from './dose-options.ts'
+import type { DoseHit } from './find-dose-hits.ts'
+import type { Told } from './gather-sayings.ts'
 import { AMOUNT_KINDS } from './mark-sayings.ts'
 import { OptionScale } from './weigh-options.ts'
 import type { Chosen } from './weigh-options.ts'
@@ -41,7 +43,7 @@ function pick(asked: DoseCase, before: readonly DoseOption[], scale: OptionScale
 const NONE: DoseOption = { key: '', kind: null, value: null, marks: [], rows: [] }
 
 /** The dose as picked, on the one by rules, which keeps what nobody asks for: tempo, load, effort, scheme. */
-function doseOf({ ruled }: DoseCase, picked: PickedDose): Prescription | null {
+function doseOf({ ruled, told: all }: DoseCase, picked: PickedDose): Prescription | null {
   const { amount, hold, sets, sides, rest } = picked
   const { kind, value } = amount.option
   const amountKind = AMOUNT_KINDS.find((one) => one === kind)
@@ -53,7 +55,9 @@ function doseOf({ ruled }: DoseCase, picked: PickedDose): Prescription | null {
   const isHeld = amountKind === 'holdSeconds'
   const holdSeconds = isHeld ? base.holdSeconds : rangeOf(hold.option)
   const restSeconds = rangeOf(rest.option)
-  const said = quotesOf(ruled, isRuled, [amount.option, sets.option, ...(isHeld ? [] : [hold.option]), rest.option])
+  const kept = isRuled && ruled ? ruled.said : []
+  const answers = [amount.option, sets.option, ...(isHeld ? [] : [hold.option]), rest.option]
+  const said = [...quotesOf(kept, isRuled ? answers.slice(1) : answers), ...(isRuled ? [] : quotesOfRest(base, all))]
   const shares = [amount, sets, sides, ...(isHeld ? [] : [hold])].map(({ share }) => share)
   const { restBetween } = ruled ?? {}
   return {
@@ -64,7 +68,7 @@ function doseOf({ ruled }: DoseCase, picked: PickedDose): Prescription | null {
     holdPer: holdSeconds === null ? null : isHeld ? (base.holdPer ?? 'set') : 'rep',
     restSeconds,
     restBetween: restSeconds === null ? null : (restBetween ?? restBetweenOf(rest.option)),
-    said,
+    said: said.filter((quote, index) => said.findIndex((other) => isSame(other, quote)) === index),
     ...doubtsOf(base, picked),
     origin: 'draft',
     state: 'proposed',
@@ -76,7 +80,7 @@ function doseOf({ ruled }: DoseCase, picked: PickedDose): Prescription | null {
 /** An amount or sets hardly likelier than others are not sure; the words of the others are shown. */
 function doubtsOf({ unsure, why }: Prescription, { amount, sets }: PickedDose): Pick<Prescription, 'unsure' | 'why'> {
   const doubtful = [amount, sets].filter(({ share }) => share < LEAST_SURE)
-  const others = doubtful.flatMap(({ second }) => told(second?.rows ?? []).at(-1)?.saying.hit.quote ?? [])
+  const others = doubtful.flatMap(({ second }) => (second && sayingOf(second)?.quote) ?? [])
   return {
     unsure: unsure || doubtful.length > 0,
     why: [...why, ...others.map(({ text, atMs }) => `Perhaps "${text}" is meant (${formatClock(atMs)}).`)],
@@ -98,9 +102,9 @@ function withAmount(
   ruled: Prescription | null,
   kind: (typeof AMOUNT_KINDS)[number],
   value: Range | 'max',
-  { rows }: DoseOption,
+  option: DoseOption,
 ): Prescription {
-  const from = told(rows).at(-1)?.saying.hit
+  const from = sayingOf(option)
   const values = from?.steps?.values
   const isLadder = kind === 'reps' && values !== undefined && values.length > 2
   const window = value === 'max' ? (from?.dose.workSeconds ?? ruled?.workSeconds ?? null) : null
@@ -116,18 +120,29 @@ function withAmount(
   })
 }
 
-/** The words of the dose: of the amount first, then of what else was picked; those by rules stay where they say what is kept. */
-function quotesOf(ruled: Prescription | null, isRuled: boolean, options: readonly DoseOption[]): Quote[] {
-  const kept = isRuled && ruled ? ruled.said : []
-  const picked = options.flatMap((option, index) => {
-    const sayings = told(option.rows)
-    const isThere = sayings.some(({ saying }) => kept.some((quote) => isSame(quote, saying.hit.quote)))
-    if (isThere || (index === 0 && isRuled)) return []
-    const one = sayings.findLast(({ owned }) => owned) ?? sayings.at(-1)
-    return one ? [one.saying.hit.quote] : []
+/** The words of the dose: those by rules where its amount stands, then of each answer picked. */
+function quotesOf(kept: readonly Quote[], options: readonly DoseOption[]): Quote[] {
+  const picked = options.flatMap((option) => {
+    const isThere = told(option.rows).some(({ saying }) => kept.some((quote) => isSame(quote, saying.hit.quote)))
+    return isThere ? [] : (sayingOf(option)?.quote ?? [])
   })
-  const all = [...kept, ...picked]
-  return all.filter((quote, index) => all.findIndex((other) => isSame(other, quote)) === index)
+  return [...kept, ...picked]
+}
+
+/** The words of what is kept of the dose by rules besides its amount. */
+function quotesOfRest(dose: Prescription, all: readonly Told[]): Quote[] {
+  return all.flatMap(({ saying: { hit } }) => {
+    const isKept = KEPT.some((field) => dose[field] !== null && hit.dose[field] === dose[field])
+    return isKept ? [hit.quote] : []
+  })
+}
+
+const KEPT = ['tempo', 'load', 'effort', 'frequency', 'progression'] as const
+
+/** The saying that stands for an answer: the last of those given to the exercise, else the last of all. */
+function sayingOf({ rows }: DoseOption): DoseHit | null {
+  const sayings = told(rows)
+  return (sayings.findLast(({ owned }) => owned) ?? sayings.at(-1))?.saying.hit ?? null
 }
 
 function isSame(a: Quote, b: Quote): boolean {

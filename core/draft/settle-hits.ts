@@ -5,6 +5,7 @@ import { readDose } from '../dose/read-dose.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { quotePiece } from './quote-piece.ts'
 import type { Speech } from './read-speech.ts'
+import { across } from './join-ranges.ts'
 import { plainWords } from './split-speech.ts'
 import {
   DOWNWARD,
@@ -178,11 +179,6 @@ function fromTo(first: Prescription, second: Prescription): Prescription | null 
   if (later === null) return null
   if (first.holdSeconds !== null) return { ...first, sets, holdSeconds: across(first.holdSeconds, later) }
   return first.workSeconds === null ? null : { ...first, sets, workSeconds: across(first.workSeconds, later) }
-}
-
-function across(a: Range, b: Range): Range {
-  const values = [a.min, a.max, b.min, b.max].filter((value) => value !== null)
-  return { min: Math.min(...values), max: Math.max(...values) }
 }
 
 function withDose(speech: Speech, hit: DoseHit, end: number, dose: Prescription): DoseHit {

@@ -4,7 +4,7 @@ import type { Saying } from './mark-sayings.ts'
 import { DOSE_WEIGHTS } from './words/en/dose-weights.ts'
 
 /** Weights of marks for one question: those of an answer, and those of each way it is told. */
-export interface QuestionWeights {
+interface QuestionWeights {
   option: ReadonlyMap<string, number>
   rows: ReadonlyMap<string, ReadonlyMap<string, number>>
 }

@@ -8,6 +8,7 @@ import { projectRoot } from '../../server/setup/project-root.ts'
 import { CUE_KINDS } from '../../shared/log-sheet.ts'
 import { cueExamples } from './cue-examples.ts'
 import type { CueExample } from './cue-examples.ts'
+import { descend } from './descend.ts'
 import { writeSigns } from './write-signs.ts'
 
 const KINDS = ['none', ...CUE_KINDS] as const
@@ -35,11 +36,10 @@ function fit(examples: readonly CueExample[]): Weights {
     weight,
   }))
   const weights = new Float64Array(names.length * KINDS.length)
-  const squares = new Float64Array(weights.length).fill(1e-6)
   const ridge = Float64Array.from(weights, (_, index) =>
     names[Math.floor(index / KINDS.length)] === 'bias' ? BIAS_RIDGE : RIDGE,
   )
-  for (let step = 0; step < STEPS; step++) {
+  descend(weights, { steps: STEPS, rate: RATE }, () => {
     const slope = weights.map((weight, index) => weight * (ridge[index] ?? RIDGE))
     for (const { at, wanted, weight } of rows) {
       const likely = likelihoods(at, weights)
@@ -47,13 +47,8 @@ function fit(examples: readonly CueExample[]): Weights {
         for (let kind = 0; kind < KINDS.length; kind++)
           slope[index + kind] = (slope[index + kind] ?? 0) + weight * ((likely[kind] ?? 0) - (wanted[kind] ?? 0))
     }
-    for (let index = 0; index < weights.length; index++) {
-      const down = slope[index] ?? 0
-      const square = (squares[index] ?? 0) + down * down
-      squares[index] = square
-      weights[index] = (weights[index] ?? 0) - (RATE * down) / Math.sqrt(square)
-    }
-  }
+    return slope
+  })
   return new Map(
     names.map((name, index) => [name, [...weights.slice(index * KINDS.length, (index + 1) * KINDS.length)]]),
   )

@@ -22,6 +22,7 @@ import { plain } from '../core/draft/spoken-class.ts'
 import { annotatedClasses } from './annotated-classes.ts'
 import type { AnnotatedClass, AnnotatedDose, AnnotatedExercise } from './annotated-classes.ts'
 import { breaksApart } from './weigh-gaps.ts'
+import { descend } from './descend.ts'
 
 /** One exercise with its annotated dose; null = none. */
 interface DosedCase {
@@ -171,8 +172,7 @@ function fit(asked: readonly Asked[]): Map<string, number> {
     })),
   )
   const weights = new Float64Array(names.length)
-  const squares = new Float64Array(names.length).fill(1e-6)
-  for (let step = 0; step < STEPS; step++) {
+  descend(weights, { steps: STEPS, rate: RATE }, () => {
     const slope = weights.map((weight) => weight * RIDGE)
     for (const rows of data) {
       const odds = rows.map(({ at }) => Math.exp(at.reduce((sum, index) => sum + (weights[index] ?? 0), 0)))
@@ -184,12 +184,8 @@ function fit(asked: readonly Asked[]): Map<string, number> {
         for (const feature of at) slope[feature] = (slope[feature] ?? 0) + miss
       })
     }
-    slope.forEach((down, index) => {
-      const square = (squares[index] ?? 0) + down * down
-      squares[index] = square
-      weights[index] = (weights[index] ?? 0) - (RATE * down) / Math.sqrt(square)
-    })
-  }
+    return slope
+  })
   return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
 }
 

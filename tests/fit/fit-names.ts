@@ -14,6 +14,7 @@ import { plain } from '../core/draft/spoken-class.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass } from './known-classes.ts'
 import { breaksApart } from './weigh-gaps.ts'
+import { descend } from './descend.ts'
 
 /** One teaching: its choices, those right among them; none right = nobody names it. */
 interface NamedTeaching {
@@ -78,8 +79,7 @@ function fit(teachings: readonly NamedTeaching[]): NameTable {
   }))
   // the first weight is that of nobody naming it
   const weights = new Float64Array(names.length + 1)
-  const squares = new Float64Array(names.length + 1).fill(1e-6)
-  for (let step = 0; step < STEPS; step++) {
+  descend(weights, { steps: STEPS, rate: RATE }, () => {
     const slope = weights.map((weight, index) => (index === 0 ? 0 : weight * RIDGE))
     for (const { rows, named } of data) {
       const odds = rows.map(({ at }) => Math.exp(at.reduce((sum, index) => sum + (weights[index] ?? 0), 0)))
@@ -93,12 +93,8 @@ function fit(teachings: readonly NamedTeaching[]): NameTable {
       })
       slope[0] = (slope[0] ?? 0) + none / all - (named ? 0 : 1)
     }
-    slope.forEach((down, index) => {
-      const square = (squares[index] ?? 0) + down * down
-      squares[index] = square
-      weights[index] = (weights[index] ?? 0) - (RATE * down) / Math.sqrt(square)
-    })
-  }
+    return slope
+  })
   return {
     weights: new Map(names.map((name, index) => [name, weights[index + 1] ?? 0])),
     nobody: weights[0] ?? 0,

@@ -1,4 +1,5 @@
 /** Fits how much each feature of a sentence speaks for what is sought there, and writes such weights as source. */
+import { descend } from './descend.ts'
 
 /** A class of which each sentence has its features and whether it is sought; null = tells nothing. */
 export interface MarkedSentences {
@@ -43,8 +44,7 @@ function fitSentences(classes: readonly MarkedSentences[]): Map<string, number> 
     sought,
   }))
   const weights = new Float64Array(names.length)
-  const squares = new Float64Array(names.length).fill(1e-6)
-  for (let step = 0; step < STEPS; step++) {
+  descend(weights, { steps: STEPS, rate: RATE }, () => {
     const slope = weights.map((weight) => weight * RIDGE)
     for (const { at, sought } of rows) {
       let sum = 0
@@ -52,12 +52,8 @@ function fitSentences(classes: readonly MarkedSentences[]): Map<string, number> 
       const miss = (1 / (1 + Math.exp(-sum)) - sought) * (sought === 1 ? MISSED_COST : 1)
       for (const index of at) slope[index] = (slope[index] ?? 0) + miss
     }
-    slope.forEach((down, index) => {
-      const square = (squares[index] ?? 0) + down * down
-      squares[index] = square
-      weights[index] = (weights[index] ?? 0) - (RATE * down) / Math.sqrt(square)
-    })
-  }
+    return slope
+  })
   return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
 }
 
@@ -71,7 +67,8 @@ export function writeKinds(weights: Readonly<Record<'whole' | 'short', ReadonlyM
   return (['whole', 'short'] as const).map((kind) => `  ${kind}: {\n${writeSides(weights[kind])}\n  },`).join('\n')
 }
 
-function writeSides(weights: ReadonlyMap<string, number>): string {
+/** Weights as source: those for all speech, and those for speech with and without marks. */
+export function writeSides(weights: ReadonlyMap<string, number>): string {
   const sides = ['always', 'marked', 'plain'].map((side) => {
     const rows = new Map<string, string[]>()
     for (const [name, weight] of weights) {

@@ -8,6 +8,8 @@ import { START_WEIGHTS } from '../../core/draft/words/en/start-weights.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { fitClasses } from './class-starts.ts'
 import type { FitClass } from './class-starts.ts'
+import { descend } from './descend.ts'
+import { writeSides } from './fit-sentences.ts'
 
 /** Every feature twice: for all speech, and for speech with or without marks; so each kind of speech learns from the other. */
 function sided(features: readonly string[], unpunctuated: boolean): string[] {
@@ -44,21 +46,15 @@ function fit(classes: readonly FitClass[], kept: ReadonlyMap<string, number> = n
     weight,
   }))
   const weights = new Float64Array(names.length)
-  const squares = new Float64Array(names.length).fill(1e-6)
-  for (let step = 0; step < STEPS; step++) {
-    const slope = new Float64Array(names.length)
+  descend(weights, { steps: STEPS, rate: RATE }, () => {
+    const slope = weights.map((weight) => weight * RIDGE)
     for (const { at, from, start, weight } of rows) {
       const sum = at.reduce((all, index) => all + (weights[index] ?? 0), from)
       const miss = (1 / (1 + Math.exp(-sum)) - (start ? 1 : 0)) * (start ? START_COST : 1) * weight
       for (const index of at) slope[index] = (slope[index] ?? 0) + miss
     }
-    names.forEach((_, index) => {
-      const down = (slope[index] ?? 0) + RIDGE * (weights[index] ?? 0)
-      const square = (squares[index] ?? 0) + down * down
-      squares[index] = square
-      weights[index] = (weights[index] ?? 0) - (RATE * down) / Math.sqrt(square)
-    })
-  }
+    return slope
+  })
   return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
 }
 
@@ -98,18 +94,6 @@ function showApart(classes: readonly FitClass[]): void {
 }
 
 function write(weights: ReadonlyMap<string, number>): void {
-  const sides = ['always', 'marked', 'plain'].map((side) => {
-    const rows = new Map<string, string[]>()
-    for (const [name, weight] of weights) {
-      if (!name.startsWith(`${side} `) || Math.abs(weight) < 0.05) continue
-      const key = weight.toFixed(1)
-      rows.set(key, [...(rows.get(key) ?? []), name.slice(side.length + 1)])
-    }
-    const lines = [...rows]
-      .sort(([a], [b]) => Number(b) - Number(a))
-      .map(([weight, features]) => `    [${weight}, ${JSON.stringify(features.sort().join('|'))}],`)
-    return `  ${side}: [\n${lines.join('\n')}\n  ],`
-  })
   const text = `/**
  * What each feature of start-features.ts adds to the log of the odds that a name starts an exercise: in all speech, and in
  * speech with and without punctuation. Fitted by tests/fit/fit-starts.ts, not by hand.
@@ -117,7 +101,7 @@ function write(weights: ReadonlyMap<string, number>): void {
 type Rows = readonly (readonly [weight: number, features: string])[]
 
 export const START_WEIGHTS: Readonly<Record<'always' | 'marked' | 'plain', Rows>> = {
-${sides.join('\n')}
+${writeSides(weights)}
 }
 `
   writeFileSync(path.join(projectRoot(), 'core/draft/words/en/start-weights.ts'), text)

@@ -3,6 +3,7 @@ import { clauseSigns } from '../../core/draft/break-features.ts'
 import type { BreakTable } from '../../core/draft/weigh-breaks.ts'
 import { breakExamples } from './break-examples.ts'
 import type { BreakExample } from './break-examples.ts'
+import { descend } from './descend.ts'
 
 /** What tells of two words or more must come more often than what tells of one. */
 const LEAST_OFTEN = 2
@@ -34,8 +35,7 @@ export function fitBreaks(examples: readonly BreakExample[]): BreakTable {
     weight,
   }))
   const weights = new Float64Array(names.length * 2)
-  const squares = new Float64Array(weights.length).fill(1e-6)
-  for (let step = 0; step < STEPS; step++) {
+  descend(weights, { steps: STEPS, rate: RATE }, () => {
     const slope = weights.map((weight) => weight * RIDGE)
     for (const { at, comma, stop, weight } of rows) {
       let sumComma = 0
@@ -53,12 +53,8 @@ export function fitBreaks(examples: readonly BreakExample[]): BreakTable {
         slope[index + 1] = (slope[index + 1] ?? 0) + missStop
       }
     }
-    slope.forEach((down, index) => {
-      const square = (squares[index] ?? 0) + down * down
-      squares[index] = square
-      weights[index] = (weights[index] ?? 0) - (RATE * down) / Math.sqrt(square)
-    })
-  }
+    return slope
+  })
   return new Map(
     names.flatMap((name, at) => {
       const [comma, stop] = [rounded(weights[at * 2] ?? 0), rounded(weights[at * 2 + 1] ?? 0)]

@@ -12,6 +12,8 @@ interface Described {
   for?: string
   kit?: readonly string[]
   says: string
+  /** The tagger leaves out what tells it, so all that is said is one cue. */
+  whole?: true
   needs: readonly HazardSlug[]
 }
 
@@ -26,6 +28,7 @@ const DESCRIBED: readonly Described[] = [
     for: 'older-adults',
     kit: ['chair'],
     says: 'Cross your arms, feet back. Rise up out of the chair, then sit down with control.',
+    whole: true,
     needs: ['fall-risk', 'breath-hold', 'dizziness-rise'],
   },
   {
@@ -201,14 +204,10 @@ const DESCRIBED: readonly Described[] = [
   },
 ]
 
-/** All that is said as one cue, and each cue found in it. */
 const taughtAs = (says: string, kit: readonly string[] = []): Segment =>
   segmentNamed('the wombat', {
     equipment: kit,
-    cues: [
-      cueSaid('execution', says, 0, 'all'),
-      ...tagCues(says).map(({ kind, text, offset }) => cueSaid(kind, text, offset, `${kind}-${offset}`)),
-    ],
+    cues: tagCues(says).map(({ kind, text, offset }) => cueSaid(kind, text, offset, `${kind}-${offset}`)),
   })
 
 const requiredOf = (segment: Segment, audience: readonly string[] = []): string[] =>
@@ -219,8 +218,10 @@ describe('requireCautions, for a name that nobody knows', () => {
     expect(requiredOf(taughtAs('Lovely. And again. Well done.'))).toEqual([])
   })
 
-  it.each(DESCRIBED)('$says', ({ for: whom, kit, says, needs }) => {
-    expect(requiredOf(taughtAs(says, kit), whom ? [whom] : [])).toEqual(expect.arrayContaining([...needs]))
+  it.each(DESCRIBED)('$says', ({ for: whom, kit, says, whole, needs }) => {
+    const cues = [cueSaid('execution', says, 0, 'whole')]
+    const taught = whole ? segmentNamed('the wombat', { equipment: kit ?? [], cues }) : taughtAs(says, kit)
+    expect(requiredOf(taught, whom ? [whom] : [])).toEqual(expect.arrayContaining([...needs]))
   })
 
   it.each([

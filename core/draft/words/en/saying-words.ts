@@ -1,23 +1,28 @@
 /** Words around a number by which it is weighed whether it is a dose, of what, and of whom. */
 
-export const ONES = 'one two three four five six seven eight nine'.split(' ')
-export const TEENS = 'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ')
-export const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ')
+import { ONES, PLURALS, TEENS, TENS } from '../../../dose/words/en/numbers.ts'
 
-/** Numbers that are no plain ones: "do eights", "a dozen", "half a minute". */
-export const OTHER_NUMBERS: Readonly<Record<string, number>> = {
-  ...{ twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6, eights: 8, tens: 10, twelves: 12, fifteens: 15 },
-  ...{ twenties: 20, thirties: 30, 'a dozen': 12, 'a couple': 2, a: 1, 'half a': 0.5 },
+const COUNTED_ONES = Object.keys(ONES).filter((word) => ONES[word as keyof typeof ONES] > 0)
+const WHOLE = [
+  `(?:${Object.keys(TENS).join('|')})(?:[- ](?:${COUNTED_ONES.join('|')}))?`,
+  ...Object.keys(TEENS),
+  ...COUNTED_ONES,
+]
+const NUMBER = `(?:\\d{1,3}|${WHOLE.join('|')}|a dozen|a couple|(?:a|one)(?= minute)|half a(?= minute))`
+const EIGHTS = Object.keys(PLURALS).filter((word) => !/^(?:singles|doubles|triples)$/.test(word))
+
+/** What each word of a number is worth: "do eights", "a dozen", "half a minute". Tens and ones are added. */
+export const NUMBER_VALUES: Readonly<Record<string, number>> = {
+  ...{ ...ONES, ...TEENS, ...TENS, ...PLURALS },
+  ...{ 'a dozen': 12, 'a couple': 2, a: 1, 'half a': 0.5 },
 }
 
-const NUMBER = `(?:\\d{1,3}|(?:${TENS.join('|')})(?:[- ](?:${ONES.join('|')}))?|${TEENS.join('|')}|${ONES.join('|')}|a dozen|a couple|(?:a|one)(?= minute)|half a(?= minute))`
-const PLURALS = 'twos|threes|fours|fives|sixes|eights|tens|twelves|fifteens|twenties|thirties'
 const UNITS =
   'seconds?|secs?|minutes?|mins?|metres?|meters?|breaths?|lots?|goes|rounds?|times|sets?|laps?|turns?|tries|circuits?'
 
 /** A number or a range with its unit. Groups 1 and 2 are the numbers; `half`, `unit` and `behind` (a half, too) are named. */
 export const ANY_NUMBER = new RegExp(
-  `\\b(${NUMBER}|${PLURALS})(?:(?:,? to |,? or |-)(${NUMBER}))?\\b(?<half> and a half)?(?<unit>[\\s\\v]+(?:${UNITS}))?(?<behind> and a half\\b)?`,
+  `\\b(${NUMBER}|${EIGHTS.join('|')})(?:(?:,? to |,? or |-)(${NUMBER}))?\\b(?<half> and a half)?(?<unit>[\\s\\v]+(?:${UNITS}))?(?<behind> and a half\\b)?`,
   'gi',
 )
 
