@@ -1,6 +1,9 @@
 /** What speaks for and against a candidate being the name of one teaching: where in it the name stands, and what the class has announced and named before. */
+import type { ShapeTable } from '../catalogue/hear-shape.ts'
+import { findKit } from './find-kit.ts'
 import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
+import { fitFeatures, shapeFit, showShape } from './shape-fit.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
 import { OPENS_NAMED, TELLS_NAME } from './words/en/opening-words.ts'
 
@@ -34,9 +37,14 @@ export class NameChooser {
   /** Keys in the order they are announced. */
   private readonly order = new Map<string, number>()
   private readonly announced: WeighedCandidate[]
+  private readonly kit: ReadonlySet<string>
+  private readonly shapes: ShapeTable | undefined
 
-  constructor(speech: Speech, weighed: readonly WeighedCandidate[]) {
+  /** @param shapes other than those of the table, for fitting */
+  constructor(speech: Speech, weighed: readonly WeighedCandidate[], shapes?: ShapeTable) {
     this.speech = speech
+    this.kit = new Set(findKit(speech.text))
+    this.shapes = shapes
     this.weighed = weighed
     for (const one of this.weighed) {
       pushTo(this.bySentence, one.candidate.sentence, one)
@@ -60,19 +68,39 @@ export class NameChooser {
     const before = this.announced
       .filter(({ candidate }) => candidate.sentence < teaching.first && !keys.has(candidate.key))
       .slice(0, MOST_ANNOUNCED)
+    const ofShape = this.fitting(teaching, [...inside, ...before])
     return [
       ...inside.map((choice) => ({
         ...{ choice, inside: true },
         features: [
           ...this.ofInside(choice, teaching, keys.get(choice.candidate.key) ?? 1),
           ...this.ofClass(choice, teaching, soFar),
+          ...ofShape(choice),
         ],
       })),
       ...before.map((choice) => ({
         ...{ choice, inside: false },
-        features: [...this.ofAnnounced(choice, teaching, soFar), ...this.ofClass(choice, teaching, soFar)],
+        features: [
+          ...this.ofAnnounced(choice, teaching, soFar),
+          ...this.ofClass(choice, teaching, soFar),
+          ...ofShape(choice),
+        ],
       })),
     ]
+  }
+
+  /** How well each choice fits what the teaching shows; a name that no catalogue knows has only that the others do not. */
+  private fitting(
+    { first, end }: UnnamedTeaching,
+    choices: readonly WeighedCandidate[],
+  ): (choice: WeighedCandidate) => string[] {
+    const shown = showShape(this.speech, first, end, this.shapes)
+    const entries = new Set(choices.flatMap(({ candidate }) => candidate.entry ?? []))
+    const best = Math.max(...[...entries].map((entry) => shapeFit(entry, shown)))
+    const known = new Map([...entries].map((entry) => [entry.id, fitFeatures(entry, shown, best, this.kit)]))
+    const heard = choices.flatMap(({ candidate: { entry }, odds }) => (entry && odds > SEEN ? [known.get(entry.id)] : []))
+    const beside = heard.some((features) => features?.includes(FITS_WELL)) ? 'own beside what fits' : 'own alone'
+    return ({ candidate: { entry } }) => (entry === null ? [beside] : (known.get(entry.id) ?? []))
   }
 
   private ofInside({ candidate, odds }: WeighedCandidate, { first, end }: UnnamedTeaching, times: number): string[] {
@@ -148,6 +176,11 @@ export class NameChooser {
     ]
   }
 }
+
+/** Said so that it may well be a name. */
+const SEEN = -1.5
+/** A movement that is surely shown. */
+const FITS_WELL = 'move shown 5'
 
 /** A programme that announces more is not looked at whole. */
 const MOST_ANNOUNCED = 40

@@ -24,6 +24,8 @@ export interface AnnotatedExercise {
   start: number
   end: number
   alsoAt: [number, number][]
+  equipment: string[]
+  position: string
   prescription: AnnotatedDose | null
   cues: { type: CueKind; at: number; evidence: string }[]
 }

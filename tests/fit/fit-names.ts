@@ -14,6 +14,7 @@ import { plain } from '../core/draft/spoken-class.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass } from './known-classes.ts'
 import { breaksApart } from './weigh-gaps.ts'
+import { shapesApart } from './weigh-shapes.ts'
 import { descend } from './descend.ts'
 
 /** One teaching: its choices, those right among them; none right = nobody names it. */
@@ -27,7 +28,7 @@ function teachingsOf(known: KnownClass): NamedTeaching[] {
     const transcript = parseTranscript(text)
     if (transcript.kind !== 'timed') throw new Error(`${known.title} has no times.`)
     const speech = readSpeech(transcript.lines, at === 0 ? undefined : BREAKS.of(known.title))
-    const chooser = new NameChooser(speech, weighCandidates(speech, findKit(speech.text)))
+    const chooser = new NameChooser(speech, weighCandidates(speech, findKit(speech.text)), SHAPES.of(known.title))
     const times = speech.sentences.map(({ offset }) => speech.timeOf(offset))
     const from = (ms: number): number => {
       const at = times.findIndex((time) => time >= ms)
@@ -52,8 +53,9 @@ function teachingsOf(known: KnownClass): NamedTeaching[] {
   })
 }
 
-/** Breaks as they are found in a class that is new. */
+/** Breaks and shapes as they are found in a class that is new. */
 const BREAKS = breaksApart()
+const SHAPES = shapesApart()
 const NEAR_MS = 2000
 
 interface NameTable {
