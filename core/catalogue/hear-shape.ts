@@ -30,8 +30,7 @@ export function oddsOfWords(words: readonly string[], table: ShapeTable): Map<Sh
   })
   const share = shareOfWord(known.length)
   const odds = new Map(table.bias)
-  for (const adds of known)
-    for (const [shape, weight] of adds) odds.set(shape, (odds.get(shape) ?? 0) + weight * share)
+  for (const adds of known) for (const [shape, weight] of adds) odds.set(shape, (odds.get(shape) ?? 0) + weight * share)
   return odds
 }
 

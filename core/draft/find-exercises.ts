@@ -76,12 +76,10 @@ function findOpenings(speech: Speech, weighed: readonly WeighedCandidate[], odds
     beforeRetake(speech, begin),
   )
   const teachings = begins.map((first, index) => ({ first, end: begins[index + 1] ?? speech.sentences.length }))
-  const names = pickNames(speech, weighed, teachings)
-  return begins.flatMap((sentence, index): Opening[] => {
-    const name = names[index] ?? null
+  return pickNames(speech, weighed, teachings).flatMap(({ first, name }): Opening[] =>
     // in a few minutes everything is named
-    return name === null && isShort(speech) ? [] : [{ sentence, name }]
-  })
+    name === null && isShort(speech) ? [] : [{ sentence: first, name }],
+  )
 }
 
 /** What is started again was opened where it was started first: at words like those of the retake, else at the slip. */

@@ -98,7 +98,9 @@ export class NameChooser {
     const entries = new Set(choices.flatMap(({ candidate }) => candidate.entry ?? []))
     const best = Math.max(...[...entries].map((entry) => shapeFit(entry, shown)))
     const known = new Map([...entries].map((entry) => [entry.id, fitFeatures(entry, shown, best, this.kit)]))
-    const heard = choices.flatMap(({ candidate: { entry }, odds }) => (entry && odds > SEEN ? [known.get(entry.id)] : []))
+    const heard = choices.flatMap(({ candidate: { entry }, odds }) =>
+      entry && odds > SEEN ? [known.get(entry.id)] : [],
+    )
     const beside = heard.some((features) => features?.includes(FITS_WELL)) ? 'own beside what fits' : 'own alone'
     return ({ candidate: { entry } }) => (entry === null ? [beside] : (known.get(entry.id) ?? []))
   }

@@ -1,7 +1,7 @@
 /** Names the teachings that openings begin: of what is said in each and what was announced, the likeliest. */
 import type { Candidate } from './naming.ts'
 import { NameChooser } from './name-features.ts'
-import type { UnnamedTeaching } from './name-features.ts'
+import type { NameChoice, UnnamedTeaching } from './name-features.ts'
 import type { Speech } from './read-speech.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
 import { START_SHAPES } from './words/en/announcing.ts'
@@ -13,33 +13,66 @@ export interface PickedName {
   inside: boolean
 }
 
-/** Names for teachings in the order taught. */
+/** Names for teachings in the order taught. "Squats. Pins first." and what follows is one teaching, where its own name is no likelier. */
 export function pickNames(
   speech: Speech,
   weighed: readonly WeighedCandidate[],
   teachings: readonly UnnamedTeaching[],
-): (PickedName | null)[] {
+): NamedTeaching[] {
   const chooser = new NameChooser(speech, weighed)
   const used = new Set<string>()
   let previous: string | null = null
-  return teachings.map((teaching) => {
-    let best: PickedName | null = null
-    let most = NOBODY_NAMES
-    const choices = chooser.choices(teaching, { used, previous })
-    const isMoved = choices.some(({ choice, inside }) => inside && choice.odds > LEAST_KNOWN && isMovement(choice))
-    for (const { choice, inside, features } of choices) {
-      const shape = isMoved && START_SHAPES.has(choice.candidate.entry?.id ?? '') ? SHAPE : 0
-      const odds = features.reduce((sum, feature) => sum + (TABLE.get(feature) ?? 0), shape)
-      if (odds <= most) continue
-      most = odds
-      best = { candidate: choice.candidate, inside }
+  const named: NamedTeaching[] = []
+  /** The one before was named for the first time, in a sentence or two, and is taught in those behind. */
+  let isOnlyNamed = false
+  for (const teaching of teachings) {
+    const soFar = { used, previous }
+    const best = likeliest(chooser.choices(teaching, soFar))
+    const before = named.at(-1)
+    if (before && isOnlyNamed && best.odds < SURELY_OTHER) {
+      const whole = { first: before.first, end: teaching.end }
+      const joined = likeliest(chooser.choices(whole, soFar))
+      const isNamedBefore = joined.name?.inside === true && joined.name.candidate.sentence < teaching.first
+      if (isNamedBefore && joined.odds >= best.odds) {
+        named.pop()
+        named.push({ ...whole, name: joined.name })
+        isOnlyNamed = false
+        continue
+      }
     }
-    if (best) {
-      used.add(best.candidate.key)
-      previous = best.candidate.key
-    }
-    return best
-  })
+    named.push({ ...teaching, name: best.name })
+    const key = best.name?.candidate.key
+    isOnlyNamed =
+      key !== undefined && best.name?.inside === true && !used.has(key) && teaching.end - teaching.first <= MOST_NAMING
+    if (key === undefined) continue
+    used.add(key)
+    previous = key
+  }
+  return named
+}
+
+const MOST_NAMING = 3
+/** A name this likely is that of another exercise. */
+const SURELY_OTHER = 4.2
+
+/** A teaching with its name. */
+export interface NamedTeaching extends UnnamedTeaching {
+  name: PickedName | null
+}
+
+/** The likeliest name, and how much likelier it is than that nobody names it (log of the odds). */
+function likeliest(choices: readonly NameChoice[]): { name: PickedName | null; odds: number } {
+  let best: PickedName | null = null
+  let most = NOBODY_NAMES
+  const isMoved = choices.some(({ choice, inside }) => inside && choice.odds > LEAST_KNOWN && isMovement(choice))
+  for (const { choice, inside, features } of choices) {
+    const shape = isMoved && START_SHAPES.has(choice.candidate.entry?.id ?? '') ? SHAPE : 0
+    const odds = features.reduce((sum, feature) => sum + (TABLE.get(feature) ?? 0), shape)
+    if (odds <= most) continue
+    most = odds
+    best = { candidate: choice.candidate, inside }
+  }
+  return { name: best, odds: most - NOBODY_NAMES }
 }
 
 /** What the catalogue knows and is no shape that others start from. */

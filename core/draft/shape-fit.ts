@@ -14,7 +14,9 @@ export interface ShownShape {
 /** Looks at the sentences from one to before another. @param table other than that of the words, for fitting */
 export function showShape(speech: Speech, first: number, end: number, table?: ShapeTable): ShownShape {
   const sentences = speech.sentences.slice(first, Math.min(end, first + MOST_SENTENCES))
-  const said = sentences.flatMap(({ cues }) => cues.filter(({ kind }) => !OPTION_KINDS.has(kind)).map(({ text }) => text))
+  const said = sentences.flatMap(({ cues }) =>
+    cues.filter(({ kind }) => !OPTION_KINDS.has(kind)).map(({ text }) => text),
+  )
   const [from, to] = [sentences[0]?.offset ?? 0, sentences.at(-1)?.end ?? 0]
   return { odds: hearShape(said, table), kit: new Set(findKit(speech.text.slice(from, to), 1)) }
 }
