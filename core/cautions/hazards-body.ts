@@ -360,7 +360,12 @@ export const BODY_HAZARDS = {
         movements: ['overhead'],
         loaded: true,
         kit: LOADS,
-        unless: [{ kit: ['wall'] }, { kit: ['band'], signs: ['anchored'] }, { positions: ['supine'], known: false }],
+        unless: [
+          { kit: ['wall'] },
+          { kit: ['band'], signs: ['anchored'] },
+          { positions: ['supine'], known: false },
+          { names: ['roll out', 'rollout', 'fallout'] },
+        ],
       },
       {
         because: 'the instructor warns of it with the arms overhead',

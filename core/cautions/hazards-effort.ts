@@ -15,7 +15,7 @@ export const EFFORT_HAZARDS = {
         movements: ['jump'],
         positions: ['standing', 'single-leg'],
         unless: [
-          { signs: ['running-class'], names: ['skip', 'skipping', 'butt kick', 'ankling', 'a drill', 'b drill'] },
+          { signs: ['running-class'], names: ['skip', 'skipping', 'butt kick', 'bum kick', 'flick', 'ankling', 'a drill', 'b drill'] },
           { positions: ['hanging'] },
           { kit: ['rings', 'bar'], known: false },
         ],
@@ -45,7 +45,7 @@ export const EFFORT_HAZARDS = {
       {
         because: 'as many as possible is as hard as it goes',
         schemes: ['amrap'],
-        unless: [{ movements: ['stretch', 'breathing'] }],
+        movements: ['jump', 'run', 'row-machine', 'swing-kit', 'ballistic', 'carry'],
       },
       {
         because: 'the work is as hard as it goes',

@@ -28,7 +28,12 @@ export const KIT_HAZARDS = {
         known: false,
         unless: [{ positions: ['supine', 'side-lying'] }],
       },
-      { because: 'the band is pulled from an anchor', kit: ['band'], also: { kit: ['anchor'] } },
+      {
+        because: 'the band is pulled from an anchor',
+        kit: ['band'],
+        also: { kit: ['anchor'] },
+        unless: [{ signs: ['band-at-foot'], also: { unless: [{ signs: ['anchored'] }] } }],
+      },
       { because: 'the band is pulled from an anchor', kit: ['band'], signs: ['anchored'] },
       {
         because: 'the band is pulled from an anchor',
@@ -129,12 +134,6 @@ export const KIT_HAZARDS = {
     name: 'Spotter or safety bars',
     when: [
       { because: 'the bar can pin whoever fails in the squat', movements: ['squat'], kit: ['barbell'] },
-      {
-        because: 'the bar can pin whoever fails on the bench',
-        movements: ['load-over-face'],
-        kit: ['barbell'],
-      },
-      { because: 'the bar can pin whoever fails on the bench', names: ['bench press'], kit: ['barbell'] },
     ],
     offer:
       'Set the safety bars to the right height, or have someone who knows how stand by. Practise with an empty bar how to get out.',
@@ -158,7 +157,11 @@ export const KIT_HAZARDS = {
         because: 'the instructor warns of it on rings or a bar',
         warned: ['safe-dismount'],
         kit: ['rings', 'bar'],
-        unless: [{ movements: ['step', 'squat', 'lunge'] }],
+        unless: [
+          { movements: ['step', 'squat', 'lunge'] },
+          // the feet stay on the floor
+          { names: ['row', 'press up', 'push up', 'fallout', 'roll out', 'stretch'] },
+        ],
       },
       {
         because: 'the body is held off the floor',

@@ -2,6 +2,7 @@
 import { LOG_SHEET_FORMAT, LOG_SHEET_VERSION, LogSheet, Segment } from '../../shared/log-sheet.ts'
 import type { Audience, Cue } from '../../shared/log-sheet.ts'
 import type { Ms } from '../../shared/time.ts'
+import { OPTION_KINDS, hearShape } from '../catalogue/hear-shape.ts'
 import type { ClassPlan, Transcript } from '../../shared/transcript.ts'
 import { attachDoses } from './attach-doses.ts'
 import type { AttachedDose } from './attach-doses.ts'
@@ -117,13 +118,14 @@ function buildSegment(
   const sidesNamed = findSides(speech, teaching.spans, setting.starts)
   const sidesInside = sidesNamed.filter(({ atMs }) => spans.some((one) => one.startMs <= atMs && atMs < one.endMs))
   const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
+  const shown = hearShape(cues.filter(({ kind }) => !OPTION_KINDS.has(kind)).map(({ text }) => text))
   return Segment.parse({
     id: setting.id,
     origin: 'draft',
     state: 'proposed',
     confidence: teaching.confidence,
     ruleId: teaching.ruleId,
-    ...describeExercise(teaching, said, sidesInside, setting.kit, setting.sureKit),
+    ...describeExercise(teaching, said, sidesInside, setting.kit, setting.sureKit, shown),
     mirrored: setting.mirrored || sidesNamed.some(({ as }) => as === 'mirrored') ? true : null,
     spans,
     cutOuts: teaching.spans.slice(0, 1).flatMap((span) => findSlips(speech, span)),

@@ -96,7 +96,7 @@ export class NameChooser {
   ): (choice: WeighedCandidate) => string[] {
     const shown = showShape(this.speech, first, end, this.shapes)
     const entries = new Set(choices.flatMap(({ candidate }) => candidate.entry ?? []))
-    const best = Math.max(...[...entries].map((entry) => shapeFit(entry, shown)))
+    const best = Math.max(...[...entries].map((entry) => shapeFit(entry, shown.odds)))
     const known = new Map([...entries].map((entry) => [entry.id, fitFeatures(entry, shown, best, this.kit)]))
     const heard = choices.flatMap(({ candidate: { entry }, odds }) =>
       entry && odds > SEEN ? [known.get(entry.id)] : [],

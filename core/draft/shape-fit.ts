@@ -1,5 +1,6 @@
 /** How well what a teaching shows (where the body is, what moves, the kit named) fits what the catalogue says of an exercise. */
 import type { CatalogueEntry } from '../catalogue/entry.ts'
+import { alsoMeant } from '../catalogue/find-entry.ts'
 import { OPTION_KINDS, hearShape } from '../catalogue/hear-shape.ts'
 import type { Shape, ShapeTable } from '../catalogue/hear-shape.ts'
 import { findKit } from './find-kit.ts'
@@ -25,12 +26,35 @@ export function showShape(speech: Speech, first: number, end: number, table?: Sh
 const MOST_SENTENCES = 80
 
 /** The log of how likely a teaching of the exercise shows what is shown. */
-export function shapeFit({ positions, movements }: CatalogueEntry, { odds }: ShownShape): number {
+export function shapeFit({ positions, movements }: CatalogueEntry, odds: ReadonlyMap<Shape, number>): number {
   const own = new Set<Shape>([...positions, ...movements])
   let sum = 0
   for (const [shape, one] of odds) sum -= Math.log1p(Math.exp(own.has(shape) ? -one : one))
   return sum
 }
+
+/**
+ * The exercise that a short name stands for: the one so called, unless another, that the name may also mean, fits what is
+ * shown much better and needs no kit that is not there.
+ */
+export function meantEntry(
+  entry: CatalogueEntry | null,
+  name: string,
+  odds: ReadonlyMap<Shape, number>,
+  kit: readonly string[],
+): CatalogueEntry | null {
+  if (!entry) return null
+  const others = alsoMeant(name).filter((one) => one.kit.every((piece) => AT_HAND.has(piece) || kit.includes(piece)))
+  let best = { entry, fit: shapeFit(entry, odds) + MUCH_BETTER }
+  for (const other of others) {
+    const fit = shapeFit(other, odds)
+    if (fit > best.fit) best = { entry: other, fit }
+  }
+  return best.entry
+}
+
+/** So much in the log of the odds. */
+const MUCH_BETTER = 2
 
 /** The features of an exercise beside the best fit of all that may be meant; kit that everybody has at home tells nothing. */
 export function fitFeatures(
@@ -39,7 +63,7 @@ export function fitFeatures(
   best: number,
   classKit: ReadonlySet<string>,
 ): string[] {
-  const behind = best - shapeFit(entry, shown)
+  const behind = best - shapeFit(entry, shown.odds)
   const oddsOf = (shapes: readonly Shape[]): number[] => shapes.flatMap((shape) => shown.odds.get(shape) ?? [])
   const [place, move] = [oddsOf(entry.positions), oddsOf(entry.movements)]
   const kit = entry.kit.filter((piece) => !FURNITURE.has(piece))
@@ -62,4 +86,6 @@ function stepOf(value: number, steps: readonly number[]): number {
   return at < 0 ? steps.length : at
 }
 
+/** A bar to hang from may also be a beam or rings. */
+const AT_HAND: ReadonlySet<string> = new Set(['mat', 'chair', 'wall', 'step', 'box', 'bench', 'anchor', 'bar'])
 const FURNITURE: ReadonlySet<string> = new Set(['mat', 'chair', 'wall', 'step', 'box', 'bench', 'anchor'])
