@@ -55,7 +55,7 @@ export const MACHINE_CARDIO = [
   {
     id: 'sled-push',
     name: 'sled push',
-    alsoCalled: ['sledge push'],
+    alsoCalled: ['sledge push', 'plate push', 'prowler push'],
     positions: ['standing'],
     kit: ['sled'],
     movements: ['push', 'run'],

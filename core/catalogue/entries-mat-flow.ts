@@ -172,7 +172,15 @@ export const MAT_FLOW = [
   {
     id: 'superman',
     name: 'superman',
-    alsoCalled: ['back extension', 'prone back extension', 'dorsal raise', 'back raise', 'prone extension'],
+    alsoCalled: [
+      'back extension',
+      'prone back extension',
+      'dorsal raise',
+      'back raise',
+      'back lift',
+      'prone extension',
+      'prone chest lift',
+    ],
     positions: ['prone'],
     kit: ['mat'],
     movements: ['spine-extension'],

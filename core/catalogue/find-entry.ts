@@ -47,6 +47,8 @@ export function alsoMeant(name: string): readonly CatalogueEntry[] {
     const byKit = Object.values(SHARED.get(ending) ?? {}).flatMap((id) => entryById(id) ?? [])
     const longer = LONGER.get(ending) ?? []
     if (byKit.length + longer.length > 0) return [...byKit, ...longer]
+    // a name that is known as a whole is not taken apart
+    if (lookUp(ending, []) !== null) return []
   }
   return []
 }

@@ -35,6 +35,7 @@ export function exerciseTraits(
   const entry = likelyEntry(entryOf(segment, [...told]), told, classSigns)
   const signs: ReadonlySet<Sign> = new Set([...segmentSignsOf(segment, entry !== null), ...classSigns])
   const words = wordsOf(names, entry !== null)
+  const allNames = entry ? [...names, plainName(entry.name)] : names
   const kit = kitOf(segment, told, entry, signs)
   const movements = new Set<Movement>([...(entry?.movements ?? []), ...words.flatMap((word) => word.movements ?? [])])
   if (entry === null) for (const movement of shown(SHOWN_MOVEMENTS, signs)) movements.add(movement)
@@ -42,7 +43,7 @@ export function exerciseTraits(
   const still = (entry?.still ?? false) || words.some((word) => word.still === true)
   const dose = segment.prescription?.state === 'declined' ? null : segment.prescription
   return {
-    names,
+    names: allNames,
     entry,
     positions: positionsOf(segment, entry, words, signs),
     movements,

@@ -32,7 +32,7 @@ export const KIT_HAZARDS = {
         because: 'the band is pulled from an anchor',
         kit: ['band'],
         also: { kit: ['anchor'] },
-        unless: [{ signs: ['band-at-foot'], also: { unless: [{ signs: ['anchored'] }] } }],
+        unless: [{ signs: ['band-at-foot', 'no-anchor'], also: { unless: [{ signs: ['anchored'] }] } }],
       },
       { because: 'the band is pulled from an anchor', kit: ['band'], signs: ['anchored'] },
       {

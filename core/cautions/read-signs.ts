@@ -6,11 +6,13 @@ import type { Phrase } from './words/match-phrase.ts'
 import { LOADS, WEIGHT_SAYING } from './words/en/kit-words.ts'
 import { SHOWN_WORDS } from './words/en/shown-words.ts'
 import {
+  ANCHOR_SAYING,
   BREATHING_CUED,
   CLASS_KINDS,
   CLASS_SIGN_WORDS,
   KIT_CLASSES,
   NOTHING_LIFTED,
+  NO_ANCHOR,
   SIGN_WORDS,
 } from './words/en/sign-words.ts'
 import type { Sign, SignWords } from './words/en/sign-words.ts'
@@ -59,6 +61,7 @@ export function classSignsOf(sheet: LogSheet): ReadonlySet<Sign> {
   }
   const isLifted = kits.flat().some((piece) => LOADS.includes(piece)) || saysOne([...told, ...taught], LIFTED)
   if (!isLifted && isLong) signs.add(NOTHING_LIFTED)
+  if (isLong && !saysOne([...told, ...taught], ANCHORS)) signs.add(NO_ANCHOR)
   return signs
 }
 
@@ -67,6 +70,7 @@ const TELLING_LENGTH = 6
 /** So many sentences with words of a kind make a class of that kind. */
 const KIND_WORDS = 4
 const LIFTED = [WEIGHT_SAYING]
+const ANCHORS = [ANCHOR_SAYING]
 
 /** True when the text says one of the phrases and does not say it with a "don't" in front. */
 export function isSaid(text: string, phrases: readonly string[]): boolean {

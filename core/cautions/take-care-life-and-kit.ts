@@ -229,6 +229,20 @@ export const TAKE_CARE_LIFE_AND_KIT = [
     where: 'segment',
   },
   {
+    id: 'K54',
+    trigger: 'bench press with a barbell',
+    when: [
+      { kit: ['barbell'], movements: ['load-over-face'] },
+      { kit: ['barbell'], names: ['bench press'] },
+    ],
+    text: 'Have someone stand by or set the safety bars: a bar that does not go up can pin you on the bench.',
+    concerns: 'everyone',
+    source: 'handbooks of ACSM and NSCA (from memory)',
+    grade: 'X',
+    strength: 'must',
+    where: 'segment',
+  },
+  {
     id: 'K53',
     trigger: 'heavy lifting, deep squat with load, strong abdominal bracing',
     when: [{ signs: ['heavy'] }, { movements: ['deep-knee'], loaded: true }],

@@ -211,6 +211,11 @@ export const KIT_CLASSES = [
 /** A class of some length in which no weight, band or machine is ever named. */
 export const NOTHING_LIFTED = 'nothing-lifted'
 
+/** A class of some length in which nothing is named that a band could be fixed to. */
+export const NO_ANCHOR = 'no-anchor'
+export const ANCHOR_SAYING =
+  'anchor|anchors|anchored|door|post|pole|rail|railing|banister|hook|tree|fence|frame|rack|pillar|column|radiator|bar'
+
 /** A cue of the kind breathing is there, whatever it says. */
 export const BREATHING_CUED = 'breathing-cued'
 
@@ -223,4 +228,5 @@ export type Sign =
   | SignOf<typeof CLASS_KINDS>
   | SignOf<typeof KIT_CLASSES>
   | typeof NOTHING_LIFTED
+  | typeof NO_ANCHOR
   | typeof BREATHING_CUED
