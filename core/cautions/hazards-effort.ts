@@ -61,8 +61,6 @@ export const EFFORT_HAZARDS = {
           'battle rope',
           'sled push',
           'plate push',
-          'flying',
-          'pyramid',
           'shuttle run',
           'running interval',
         ],

@@ -18,7 +18,6 @@ export const KIT_HAZARDS = {
       {
         because: 'the body hangs its weight on straps or rings',
         signs: ['rings-class'],
-        movements: ['pull'],
         positions: ['hanging'],
       },
       {

@@ -243,8 +243,8 @@ const TAUGHT: Readonly<Record<HazardSlug, { needs: readonly Taught[]; free: read
     free: [{ name: 'downward dog' }, { name: 'wall slide' }, { name: 'ring row' }, { name: 'kettlebell clean' }],
   },
   'spotter-or-safeties': {
-    needs: [{ name: 'back squat' }, { name: 'bench press' }],
-    free: [{ name: 'goblet squat' }, { name: 'deadlift' }],
+    needs: [{ name: 'back squat' }],
+    free: [{ name: 'goblet squat' }, { name: 'deadlift' }, { name: 'bench press' }],
   },
   'safe-dismount': {
     needs: [{ name: 'dead hang' }, { name: 'ring support' }, { name: 'l sit' }],

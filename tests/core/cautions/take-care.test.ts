@@ -78,9 +78,9 @@ describe('take care if', () => {
     expect(all - must).toBeLessThanOrEqual(must)
   })
 
-  it('holds 53 rules, each with wording, concern, source and grade', () => {
+  it('holds 54 rules, each with wording, concern, source and grade', () => {
     expect(TAKE_CARE.map((rule) => rule.id)).toEqual(
-      Array.from({ length: 53 }, (_, index) => `K${String(index + 1).padStart(2, '0')}`),
+      Array.from({ length: 54 }, (_, index) => `K${String(index + 1).padStart(2, '0')}`),
     )
     for (const rule of TAKE_CARE) {
       expect(rule.text.length, rule.id).toBeGreaterThan(10)
