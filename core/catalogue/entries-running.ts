@@ -94,7 +94,16 @@ export const RUNNING = [
   {
     id: 'sprint',
     name: 'sprint',
-    alsoCalled: ['flat out run', 'all out run', 'hill sprint', 'flying sprint', 'flying thirty', 'flying twenty', 'flying thirties', 'flying twenties'],
+    alsoCalled: [
+      'flat out run',
+      'all out run',
+      'hill sprint',
+      'flying sprint',
+      'flying thirty',
+      'flying twenty',
+      'flying thirties',
+      'flying twenties',
+    ],
     positions: ['standing'],
     movements: ['run'],
     regions: ['whole-body'],

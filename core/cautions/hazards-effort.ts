@@ -15,7 +15,10 @@ export const EFFORT_HAZARDS = {
         movements: ['jump'],
         positions: ['standing', 'single-leg'],
         unless: [
-          { signs: ['running-class'], names: ['skip', 'skipping', 'butt kick', 'bum kick', 'flick', 'ankling', 'a drill', 'b drill'] },
+          {
+            signs: ['running-class'],
+            names: ['skip', 'skipping', 'butt kick', 'bum kick', 'flick', 'ankling', 'a drill', 'b drill'],
+          },
           { positions: ['hanging'] },
           { kit: ['rings', 'bar'], known: false },
         ],

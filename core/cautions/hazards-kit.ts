@@ -131,9 +131,7 @@ export const KIT_HAZARDS = {
   },
   'spotter-or-safeties': {
     name: 'Spotter or safety bars',
-    when: [
-      { because: 'the bar can pin whoever fails in the squat', movements: ['squat'], kit: ['barbell'] },
-    ],
+    when: [{ because: 'the bar can pin whoever fails in the squat', movements: ['squat'], kit: ['barbell'] }],
     offer:
       'Set the safety bars to the right height, or have someone who knows how stand by. Practise with an empty bar how to get out.',
     concerns: 'everyone',

@@ -189,12 +189,14 @@ const TAUGHT: Readonly<Record<HazardSlug, { needs: readonly Taught[]; free: read
       { name: 'reverse lunge', fields: cues(cueSaid('harder', 'Add a hop if you like.')) },
       { name: 'mountain climber' },
       { name: 'a skip', title: 'Running drills' },
+      { name: 'heel flicks', title: 'Running drills' },
     ],
   },
   'surface-check': {
     needs: [
       { name: 'bounding', title: 'Running drills' },
       { name: 'stride', title: 'Running drills in the park' },
+      { name: 'grapevine', title: 'Running drills' },
     ],
     free: [
       { name: 'high knees' },
@@ -211,7 +213,11 @@ const TAUGHT: Readonly<Record<HazardSlug, { needs: readonly Taught[]; free: read
         fields: { equipment: ['band'], ...cues(cueSaid('setup', 'Loop the band round the post.')) },
       },
     ],
-    free: [{ name: 'band pull apart' }, { name: 'cable row' }],
+    free: [
+      { name: 'band pull apart' },
+      { name: 'cable row' },
+      { name: 'band row', fields: cues(cueSaid('setup', 'Stand on the band with both feet.')) },
+    ],
   },
   'band-recoil': {
     needs: [
@@ -239,8 +245,15 @@ const TAUGHT: Readonly<Record<HazardSlug, { needs: readonly Taught[]; free: read
       { name: 'kettlebell halo', fields: weights('kettlebell') },
       { name: 'seated shoulder press', fields: weights('dumbbells') },
       { name: 'pull up' },
+      { name: 'scap shrugs' },
     ],
-    free: [{ name: 'downward dog' }, { name: 'wall slide' }, { name: 'ring row' }, { name: 'kettlebell clean' }],
+    free: [
+      { name: 'downward dog' },
+      { name: 'wall slide' },
+      { name: 'ring row' },
+      { name: 'kettlebell clean' },
+      { name: 'roll outs', fields: weights('barbell') },
+    ],
   },
   'spotter-or-safeties': {
     needs: [{ name: 'back squat' }],
@@ -261,6 +274,7 @@ const TAUGHT: Readonly<Record<HazardSlug, { needs: readonly Taught[]; free: read
       { name: 'high knees' },
       { name: 'press up', fields: dose({ scheme: 'circuit', workSeconds: { min: 20, max: 20 } }) },
       { name: 'paddle down', fields: dose({ scheme: 'interval' }) },
+      { name: 'biceps curl', fields: dose({ scheme: 'amrap', workSeconds: { min: 60, max: 60 } }) },
     ],
   },
   'warm-first': {

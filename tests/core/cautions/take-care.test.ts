@@ -39,6 +39,7 @@ const CASES: readonly Case[] = [
   { name: 'upright row', fires: ['01', '16'], fields: { equipment: ['dumbbells'] } },
   { name: 'behind-the-neck press', fires: ['17', '18', '38'], fields: { equipment: ['barbell'] } },
   { name: 'bench dip', fires: ['19', '51'] },
+  { name: 'bench press', fires: ['25', '54'], fields: { equipment: ['barbell'] } },
   { name: 'deep goblet squat', fires: ['01', '20', '40'], fields: { equipment: ['kettlebell'] } },
   { name: 'squat jump', fires: ['22', '23', '24'] },
   { name: 'burpee', fires: ['22', '23', '24', '36'] },
