@@ -10,6 +10,13 @@ const STRETCHED = { movements: ['stretch'] } as const
 /** An unknown exercise on one foot; other words that stand near are of the next one. */
 const ON_ONE_FOOT = { known: false, signs: ['one-foot-off'] } as const
 
+/** Squats that are not done under a bar, even where the class has one. */
+export const NOT_UNDER_THE_BAR = [
+  { movements: ['lunge'] },
+  { still: true },
+  { names: ['split squat', 'wall sit', 'wall squat', 'squat sit', 'deep squat', 'goblet squat'] },
+] as const
+
 export const BODY_HAZARDS = {
   'neck-pull': {
     name: 'Pulling on the neck',
@@ -97,7 +104,12 @@ export const BODY_HAZARDS = {
           { positions: ['seated', 'prone', 'hands-supported'] },
         ],
       },
-      { because: 'the bar loads the back in the squat', movements: ['squat'], kit: ['barbell'] },
+      {
+        because: 'the bar loads the back in the squat',
+        movements: ['squat'],
+        kit: ['barbell'],
+        unless: NOT_UNDER_THE_BAR,
+      },
       {
         because: 'the bar is lifted off the floor',
         signs: ['bar-off-floor'],
@@ -165,7 +177,10 @@ export const BODY_HAZARDS = {
         because: 'heavy bars invite a held breath',
         movements: ['squat', 'hinge'],
         kit: ['barbell'],
-        unless: [{ names: ['row', 'good morning', 'clean', 'snatch', 'hip thrust', 'bridge', 'stick'] }],
+        unless: [
+          { names: ['row', 'good morning', 'clean', 'snatch', 'hip thrust', 'bridge', 'stick'] },
+          ...NOT_UNDER_THE_BAR,
+        ],
       },
       {
         because: 'heavy bars invite a held breath',

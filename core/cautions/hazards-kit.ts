@@ -1,4 +1,5 @@
 /** Required cautions that follow from the kit. */
+import { NOT_UNDER_THE_BAR } from './hazards-body.ts'
 import type { Hazard } from './hazards.ts'
 
 type Row = Omit<Hazard, 'slug'>
@@ -131,7 +132,14 @@ export const KIT_HAZARDS = {
   },
   'spotter-or-safeties': {
     name: 'Spotter or safety bars',
-    when: [{ because: 'the bar can pin whoever fails in the squat', movements: ['squat'], kit: ['barbell'] }],
+    when: [
+      {
+        because: 'the bar can pin whoever fails in the squat',
+        movements: ['squat'],
+        kit: ['barbell'],
+        unless: NOT_UNDER_THE_BAR,
+      },
+    ],
     offer:
       'Set the safety bars to the right height, or have someone who knows how stand by. Practise with an empty bar how to get out.',
     concerns: 'everyone',

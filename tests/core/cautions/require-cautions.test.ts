@@ -257,7 +257,13 @@ const TAUGHT: Readonly<Record<HazardSlug, { needs: readonly Taught[]; free: read
   },
   'spotter-or-safeties': {
     needs: [{ name: 'back squat' }],
-    free: [{ name: 'goblet squat' }, { name: 'deadlift' }, { name: 'bench press' }],
+    free: [
+      { name: 'goblet squat' },
+      { name: 'deadlift' },
+      { name: 'bench press' },
+      { name: 'split squat', fields: weights('barbell') },
+      { name: 'wall sit', fields: weights('barbell') },
+    ],
   },
   'safe-dismount': {
     needs: [{ name: 'dead hang' }, { name: 'ring support' }, { name: 'l sit' }],
