@@ -2,39 +2,53 @@
  * What each feature of name-features.ts adds to the log of the odds that a candidate names a teaching. Fitted by
  * tests/fit/fit-names.ts, not by hand.
  */
-export const NAME_WEIGHTS: readonly (readonly [weight: number, features: string])[] = [
-  [1.3, 'inside odds 5'],
-  [1.2, 'inside odds 4|own longer'],
-  [1.1, 'told'],
-  [1.0, 'kit here'],
-  [0.9, 'move shown 5|own rule'],
-  [0.8, 'move shown 4'],
-  [0.7, 'behind 4|place 0|times 2'],
-  [0.6, 'own led|place 1|place shown 4|step next'],
-  [0.5, 'behind 1|behind 2|inside|known known|stop .'],
-  [0.4, 'bare|behind 0|inside odds 3|known|late|opens|place shown 3|starts later 1|stop ,|times 1'],
-  [0.3, 'kit none|often 2|said later'],
-  [0.2, 'listed here|move shown 2|often 3|own brought|own ending|words 2'],
-  [0.1, 'move shown 3|own closed|place 2|stop -|times 3'],
-  [-0.1, 'announced|behind 3|behind 5|known alone|known brought|known clause|often 4|place 3|words 3'],
-  [-0.2, 'place shown 1|step soon|words 1'],
-  [-0.3, 'announced and said 2|announced and said 3|announced odds 1|own clause|step far'],
-  [-0.4, 'inside odds 2|known ending|known often|often 1|own|step first'],
+export const NAME_WEIGHTS: readonly (readonly [
+  weight: number,
+  features: string,
+])[] = [
+  [1.2, "inside odds 5"],
+  [1.1, "inside odds 4|told"],
+  [1.0, "kit here"],
+  [0.9, "behind 3|move shown 5|own longer|own rule"],
+  [0.8, "place 0"],
+  [0.7, "move shown 4|step next|times 2"],
   [
-    -0.5,
-    'announced odds 0|announced odds 2|announced odds 3|announced only|kit nowhere|known led|move shown 1|own part|step back',
+    0.5,
+    "behind 0|inside|inside odds 3|own led|place 1|place shown 4|stop .|times 1",
   ],
+  [0.4, "bare|known|known known|late|often 3|opens"],
+  [0.3, "listed here|own brought|place shown 3|said later|stop ,"],
+  [0.2, "kit none|move shown 2|often 2|words 2"],
+  [
+    0.1,
+    "behind 1|known closed|known longer|known often|move shown 3|own closed|own ending|place 2|starts later 1",
+  ],
+  [-0.1, "announced|behind 4|known brought|place shown 2"],
+  [
+    -0.2,
+    "behind 2|behind 5|kit nowhere|kit of the class|known alone|known clause|words 1",
+  ],
+  [
+    -0.3,
+    "announced odds 3|own clause|own part|place shown 0|step back|step soon|times 3",
+  ],
+  [
+    -0.4,
+    "announced and said 2|announced and said 3|announced odds 1|announced odds 2|inside odds 2|often 1|own|place 3|step far|step first",
+  ],
+  [-0.5, "known ending|own alone"],
   [
     -0.6,
-    'announced and said 1|kit of the class|own alone|own beside what fits|own often|place shown 0|starts later 0|step -',
+    "announced and said 1|announced odds 0|announced only|near the end|own beside what fits|starts later 0",
   ],
-  [-0.7, 'behind 6|near the end'],
-  [-0.9, 'place 4|said before'],
-  [-1.2, 'inside odds 1'],
-  [-1.3, 'used'],
-  [-1.5, 'move shown 0'],
-  [-1.8, 'inside odds 0'],
-]
+  [-0.7, "behind 6|move shown 1|own often|step -"],
+  [-0.8, "known led"],
+  [-1.1, "place 4|said before"],
+  [-1.3, "inside odds 1"],
+  [-1.4, "move shown 0"],
+  [-1.5, "used"],
+  [-1.7, "inside odds 0"],
+];
 
 /** The same for nobody naming it. */
-export const NOBODY_NAMES = -0.1
+export const NOBODY_NAMES = -0.1;
