@@ -105,6 +105,9 @@ interface SegmentSetting {
   starts: readonly number[]
 }
 
+/** Fewer cues say too little of where the body is and what moves. */
+const LEAST_TELLING = 6
+
 function buildSegment(
   speech: Speech,
   teaching: Teaching,
@@ -118,7 +121,8 @@ function buildSegment(
   const sidesNamed = findSides(speech, teaching.spans, setting.starts)
   const sidesInside = sidesNamed.filter(({ atMs }) => spans.some((one) => one.startMs <= atMs && atMs < one.endMs))
   const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
-  const shown = hearShape(cues.filter(({ kind }) => !OPTION_KINDS.has(kind)).map(({ text }) => text))
+  const telling = cues.filter(({ kind }) => !OPTION_KINDS.has(kind)).map(({ text }) => text)
+  const shown = telling.length < LEAST_TELLING ? undefined : hearShape(telling)
   return Segment.parse({
     id: setting.id,
     origin: 'draft',

@@ -3,6 +3,7 @@ import type { Candidate } from './naming.ts'
 import { NameChooser } from './name-features.ts'
 import type { NameChoice, UnnamedTeaching } from './name-features.ts'
 import type { Speech } from './read-speech.ts'
+import { isShort } from './sided-table.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
 import { START_SHAPES } from './words/en/announcing.ts'
 import { NAME_WEIGHTS, NOBODY_NAMES } from './words/en/name-weights.ts'
@@ -29,7 +30,7 @@ export function pickNames(
     const soFar = { used, previous }
     const best = likeliest(chooser.choices(teaching, soFar))
     const before = named.at(-1)
-    if (before && isOnlyNamed && best.odds < SURELY_OTHER) {
+    if (before && isOnlyNamed && best.odds < SURELY_OTHER && !isShort(speech)) {
       const whole = { first: before.first, end: teaching.end }
       const joined = likeliest(chooser.choices(whole, soFar))
       const isNamedBefore = joined.name?.inside === true && joined.name.candidate.sentence < teaching.first

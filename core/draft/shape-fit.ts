@@ -54,7 +54,7 @@ export function meantEntry(
 }
 
 /** So much in the log of the odds. */
-const MUCH_BETTER = 2
+const MUCH_BETTER = 3
 
 /** The features of an exercise beside the best fit of all that may be meant; kit that everybody has at home tells nothing. */
 export function fitFeatures(
