@@ -106,7 +106,7 @@ interface SegmentSetting {
 }
 
 /** Fewer cues say too little of where the body is and what moves. */
-const LEAST_TELLING = 6
+const LEAST_TELLING = 4
 
 function buildSegment(
   speech: Speech,
