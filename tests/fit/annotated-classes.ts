@@ -15,6 +15,9 @@ export interface AnnotatedDose {
   holdSeconds: Amount
   restSeconds: Amount
   perSide: boolean
+  scheme: 'straight' | 'circuit' | 'superset' | 'interval' | 'emom' | 'amrap' | 'ladder' | 'continuous'
+  /** Names of the exercises done with it. */
+  groupWith: string[]
 }
 
 /** Times in seconds, as in the files. */
