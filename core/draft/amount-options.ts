@@ -5,11 +5,11 @@ import type { DoseCase, DoseOption } from './dose-option.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { stemOf } from './tie-sayings.ts'
 import type { Told } from './gather-sayings.ts'
-import { AMOUNT_KINDS, fieldsIn, SAID_BEFORE } from './mark-sayings.ts'
+import { AMOUNT_KINDS, fieldsIn, OF_LATER_ROUND, SAID_BEFORE } from './mark-sayings.ts'
 import type { AmountKind } from './mark-sayings.ts'
 import { across } from './join-ranges.ts'
 import { plainWords } from './split-speech.ts'
-import { COUNTS_NO_SECONDS } from './words/en/saying-words.ts'
+import { AS_MANY, COUNTS_NO_SECONDS, FOR_WHOM } from './words/en/saying-words.ts'
 
 /** Every amount told for an exercise: reps, metres, seconds moved or held. @param before the answers chosen for the one before */
 export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): DoseOption[] {
@@ -65,7 +65,11 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
     answers.add(kind, value, { how: kind === 'holdSeconds' && dose.reps !== null ? 'in rep' : 'said', told, marks })
     if (value === 'max') continue
     if (kind === 'workSeconds') answers.add('holdSeconds', value, { how: 'as hold', told, marks: [] })
+    if (kind === 'workSeconds' && isForAsMany(asked, hit))
+      answers.add('reps', 'max', { how: 'as many', told, marks: [] })
     if (kind === 'holdSeconds') answers.add('workSeconds', value, { how: 'as work', told, marks: [] })
+    if (kind !== 'reps' && dose.sets !== null && dose.reps === null && (dose.sets.max ?? 0) > MOST_SETS)
+      answers.add('reps', dose.sets, { how: 'sets as reps', told, marks: [`beside ${kind}`] })
     if (
       kind !== 'reps' ||
       dose.repUnit !== 'rep' ||
@@ -73,6 +77,8 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
     )
       continue
     answers.add('workSeconds', value, { how: 'as seconds', told, marks: [] })
+    const minutes = asMinutes(asked, told, value)
+    if (minutes) answers.add('workSeconds', minutes, { how: 'as minutes', told, marks: [] })
     answers.add('holdSeconds', value, { how: 'as seconds held', told, marks: [] })
   }
   for (const level of dose.byLevel)
@@ -80,10 +86,34 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
       if (level.dose[kind] !== null) answers.add(kind, level.dose[kind], { how: 'level', told, marks: [] })
 }
 
+/** "It says eight minutes, call it six": what takes back a number of minutes is one of minutes. */
+function asMinutes({ told }: DoseCase, { place, saying: { hit } }: Told, { min, max }: Range): Range | null {
+  if (place !== 'main' && place !== 'return') return null
+  const before = told.findLast(({ saying: { hit: other } }) => other.end <= hit.offset)?.saying.hit
+  const work = before?.dose.workSeconds
+  const isMinutes = work && (work.min ?? 0) >= 60 && (work.min ?? 0) % 60 === 0
+  if (!before || !isMinutes || hit.offset - before.end > NEAR_CHARACTERS || min === null || max === null) return null
+  return { min: min * 60, max: max * 60 }
+}
+
 function stillMarks(asked: DoseCase, kind: AmountKind): string[] {
   const isTime = kind === 'workSeconds' || kind === 'holdSeconds'
   return isTime ? [`${kind} ${asked.still ? 'still' : 'moving'}`] : []
 }
+
+/** Whether as many are done as can be in a time, read once for all exercises that ask. */
+function isForAsMany({ speech: { text } }: DoseCase, hit: DoseHit): boolean {
+  const known = FOR_AS_MANY.get(hit)
+  if (known !== undefined) return known
+  const isSo = AS_MANY.test(plainWords(text.slice(Math.max(0, hit.offset - AROUND), hit.end + AROUND)))
+  FOR_AS_MANY.set(hit, isSo)
+  return isSo
+}
+
+const FOR_AS_MANY = new WeakMap<DoseHit, boolean>()
+
+/** Characters. */
+const AROUND = 70
 
 /** From one amount to another of the same kind: levels, and sets that differ. */
 function addSpans(asked: DoseCase, answers: Answers): void {
@@ -93,20 +123,28 @@ function addSpans(asked: DoseCase, answers: Answers): void {
       for (const second of ends.slice(at + 1, at + MOST_SPANS)) {
         const range = across(first.value, second.value)
         const isNew = [first, second].every(({ value }) => value.min !== range.min || value.max !== range.max)
-        const marks = isNew && (first.isKind || second.isKind) ? spanMarks(asked, first, second) : null
+        const marks = isNew && (first.isKind || second.isKind) ? spanMarks(asked, kind, first, second) : null
         if (marks) answers.add(kind, range, { how: 'span', told: second.told, marks })
       }
     })
   }
 }
 
-function spanMarks(asked: DoseCase, first: SpanEnd, second: SpanEnd): string[] | null {
+function spanMarks(asked: DoseCase, kind: AmountKind, first: SpanEnd, second: SpanEnd): string[] | null {
   const [a, b] = [first.told.saying.hit, second.told.saying.hit]
   const gap = b.offset - a.end
   if ((a.loose ?? b.loose) && gap > NEAR_CHARACTERS) return null
   const between = gap < NEAR_CHARACTERS ? plainWords(asked.speech.text.slice(a.end, b.offset)) : null
   const isRising = (first.value.min ?? 0) < (second.value.min ?? 0)
+  const isLater = isLaterRound(second.told)
+  const behind = plainWords(asked.speech.text.slice(b.end, b.end + AROUND))
   return [
+    `of ${kind}`,
+    ...(FOR_WHOM.test(behind) ? ['then for whom', `by ${linkOf(between)}, for whom`] : []),
+    ...(isLater
+      ? ['in a later round', `in a later round, ${isInterval(first.told) ? 'interval' : 'no interval'}`]
+      : []),
+    ...(isLater && asked.members.length > 0 ? ['in a later round, in turns'] : []),
     `by ${linkOf(between)}`,
     `${a.loose ? 'loose' : 'sure'} ${b.loose ? 'loose' : 'sure'}`,
     isRising ? 'rising' : 'falling',
@@ -142,6 +180,8 @@ function marksOfAmount(
 }
 
 const MANY = 3
+/** Nobody does more sets than these, as far as they are told without their name. */
+const MOST_SETS = 4
 const NEAR_CHARACTERS = 120
 /** An amount is joined with so many behind it. */
 const MOST_SPANS = 8
@@ -162,16 +202,22 @@ interface SpanEnd {
 /** One end of a span of amounts; a number without a unit may be of any kind. */
 function endOf(one: Told, kind: AmountKind): SpanEnd[] {
   const { dose, loose } = one.saying.hit
-  const own = dose[kind]
+  const time = kind === 'holdSeconds' ? dose.workSeconds : kind === 'workSeconds' ? dose.holdSeconds : null
+  const own = dose[kind] ?? time
   const value = own ?? (loose && dose.workSeconds === null && dose.distanceM === null ? dose.reps : null)
   if (value === null || value === 'max') return []
-  const isNear = one.owned || one.place === 'main' || one.place === 'return' || isInterval(one)
+  const isNear = one.owned || one.place === 'main' || one.place === 'return' || isInterval(one) || isLaterRound(one)
   return isNear ? [{ told: one, value, isKind: own !== null }] : []
 }
 
 function isInterval({ saying }: Told): boolean {
   const { workSeconds, restSeconds } = saying.hit.dose
   return workSeconds !== null && restSeconds !== null
+}
+
+/** Said of a later round of those that go in turns, or of the sets behind. */
+function isLaterRound({ saying, marks }: Told): boolean {
+  return saying.marks.includes(OF_LATER_ROUND) && !marks.includes('before')
 }
 
 function linkOf(between: string | null): string {

@@ -17,8 +17,10 @@ import { findGroups } from './find-groups.ts'
 import type { Group } from './find-groups.ts'
 import { findLoops } from './find-loops.ts'
 import { findOwners, readyOwning } from './find-owners.ts'
+import type { Owning } from './find-owners.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { TurnBlock } from './find-turns.ts'
+import type { LinkedClass } from './link-features.ts'
 import type { Naming } from './naming.ts'
 import { hasWork, mergeDoses } from './merge-doses.ts'
 import type { Speech } from './read-speech.ts'
@@ -27,6 +29,9 @@ import { withoutAnnounced, withoutIdleBare, withoutLoneTimes } from './pick-told
 import { asHeld, asRest, inBreaths, isStill, tellsBothSides, withSecondSet, withSides } from './refine-dose.ts'
 import { settleHits } from './settle-hits.ts'
 import { addBlocks, areaOf, roundsOf, withSharedRounds, withTurns } from './share-rounds.ts'
+import type { Area } from './share-rounds.ts'
+import { weighLinks } from './weigh-links.ts'
+import type { LinkTable } from './weigh-links.ts'
 
 /** The dose of one exercise and the indexes of the exercises done with it. */
 export interface AttachedDose {
@@ -51,28 +56,25 @@ export function attachDoses(
   return attached.map((one, index) => ({ ...one, dose: picked[index] ?? null }))
 }
 
-/** The doses by rules, and what else each may be. */
+/** The doses by rules, and what else each may be. @param links other weights of links than the fitted ones */
 export function readDoseCases(
   speech: Speech,
   teachings: readonly Teaching[],
   known: readonly Naming[],
   blocks: readonly TurnBlock[],
-): { attached: AttachedDose[]; cases: DoseCase[] } {
+  links?: LinkTable,
+): { attached: AttachedDose[]; cases: DoseCase[]; linked: LinkedClass } {
   const namings = withOwnNames(speech, teachings, known)
   const hits = findHits(speech, namings)
   const owning = readyOwning(teachings, namings)
-  const groups = findGroups(speech, namings, hits, owning.teachingOf)
-  groups.push(...findLoops(speech, hits, teachings, groups))
-  addBlocks(groups, blocks)
-  const areas = groups.map((group) => areaOf(group, teachings, blocks))
-  const own = teachings.map((): DoseHit[] => [])
-  const shared: DoseHit[] = []
-  for (const hit of hits) {
-    const isShared = isForRound(speech, hit, groups) || roundsOf(speech, hit, areas) !== null
-    const owners = isShared ? [] : findOwners(speech, hit, owning)
-    if (owners.length === 0) shared.push(hit)
-    for (const one of owners) own[one.owner]?.push(one.hit)
-  }
+  const announced = findGroups(speech, namings, hits, owning.teachingOf)
+  announced.push(...findLoops(speech, hits, teachings, announced))
+  addBlocks(announced, blocks)
+  const asAnnounced = shareOut(speech, hits, owning, { groups: announced, blocks })
+  const linked = { speech, owning, groups: announced, own: asAnnounced.own }
+  const turns = isShort(speech) ? announced : weighLinks(linked, links)
+  const groups = announced
+  const { own, shared, areas } = asAnnounced
   const defaults = findDefaults(speech, (offset) => owning.teachingAt(offset) !== null).map((one) => ({
     ...one,
     hit: { ...one.hit, forAll: true as const },
@@ -83,6 +85,7 @@ export function readDoseCases(
     speech,
     found.toSorted((a, b) => a.offset - b.offset),
     owning,
+    turns,
   )
   const result: AttachedDose[] = []
   const cases: DoseCase[] = []
@@ -107,6 +110,7 @@ export function readDoseCases(
       ...{ speech, teaching, still, ruled: null, near: [] },
       told: sayings.toldFor(index, ordered, [...common, ...forAll]),
       scheme: group?.scheme ?? null,
+      members: turns.find(({ members }) => members.includes(index))?.members ?? [],
       bothSides: tellsBothSides(speech, teaching),
     })
     const [main] = teaching.spans
@@ -126,12 +130,32 @@ export function readDoseCases(
   const doseAt = (index: number): Prescription | null => attached[index]?.dose ?? null
   return {
     attached,
+    linked,
     cases: cases.map((one, index) => ({
       ...one,
       ruled: doseAt(index),
       near: [index - 1, index + 1].flatMap((at) => doseAt(at) ?? []),
     })),
   }
+}
+
+/** Whose each hit is: of one exercise, or of a group or the class. */
+function shareOut(
+  speech: Speech,
+  hits: readonly DoseHit[],
+  owning: Owning,
+  { groups, blocks }: { groups: readonly Group[]; blocks: readonly TurnBlock[] },
+): { own: DoseHit[][]; shared: DoseHit[]; areas: Area[] } {
+  const areas = groups.map((group) => areaOf(group, owning.teachings, blocks))
+  const own = owning.teachings.map((): DoseHit[] => [])
+  const shared: DoseHit[] = []
+  for (const hit of hits) {
+    const isShared = isForRound(speech, hit, groups) || roundsOf(speech, hit, areas) !== null
+    const owners = isShared ? [] : findOwners(speech, hit, owning)
+    if (owners.length === 0) shared.push(hit)
+    for (const one of owners) own[one.owner]?.push(one.hit)
+  }
+  return { own, shared, areas }
 }
 
 /** Every dose of the class in order, settled by its neighbours. */

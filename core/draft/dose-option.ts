@@ -16,13 +16,15 @@ export interface DoseCase {
   near: readonly Prescription[]
   /** Held rather than moved. */
   still: boolean
+  /** Of the group it is done in turns with; its members by index, itself among them, none where it stands alone. */
   scheme: 'circuit' | 'superset' | null
+  members: readonly number[]
   /** Its teaching goes on to the other side. */
   bothSides: boolean
 }
 
 /** What is asked of each exercise, in this order: what is answered first helps with what follows. */
-export const DOSE_QUESTIONS = ['amount', 'hold', 'sets', 'sides', 'rest'] as const
+export const DOSE_QUESTIONS = ['amount', 'hold', 'sets', 'sides', 'rest', 'scheme'] as const
 export type DoseQuestion = (typeof DOSE_QUESTIONS)[number]
 
 /** One way in which an answer is told: how a saying gives it, and what speaks for it besides the saying's own marks. */
@@ -35,8 +37,8 @@ export interface DoseRow {
 /** One answer; the key tells kind and value, that of none is ''. */
 export interface DoseOption {
   key: string
-  kind: AmountKind | 'sets' | 'sides' | 'restSeconds' | null
-  value: Range | 'max' | boolean | null
+  kind: AmountKind | 'sets' | 'sides' | 'restSeconds' | 'scheme' | null
+  value: Range | 'max' | boolean | Prescription['scheme'] | null
   marks: string[]
   rows: DoseRow[]
 }
@@ -94,8 +96,8 @@ const SIZES = [1, 2, 3, 4, 5, 7, 9, 10, 12, 15, 20, 25, 30, 40, 60, 120, 1000] a
 
 /** About how much it is. */
 export function sizeOf(value: DoseOption['value']): string {
-  if (value === null || typeof value === 'boolean') return 'none'
   if (value === 'max') return 'max'
+  if (value === null || typeof value !== 'object') return 'none'
   if (value.min !== value.max) return 'range'
   const most = SIZES.find((size) => (value.max ?? 0) <= size)
   return most === undefined ? 'more' : `to ${String(most)}`

@@ -1,12 +1,25 @@
-/** The questions that make a dose: how much, how long held, how often, on each side, how long between. */
+/** The questions that make a dose: how much, how long held, how often, on each side, how long between, arranged how. */
+import type { Range } from '../../shared/log-sheet.ts'
 import { readDose } from '../dose/read-dose.ts'
 import { amountOptions } from './amount-options.ts'
 import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told } from './dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
+import type { DoseHit } from './find-dose-hits.ts'
 import type { Told } from './gather-sayings.ts'
+import { SAID_BEFORE } from './mark-sayings.ts'
 import type { Speech } from './read-speech.ts'
+import { schemeOptions } from './scheme-options.ts'
 import { plainWords } from './split-speech.ts'
-import { AGAIN_BEHIND, BACK_TO_OTHER, REST_WORDS, SETS_AS_THEY_COME, SIDE_WORD } from './words/en/saying-words.ts'
+import {
+  AGAIN_BEHIND,
+  BACK_TO_OTHER,
+  EVERY_MINUTE,
+  IN_TOTAL,
+  OTHER_SIDE,
+  REST_WORDS,
+  SETS_AS_THEY_COME,
+  SIDE_WORD,
+} from './words/en/saying-words.ts'
 
 /** The questions of one exercise. */
 export class DoseOptions {
@@ -24,6 +37,7 @@ export class DoseOptions {
     if (question === 'amount') return amountOptions(this.#case, this.#before)
     if (question === 'hold') return this.#holds(amount)
     if (question === 'sets') return this.#sets(amount)
+    if (question === 'scheme') return schemeOptions(this.#case, amount)
     return question === 'rest' ? this.#rests(amount) : this.#sides(amount)
   }
 
@@ -54,7 +68,9 @@ export class DoseOptions {
   #sets(amount: DoseOption | null): DoseOption[] {
     const { told: sayings, ruled, teaching, scheme, near } = this.#case
     const answers = new Answers()
-    for (const one of sayings) this.#addSets(answers, one, amount)
+    const taken = setsTakenBack(sayings)
+    for (const one of sayings)
+      if (!taken.some((value) => isSameRange(one.saying.hit.dose.sets, value))) this.#addSets(answers, one, amount)
     const returns = teaching.spans.length - 1
     const addCount = (sets: number, how: string, mark: string): void => {
       answers.add('sets', { min: sets, max: sets }, { how, told: null, marks: [mark] })
@@ -97,6 +113,8 @@ export class DoseOptions {
     const gaps = amounts.map(({ saying }) => hit.sentence - saying.hit.sentence)
     const gap = gaps.toSorted((a, b) => Math.abs(a) - Math.abs(b))[0]
     const marks = [...(isAmount ? ['with amount'] : []), ...(gap === undefined ? [] : [`gap ${gapOf(gap)}`])]
+    const minutes = minutesOf(this.#case.speech, one)
+    if (minutes) answers.add('sets', minutes, { how: 'minutes', told: one, marks })
     if (sets) answers.add('sets', sets, { how: 'said', told: one, marks })
     else if (reps !== null && reps !== 'max' && (reps.max ?? Infinity) <= MOST_SETS && !hit.loose && !isAmount)
       answers.add('sets', reps, { how: 'from reps', told: one, marks })
@@ -140,6 +158,16 @@ export class DoseOptions {
       marks.add(`${word}${isWith ? ' with' : ''}`)
     }
     if (![...withIt].some(({ saying }) => saying.hit.dose.perSide)) marks.add('amount without side')
+    const [main] = teaching.spans
+    const words = main ? plainWords(speech.text.slice(main.offset, main.end)) : ''
+    const beside = [...withIt].map(({ saying: { hit } }) =>
+      plainWords(speech.text.slice(Math.max(0, hit.offset - SIDE_CHARACTERS), hit.end + SIDE_CHARACTERS)),
+    )
+    if (IN_TOTAL.test(words)) marks.add('total in it')
+    if (beside.some((one) => IN_TOTAL.test(one))) marks.add('total beside')
+    if (OTHER_SIDE.test(words)) marks.add('other side in it')
+    if (beside.some((one) => OTHER_SIDE.test(one))) marks.add('other side beside')
+    if (OTHER_SIDE.test(words) && teaching.entry?.sided === true) marks.add('other side in it, sided')
     if (ruled?.perSide === true) marks.add('ruled')
     if (bothSides) marks.add('both told')
     if (bothSides && teaching.entry?.sided === true) marks.add('both told, sided')
@@ -156,8 +184,11 @@ export class DoseOptions {
       const { restSeconds, workSeconds } = one.saying.hit.dose
       if (restSeconds)
         answers.add('restSeconds', restSeconds, { how: 'said', told: one, marks: withAmount(one, amount) })
-      else if (workSeconds && REST_WORDS.test(aroundOf(speech, one)))
-        answers.add('restSeconds', workSeconds, { how: 'from work', told: one, marks: withAmount(one, amount) })
+      else if (workSeconds)
+        answers.add('restSeconds', workSeconds, {
+          ...{ how: 'from work', told: one },
+          marks: [...withAmount(one, amount), ...restMarks(speech, one)],
+        })
     }
     const ruledKey = ruled?.restSeconds ? keyOf('restSeconds', ruled.restSeconds) : ''
     if (ruled?.restSeconds)
@@ -167,7 +198,7 @@ export class DoseOptions {
         sizeOf(option.value),
         ...asBefore(option, this.#before, scheme),
         ...(scheme ? [`in ${scheme}`] : []),
-        ...(option.key === ruledKey ? ['ruled'] : []),
+        ...(option.key === ruledKey ? ['ruled', `ruled ${scheme ?? 'alone'}`] : []),
         ...(near.some(({ restSeconds }) => restSeconds && keyOf('restSeconds', restSeconds) === option.key)
           ? ['as neighbour']
           : []),
@@ -178,9 +209,44 @@ export class DoseOptions {
 }
 
 const MANY = 3
+/** Characters. */
+const SIDE_CHARACTERS = 50
 const MOST_SETS = 6
 const MOST_RETURNS = 5
 const AGAIN_CHARACTERS = 90
+
+/** "I said four rounds, make it three": four are done of nothing told before. */
+function setsTakenBack(all: readonly Told[]): Range[] {
+  return all.flatMap(({ saying }) => {
+    const { sets } = saying.hit.dose
+    if (!sets || !(saying.marks.includes(SAID_BEFORE) || saying.marks.includes('taken back'))) return []
+    const isPutRight = all.some(({ saying: { hit } }) => {
+      const gap = hit.offset - saying.hit.end
+      return hit.dose.sets !== null && gap >= 0 && gap <= NEAR_CHARACTERS && !isSameRange(hit.dose.sets, sets)
+    })
+    return isPutRight && saying.marks.includes(SAID_BEFORE) ? [sets] : []
+  })
+}
+
+function isSameRange(one: Range | null, other: Range): boolean {
+  return one !== null && one.min === other.min && one.max === other.max
+}
+
+/** Characters. */
+const NEAR_CHARACTERS = 120
+
+/** "Three of them, every minute, for six": so many minutes are so many sets. */
+function minutesOf(speech: Speech, { saying: { hit } }: Told): Range | null {
+  const sentence = speech.sentences[hit.sentence]
+  if (!sentence || !EVERY_MINUTE.test(sentence.words)) return null
+  const { workSeconds, reps } = hit.dose
+  if (workSeconds && (workSeconds.min ?? 0) % 60 === 0)
+    return { min: (workSeconds.min ?? 0) / 60, max: (workSeconds.max ?? 0) / 60 }
+  const isFor =
+    /\bfor $/i.test(speech.text.slice(Math.max(0, hit.offset - 4), hit.offset)) ||
+    /^for\b/i.test(speech.text.slice(hit.offset, hit.end))
+  return isFor && reps !== null && reps !== 'max' ? reps : null
+}
 
 /** Those of its own, where there are any. */
 function ownOf(all: readonly Told[]): readonly Told[] {
@@ -208,6 +274,19 @@ function gapOf(sentences: number): string {
 
 const REST_CHARACTERS = 40
 
-function aroundOf({ text }: Speech, { saying: { hit } }: Told): string {
-  return plainWords(text.slice(Math.max(0, hit.offset - REST_CHARACTERS), hit.end + REST_CHARACTERS))
+/** What around a time tells of a rest, read once for all exercises that ask. */
+function restMarks(speech: Speech, { saying: { hit } }: Told): readonly string[] {
+  const known = REST_MARKS.get(hit)
+  if (known) return known
+  const { text } = speech
+  const before = plainWords(text.slice(Math.max(0, hit.offset - REST_CHARACTERS), hit.offset))
+  const behind = plainWords(text.slice(hit.offset, hit.end + REST_CHARACTERS))
+  const marks = REST_WORDS.flatMap(([what, pattern]) => [
+    ...(pattern.test(before) ? [`${what} before`] : []),
+    ...(pattern.test(behind) ? [`${what} behind`] : []),
+  ])
+  REST_MARKS.set(hit, marks)
+  return marks
 }
+
+const REST_MARKS = new WeakMap<DoseHit, readonly string[]>()

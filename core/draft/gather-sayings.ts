@@ -1,20 +1,19 @@
 /** Gathers for each exercise the sayings that may be meant for it, and marks what ties each to it. */
 import type { DoseHit } from './find-dose-hits.ts'
 import type { Teaching } from './find-exercises.ts'
+import type { Group } from './find-groups.ts'
 import type { Owning } from './find-owners.ts'
-import { AMOUNT_KINDS, markSayings, saysAmountOf } from './mark-sayings.ts'
+import { AMOUNT_KINDS, markSayings, OF_LATER_ROUND, saysAmountOf } from './mark-sayings.ts'
 import type { Saying } from './mark-sayings.ts'
 import type { TextSpan } from './place-spans.ts'
 import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
 import { stemOf, tiesOf } from './tie-sayings.ts'
-import type { AskedFor, NearName, PlacedSaying } from './tie-sayings.ts'
+import { turnsOf, turnTies } from './tie-turns.ts'
+import type { AskedFor, NearName, Place, PlacedSaying } from './tie-sayings.ts'
 import { FOR_ALL, FOR_PART, IN_TURNS } from './words/en/default-words.ts'
 import { ROUND_WORDS, SAID_OF_SOME } from './words/en/saying-words.ts'
-
-/** Where a saying stands as seen from an exercise: in its teaching, its returns, in front of it, behind it, while others are taught. */
-export type Place = 'main' | 'return' | 'before' | 'earlier' | 'behind' | 'later'
 
 /** A saying as seen from an exercise. */
 export interface Told {
@@ -33,17 +32,22 @@ export class SayingFinder {
   readonly #placed: PlacedSaying[]
   /** Those that reach beyond the place where they are said. */
   readonly #far: PlacedSaying[]
+  /** Those of a later round. */
+  readonly #later: PlacedSaying[]
   readonly #named = new Map<number, PlacedSaying[]>()
   readonly #at = new Map<number, PlacedSaying[]>()
   readonly #starts: readonly number[]
+  readonly #groups: readonly Group[]
 
-  constructor(speech: Speech, hits: readonly DoseHit[], owning: Owning) {
+  constructor(speech: Speech, hits: readonly DoseHit[], owning: Owning, groups: readonly Group[]) {
+    this.#groups = groups
     this.#speech = speech
     this.#teachings = owning.teachings
     const sayings = markSayings(speech, hits)
     const sentences = new Map<number, ToldSentence>()
     this.#placed = sayings.map((saying) => place(speech, saying, owning, sentences))
     this.#far = this.#placed.filter((one) => !one.hit.loose && (one.inside === null || isForMany(one)))
+    this.#later = this.#placed.filter(({ hit, marks }) => marks.includes(OF_LATER_ROUND) && !hit.steps)
     for (const one of this.#placed) if (!one.hit.steps) pushTo(this.#at, one.hit.offset, one)
     for (const one of this.#placed)
       for (const teaching of new Set(
@@ -60,7 +64,11 @@ export class SayingFinder {
     if (!teaching || !main) return []
     const [startMs, endMs] = [this.#speech.timeOf(main.offset), this.#speech.timeOf(main.end)]
     const nextStart = this.#starts.find((offset) => offset > main.offset) ?? Infinity
+    const turns = turnsOf(index, this.#groups, this.#teachings)
     const wanted = new Set<PlacedSaying>()
+    if (turns.mates.size > 0)
+      for (const one of this.#later)
+        if (one.hit.offset > main.offset && one.hit.offset < turns.end + LATER_CHARACTERS) wanted.add(one)
     for (const one of within(this.#placed, startMs - CLOSE_BEFORE_MS, endMs + CLOSE_BEHIND_MS)) wanted.add(one)
     for (const span of returns) for (const one of this.#within(span)) wanted.add(one)
     for (const one of this.#within({ offset: main.end, end: Math.min(nextStart, main.end + LONGEST_GAP) }))
@@ -72,7 +80,7 @@ export class SayingFinder {
     for (const one of given.keys()) wanted.add(one)
     const shared = new Set(common.flatMap((hit) => this.#at.get(hit.offset)?.find((one) => one.hit === hit) ?? []))
     for (const one of shared) wanted.add(one)
-    const asked = { speech: this.#speech, teaching, index, main, returns, nextStart, startMs, endMs }
+    const asked = { speech: this.#speech, teaching, index, main, returns, nextStart, startMs, endMs, turns }
     const told = [...wanted]
       .slice(0, MOST_TOLD)
       .toSorted((a, b) => a.hit.offset - b.hit.offset)
@@ -81,7 +89,12 @@ export class SayingFinder {
         const meant = given.get(one)
         const owned = meant !== undefined
         const ties = where === 'main' ? [] : tiesOf(one, asked)
-        const marks = [...placeMarks(one, where, owned, asked), ...ties, ...(shared.has(one) ? ['common'] : [])]
+        const marks = [
+          ...placeMarks(one, where, owned, asked),
+          ...ties,
+          ...turnTies(one, where, asked),
+          ...(shared.has(one) ? ['common'] : []),
+        ]
         return { saying: meant ? { ...one, hit: meant } : one, place: where, owned, marks }
       })
     for (const one of told) one.marks.push(...orderMarks(one, told))
@@ -101,6 +114,8 @@ const CLOSE_BEFORE_MS = 30_000
 const CLOSE_BEHIND_MS = 15_000
 /** More is said of no exercise. */
 const MOST_TOLD = 400
+/** Characters behind the last exercise of a group in which its later rounds are told. */
+const LATER_CHARACTERS = 1500
 /** Characters behind a teaching that still are about it. */
 const LONGEST_GAP = 600
 /** What is announced holds for so long; rounds are told so long behind the start at most. */

@@ -3,7 +3,15 @@ import type { Prescription } from '../../shared/log-sheet.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
-import { HELD_SENTENCE, NUMBER_TAKEN_BACK, SAID_EARLIER, WILL_DO } from './words/en/saying-words.ts'
+import {
+  FOR_WHOM,
+  HELD_SENTENCE,
+  LATER_ROUND,
+  NUMBER_LINKS,
+  NUMBER_TAKEN_BACK,
+  SAID_EARLIER,
+  WILL_DO,
+} from './words/en/saying-words.ts'
 
 export const AMOUNT_KINDS = ['reps', 'distanceM', 'workSeconds', 'holdSeconds'] as const
 export type AmountKind = (typeof AMOUNT_KINDS)[number]
@@ -41,6 +49,8 @@ export function markSayings(speech: Speech, hits: readonly DoseHit[]): Saying[] 
       next && SAID_EARLIER.test(plainWords(speech.text.slice(Math.max(0, hit.offset - SAID_REACH), hit.offset)))
     if (isEarlier) marks.push(SAID_BEFORE)
     if (instead) marks.push('instead')
+    if (isOfLaterRound(speech, hit)) marks.push(OF_LATER_ROUND)
+    if (next) marks.push(...linkMarks(speech, hit, next, between))
     return { hit, marks, instead }
   })
 }
@@ -58,11 +68,32 @@ function neighbour(hits: readonly DoseHit[], index: number, step: 1 | -1): DoseH
   return null
 }
 
+/** "Second time have forty": so near in front of the number, or right in front of its sentence. */
+function isOfLaterRound(speech: Speech, { offset, sentence }: DoseHit): boolean {
+  const from = Math.max(speech.sentences[sentence - 1]?.offset ?? 0, offset - ROUND_REACH)
+  return LATER_ROUND.test(plainWords(speech.text.slice(from, offset)))
+}
+
+/** Another amount follows, for others or for later. */
+function linkMarks({ text }: Speech, hit: DoseHit, next: DoseHit, between: string): string[] {
+  const link = NUMBER_LINKS.find(([, pattern]) => pattern.test(between))?.[0]
+  const isForSome = FOR_WHOM.test(plainWords(text.slice(next.end, next.end + WORD_REACH)))
+  const isNear = next.offset - hit.end < NEAR
+  return [
+    ...(link === undefined ? [] : [`followed by ${link}`]),
+    ...(isForSome && isNear ? ['followed by one for some'] : []),
+  ]
+}
+
+/** Said of a later round. */
+export const OF_LATER_ROUND = 'of a later round'
+
 /** Said before, and another number follows. */
 export const SAID_BEFORE = 'said before'
 
 /** Characters. */
 const SAID_REACH = 40
+const ROUND_REACH = 60
 const REACH = 120
 const NEAR = 40
 

@@ -1,4 +1,4 @@
-/** Picks the dose of each exercise: of all that is told for it, the likeliest amount, hold, sets, sides and rest. */
+/** Picks the dose of each exercise: of all that is told for it, the likeliest amount, hold, sets, sides, rest and scheme. */
 import { formatClock } from '../../shared/clock.ts'
 import { buildPrescription } from '../../shared/log-sheet.ts'
 import type { Prescription, Quote, Range } from '../../shared/log-sheet.ts'
@@ -6,48 +6,104 @@ import { amountKindOf, keyOf, told } from './dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
 import { DoseOptions } from './dose-options.ts'
 import type { DoseHit } from './find-dose-hits.ts'
+import { findTempos } from './find-tempo.ts'
 import type { Told } from './gather-sayings.ts'
 import { AMOUNT_KINDS } from './mark-sayings.ts'
+import { quotePiece } from './quote-piece.ts'
 import { OptionScale } from './weigh-options.ts'
-import type { Chosen } from './weigh-options.ts'
+import type { Weighed } from './weigh-options.ts'
+import { schemeOf } from './scheme-options.ts'
+
+/** The answers to each question, the likeliest first. */
+type WeighedDose = Record<DoseQuestion, Weighed[]>
 
 /** The answers chosen for one exercise. */
 type PickedDose = Record<DoseQuestion, Chosen>
+
+/** An answer with its share of the odds of all, 0-1, and the one that comes next. */
+interface Chosen extends Weighed {
+  second: DoseOption | null
+}
 
 /** The doses of all exercises, in their order. */
 export function pickDoses(cases: readonly DoseCase[]): (Prescription | null)[] {
   const scale = new OptionScale()
   let before: DoseOption[] = []
-  return cases.map((asked) => {
-    const picked = pick(asked, before, scale)
-    before = [picked.amount.option, picked.sets.option, picked.rest.option]
-    return doseOf(asked, picked)
+  const weighed = cases.map((asked) => {
+    const one = weigh(asked, before, scale)
+    before = (['amount', 'sets', 'rest'] as const).flatMap((question) => one[question][0]?.option ?? [])
+    return one
+  })
+  return cases.map((asked, index) => {
+    const together = weighed.filter((_, at) => at === index || asked.members.includes(at))
+    const choose = (question: DoseQuestion): Chosen => {
+      const own = weighed[index]?.[question] ?? []
+      const [first, second] = SHARED.has(question)
+        ? agreed(
+            own,
+            together.map((one) => one[question]),
+          )
+        : own
+      return { option: NONE, share: 1, ...first, second: second?.option ?? null }
+    }
+    const [amount, hold, sets] = [choose('amount'), choose('hold'), choose('sets')]
+    return doseOf(asked, { amount, hold, sets, sides: choose('sides'), rest: choose('rest'), scheme: choose('scheme') })
   })
 }
 
-function pick(asked: DoseCase, before: readonly DoseOption[], scale: OptionScale): PickedDose {
+/** What is the same for all exercises that are done in turns. */
+const SHARED: ReadonlySet<DoseQuestion> = new Set(['sets', 'rest', 'scheme'])
+
+/**
+ * What some exercises say together, as answers of one of them: the mean of their shares of each answer. Nothing is told where all of
+ * them tell nothing: of that it is the geometric mean, since rounds and the rest behind them are told once, for one of them.
+ */
+export function agreed(own: readonly Weighed[], all: readonly (readonly Weighed[])[]): Weighed[] {
+  if (all.length < 2) return [...own]
+  const answers = new Map<string, { option: DoseOption; sum: number; product: number }>()
+  for (const { option } of [own, ...all].flat())
+    if (!answers.has(option.key)) answers.set(option.key, { option, sum: 0, product: 1 })
+  for (const weighed of all) {
+    const shares = new Map(weighed.map(({ option, share }) => [option.key, share]))
+    for (const [key, answer] of answers) {
+      const share = shares.get(key) ?? 0
+      answer.sum += share
+      answer.product *= share
+    }
+  }
+  const means = [...answers.values()].map(({ option, sum, product }) => ({
+    option,
+    share: option.kind === null ? product ** (1 / all.length) : sum / all.length,
+  }))
+  const whole = means.reduce((total, { share }) => total + share, 0)
+  return means.map(({ option, share }) => ({ option, share: share / whole })).toSorted((a, b) => b.share - a.share)
+}
+
+function weigh(asked: DoseCase, before: readonly DoseOption[], scale: OptionScale): WeighedDose {
   const questions = new DoseOptions(asked, before)
-  const choose = (question: DoseQuestion, amount: DoseOption | null): Chosen =>
-    scale.choose(question, questions.ask(question, amount)) ?? { option: NONE, share: 1, second: null }
-  const amount = choose('amount', null)
-  const { option } = amount
+  const amount = scale.weigh('amount', questions.ask('amount', null))
+  const chosen = amount[0]?.option ?? null
+  const ask = (question: DoseQuestion): Weighed[] => scale.weigh(question, questions.ask(question, chosen))
   return {
     amount,
-    hold: choose('hold', option),
-    sets: choose('sets', option),
-    sides: choose('sides', option),
-    rest: choose('rest', option),
+    hold: ask('hold'),
+    sets: ask('sets'),
+    sides: ask('sides'),
+    rest: ask('rest'),
+    scheme: ask('scheme'),
   }
 }
 
 const NONE: DoseOption = { key: '', kind: null, value: null, marks: [], rows: [] }
 
-/** The dose as picked, on the one by rules, which keeps what nobody asks for: tempo, load, effort, scheme. */
-function doseOf({ ruled, told: all }: DoseCase, picked: PickedDose): Prescription | null {
-  const { amount, hold, sets, sides, rest } = picked
+/** The dose as picked, on the one by rules, which keeps what nobody asks for: load, effort. */
+function doseOf(asked: DoseCase, picked: PickedDose): Prescription | null {
+  const { ruled, told: all } = asked
+  const { amount, hold, sets, sides, rest, scheme } = picked
   const { kind, value } = amount.option
   const amountKind = AMOUNT_KINDS.find((one) => one === kind)
-  if (amountKind === undefined || value === null || typeof value === 'boolean') return null
+  if (amountKind === undefined || value === null || (value !== 'max' && typeof value !== 'object')) return null
+  const tempo = tempoOf(asked)
   const ruledKind = ruled ? amountKindOf(ruled) : null
   const ruledValue = ruledKind === null ? null : (ruled?.[ruledKind] ?? null)
   const isRuled = ruledKind !== null && ruledValue !== null && keyOf(ruledKind, ruledValue) === amount.option.key
@@ -57,13 +113,19 @@ function doseOf({ ruled, told: all }: DoseCase, picked: PickedDose): Prescriptio
   const restSeconds = rangeOf(rest.option)
   const kept = isRuled && ruled ? ruled.said : []
   const answers = [amount.option, sets.option, ...(isHeld ? [] : [hold.option]), rest.option]
-  const said = [...quotesOf(kept, isRuled ? answers.slice(1) : answers), ...(isRuled ? [] : quotesOfRest(base, all))]
+  const said = [
+    ...quotesOf(kept, isRuled ? answers.slice(1) : answers),
+    ...(isRuled ? [] : quotesOfRest(base, all)),
+    ...(tempo.quote ? [tempo.quote] : []),
+  ]
   const shares = [amount, sets, sides, ...(isHeld ? [] : [hold])].map(({ share }) => share)
   const { restBetween } = ruled ?? {}
   return {
     ...base,
     sets: rangeOf(sets.option),
+    scheme: schemeOf(scheme.option) ?? base.scheme,
     perSide: sides.option.value === true,
+    tempo: tempo.tempo,
     holdSeconds,
     holdPer: holdSeconds === null ? null : isHeld ? (base.holdPer ?? 'set') : 'rep',
     restSeconds,
@@ -87,10 +149,27 @@ function doubtsOf({ unsure, why }: Prescription, { amount, sets }: PickedDose): 
   }
 }
 
+/** The tempo that counts most phases, told in the teaching or a return; one by rules where it counts more. */
+function tempoOf({ speech, teaching, ruled }: DoseCase): { tempo: string | null; quote: Quote | null } {
+  const breathing = teaching.entry?.movements.includes('breathing') === true || /\bbreath/i.test(teaching.name)
+  const found = teaching.spans.flatMap((span) => findTempos(speech, span, breathing))
+  const [best] = found.toSorted((a, b) => phasesIn(b.tempo) - phasesIn(a.tempo))
+  const byRules = ruled?.tempo ?? null
+  if (byRules !== null && phasesIn(byRules) > Math.max(1, best ? phasesIn(best.tempo) : 0))
+    return { tempo: byRules, quote: null }
+  if (!best) return { tempo: null, quote: null }
+  const { atMs, text } = quotePiece(speech, best)
+  return { tempo: best.tempo, quote: { atMs, text } }
+}
+
+function phasesIn(tempo: string): number {
+  return tempo.split('-').filter((phase) => phase !== 'x').length
+}
+
 const LEAST_SURE = 0.5
 
 function rangeOf({ value }: DoseOption): Range | null {
-  return value === null || value === 'max' || typeof value === 'boolean' ? null : value
+  return value === null || typeof value !== 'object' ? null : value
 }
 
 function restBetweenOf({ rows }: DoseOption): Prescription['restBetween'] {
@@ -137,7 +216,7 @@ function quotesOfRest(dose: Prescription, all: readonly Told[]): Quote[] {
   })
 }
 
-const KEPT = ['tempo', 'load', 'effort', 'frequency', 'progression'] as const
+const KEPT = ['load', 'effort', 'frequency', 'progression'] as const
 
 /** The saying that stands for an answer: the last of those given to the exercise, else the last of all. */
 function sayingOf({ rows }: DoseOption): DoseHit | null {

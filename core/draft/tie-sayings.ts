@@ -5,6 +5,9 @@ import type { Saying } from './mark-sayings.ts'
 import type { TextSpan } from './place-spans.ts'
 import type { Speech } from './read-speech.ts'
 
+/** Where a saying stands as seen from an exercise: in its teaching, its returns, in front of it, behind it, while others are taught. */
+export type Place = 'main' | 'return' | 'before' | 'earlier' | 'behind' | 'later'
+
 /** A name said near a saying. */
 export interface NearName {
   teaching: number | null
@@ -38,6 +41,18 @@ export interface AskedFor {
   nextStart: number
   startMs: number
   endMs: number
+  turns: Turns
+}
+
+/** The group that an exercise is done in turns with, and the others. */
+export interface Turns {
+  /** Its mates by index, without itself; none where it stands alone. */
+  mates: ReadonlySet<number>
+  /** Exercises of other groups. */
+  others: ReadonlySet<number>
+  /** Where the first of its group starts and the last of it is taught; its own where it stands alone. */
+  offset: number
+  end: number
 }
 
 /** Marks of a saying outside the teaching. */

@@ -9,11 +9,10 @@ interface QuestionWeights {
   rows: ReadonlyMap<string, ReadonlyMap<string, number>>
 }
 
-/** An answer with its share of the odds of all, 0-1, and the one that comes next. */
-export interface Chosen {
+/** An answer with its share of the odds of all, 0-1. */
+export interface Weighed {
   option: DoseOption
   share: number
-  second: DoseOption | null
 }
 
 /** Every mark of a row: of its way, its saying, its exercise. */
@@ -25,13 +24,14 @@ export function marksOf({ how, told: one, marks }: DoseRow): { how: string; mark
 export class OptionScale {
   readonly #sums = new Map<string, WeakMap<readonly string[], number>>()
 
-  /** The likeliest answer; null where there is none at all. */
-  choose(question: DoseQuestion, options: readonly DoseOption[]): Chosen | null {
-    const weighed = options.map((option) => ({ option, odds: this.#odds(question, option) }))
-    const [first, second] = weighed.toSorted((a, b) => b.odds - a.odds)
-    if (!first) return null
-    const share = 1 / weighed.reduce((sum, { odds }) => sum + Math.exp(odds - first.odds), 0)
-    return { option: first.option, share, second: second?.option ?? null }
+  /** All answers with their shares, the likeliest first. */
+  weigh(question: DoseQuestion, options: readonly DoseOption[]): Weighed[] {
+    const odds = options.map((option) => this.#odds(question, option))
+    const most = Math.max(...odds)
+    const all = odds.reduce((sum, one) => sum + Math.exp(one - most), 0)
+    return options
+      .map((option, index) => ({ option, share: Math.exp((odds[index] ?? -Infinity) - most) / all }))
+      .toSorted((a, b) => b.share - a.share)
   }
 
   #odds(question: DoseQuestion, { marks, rows }: DoseOption): number {
@@ -67,6 +67,7 @@ const TABLES: Readonly<Record<DoseQuestion, QuestionWeights>> = {
   sets: weightsOf('sets'),
   sides: weightsOf('sides'),
   rest: weightsOf('rest'),
+  scheme: weightsOf('scheme'),
 }
 
 function weightsOf(question: DoseQuestion): QuestionWeights {

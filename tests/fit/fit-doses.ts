@@ -9,32 +9,36 @@ import { DOSE_QUESTIONS } from '../../core/draft/dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from '../../core/draft/dose-option.ts'
 import { DoseOptions } from '../../core/draft/dose-options.ts'
 import { findExercises } from '../../core/draft/find-exercises.ts'
-import type { Teaching } from '../../core/draft/find-exercises.ts'
 import { findKit } from '../../core/draft/find-kit.ts'
 import { readSpeech } from '../../core/draft/read-speech.ts'
-import type { Speech } from '../../core/draft/read-speech.ts'
 import { isUnpunctuated } from '../../core/draft/split-speech.ts'
+import { agreed } from '../../core/draft/pick-doses.ts'
 import { marksOf } from '../../core/draft/weigh-options.ts'
+import type { Weighed } from '../../core/draft/weigh-options.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
-import type { Range } from '../../shared/log-sheet.ts'
+import type { LinkTable } from '../../core/draft/weigh-links.ts'
 import { plain } from '../core/draft/spoken-class.ts'
 import { annotatedClasses } from './annotated-classes.ts'
-import type { AnnotatedClass, AnnotatedDose, AnnotatedExercise } from './annotated-classes.ts'
+import type { AnnotatedClass, AnnotatedDose } from './annotated-classes.ts'
 import { breaksApart } from './weigh-gaps.ts'
 import { descend } from './descend.ts'
+import { linksApart } from './link-cases.ts'
+import { matchTeachings } from './match-teachings.ts'
 
 /** One exercise with its annotated dose; null = none. */
 interface DosedCase {
   title: string
   plain: boolean
+  /** Its place among all that were found. */
+  index: number
   asked: DoseCase
   gold: AnnotatedDose | null
   /** It is taught right behind the one before it in the list. */
   next: boolean
 }
 
-function casesOf(annotated: AnnotatedClass): DosedCase[] {
+function casesOf(annotated: AnnotatedClass, links: (title: string) => LinkTable | undefined): DosedCase[] {
   const { title, text } = annotated
   const texts = isUnpunctuated(text) ? [text] : [text, plain(text)]
   return texts.flatMap((said, at) => {
@@ -42,15 +46,15 @@ function casesOf(annotated: AnnotatedClass): DosedCase[] {
     if (transcript.kind !== 'timed') throw new Error(`${title} has no times.`)
     const speech = readSpeech(transcript.lines, at === 0 ? undefined : BREAKS.of(title))
     const { teachings, namings, blocks } = findExercises(speech, findKit(speech.text))
-    const { cases } = readDoseCases(speech, teachings, namings, blocks)
-    const golds = matched(speech, teachings, annotated.exercises)
+    const { cases } = readDoseCases(speech, teachings, namings, blocks, links(title))
+    const golds = matchTeachings(speech, teachings, annotated.exercises)
     let last = -2
     return cases.flatMap((asked, index): DosedCase[] => {
       const exercise = golds.get(index)
       if (!exercise) return []
       const next = last === index - 1
       last = index
-      return [{ title, plain: at > 0, asked, gold: exercise.prescription, next }]
+      return [{ title, plain: at > 0, index, asked, gold: exercise.prescription, next }]
     })
   })
 }
@@ -58,30 +62,7 @@ function casesOf(annotated: AnnotatedClass): DosedCase[] {
 /** Breaks as they are found in a class that is new. */
 const BREAKS = breaksApart()
 
-/** The annotated exercise of each teaching, by the time they share. */
-function matched(
-  speech: Speech,
-  teachings: readonly Teaching[],
-  exercises: readonly AnnotatedExercise[],
-): Map<number, AnnotatedExercise> {
-  const pairs = exercises.flatMap((exercise) =>
-    teachings.flatMap(({ spans: [main] }, index) => {
-      if (!main) return []
-      const [from, to] = [speech.timeOf(main.offset) / 1000, speech.timeOf(main.end) / 1000]
-      const both = Math.min(to, exercise.end) - Math.max(from, exercise.start)
-      const share = both / (Math.max(to, exercise.end) - Math.min(from, exercise.start))
-      return share >= LEAST_SHARE ? [{ exercise, index, share }] : []
-    }),
-  )
-  const found = new Map<number, AnnotatedExercise>()
-  for (const { exercise, index } of pairs.toSorted((a, b) => b.share - a.share))
-    if (!found.has(index) && ![...found.values()].includes(exercise)) found.set(index, exercise)
-  return found
-}
-
-const LEAST_SHARE = 0.3
-
-type Value = Range | 'max' | boolean | null
+type Value = DoseOption['value']
 
 function isSame(value: Value, said: AnnotatedDose[keyof AnnotatedDose]): boolean {
   if (value === null || said === null || typeof value !== 'object') return (value ?? null) === (said ?? null)
@@ -109,6 +90,7 @@ function isRight(question: DoseQuestion, { kind, value }: DoseOption, gold: Anno
   if (!gold) return null
   if (question === 'hold') return isSame(value, amount?.[0] === 'holdSeconds' ? null : gold.holdSeconds)
   if (question === 'sides') return value === gold.perSide
+  if (question === 'scheme') return value === gold.scheme
   return isSame(value, question === 'sets' ? gold.sets : gold.restSeconds)
 }
 
@@ -130,7 +112,7 @@ type Questions = Record<DoseQuestion, Asked[]>
 
 /** The questions of some exercises with their right answers. */
 function questionsOf(cases: readonly DosedCase[]): Questions {
-  const asked: Questions = { amount: [], hold: [], sets: [], sides: [], rest: [] }
+  const asked: Questions = { amount: [], hold: [], sets: [], sides: [], rest: [], scheme: [] }
   let before: DoseOption[] = []
   for (const { asked: one, gold, next } of cases) {
     const questions = new DoseOptions(one, next ? before : [])
@@ -165,28 +147,54 @@ function fit(asked: readonly Asked[]): Map<string, number> {
     for (const { features } of rows) for (const one of features) times.set(one, (times.get(one) ?? 0) + 1)
   const names = [...times].flatMap(([name, count]) => (count >= LEAST_OFTEN ? [name] : []))
   const indexOf = new Map(names.map((name, index) => [name, index]))
-  const data = asked.map(({ rows }) =>
-    rows.map(({ features, right }) => ({
-      at: Int32Array.from(features.flatMap((one) => indexOf.get(one) ?? [])),
-      right,
-    })),
-  )
+  const data = asked.map(({ rows }) => flat(rows, indexOf))
   const weights = new Float64Array(names.length)
   descend(weights, { steps: STEPS, rate: RATE }, () => {
     const slope = weights.map((weight) => weight * RIDGE)
-    for (const rows of data) {
-      const odds = rows.map(({ at }) => Math.exp(at.reduce((sum, index) => sum + (weights[index] ?? 0), 0)))
-      const all = odds.reduce((sum, one) => sum + one, 0)
-      const good = rows.reduce((sum, { right }, index) => sum + (right ? (odds[index] ?? 0) : 0), 0)
-      rows.forEach(({ at, right }, index) => {
-        const own = odds[index] ?? 0
-        const miss = own / all - (right ? own / good : 0)
-        for (const feature of at) slope[feature] = (slope[feature] ?? 0) + miss
-      })
-    }
+    for (const one of data) addSlope(slope, weights, one)
     return slope
   })
   return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
+}
+
+/** The ways in which one question is answered: for each the indexes of its features up to `ends`, and whether it is right. */
+interface FlatRows {
+  features: Int32Array
+  ends: Int32Array
+  right: boolean[]
+}
+
+function flat(rows: Asked['rows'], indexOf: ReadonlyMap<string, number>): FlatRows {
+  const known = rows.map(({ features }) => features.flatMap((one) => indexOf.get(one) ?? []))
+  let end = 0
+  return {
+    features: Int32Array.from(known.flat()),
+    ends: Int32Array.from(known.map(({ length }) => (end += length))),
+    right: rows.map(({ right }) => right),
+  }
+}
+
+/** Adds how the odds of each way miss what is right. */
+function addSlope(slope: Float64Array, weights: Float64Array, { features, ends, right }: FlatRows): void {
+  const odds = new Float64Array(ends.length)
+  let [all, good, at] = [0, 0, 0]
+  for (let row = 0; row < ends.length; row++) {
+    let sum = 0
+    for (const end = ends[row] ?? 0; at < end; at++) sum += weights[features[at] ?? 0] ?? 0
+    const own = Math.exp(sum)
+    odds[row] = own
+    all += own
+    if (right[row] === true) good += own
+  }
+  at = 0
+  for (let row = 0; row < ends.length; row++) {
+    const own = odds[row] ?? 0
+    const miss = own / all - (right[row] === true ? own / good : 0)
+    for (const end = ends[row] ?? 0; at < end; at++) {
+      const feature = features[at] ?? 0
+      slope[feature] = (slope[feature] ?? 0) + miss
+    }
+  }
 }
 
 type Tables = Record<DoseQuestion, Map<string, number>>
@@ -199,6 +207,7 @@ function fitAll(cases: readonly DosedCase[]): Tables {
     sets: fit(asked.sets),
     sides: fit(asked.sides),
     rest: fit(asked.rest),
+    scheme: fit(asked.scheme),
   }
 }
 
@@ -211,12 +220,14 @@ function showApart(cases: readonly DosedCase[]): void {
   for (let fold = 0; fold < FOLDS; fold++) {
     const left = new Set(titles.filter((_, index) => index % FOLDS === fold))
     const tables = fitAll(cases.filter(({ title }) => !left.has(title)))
-    let before: DoseOption[] = []
-    for (const one of cases.filter(({ title }) => left.has(title))) {
-      const picked = pickBy(tables, one, before)
-      before = [...picked].flatMap(([question, option]) => (CARRIED.has(question) ? [option] : []))
-      count(sums, one, picked)
-    }
+    for (const title of left)
+      for (const isPlain of [false, true]) {
+        const own = cases.filter((one) => one.title === title && one.plain === isPlain)
+        pickAll(tables, own).forEach((picked, index) => {
+          const one = own[index]
+          if (one) count(sums, one, picked)
+        })
+      }
   }
   for (const [kind, sum] of sums) {
     const n = sum.get('doses') ?? 0
@@ -227,26 +238,53 @@ function showApart(cases: readonly DosedCase[]): void {
   }
 }
 
-function pickBy(
-  tables: Tables,
-  { asked, next }: DosedCase,
-  before: readonly DoseOption[],
-): Map<DoseQuestion, DoseOption> {
-  const questions = new DoseOptions(asked, next ? before : [])
-  const picked = new Map<DoseQuestion, DoseOption>()
-  for (const question of DOSE_QUESTIONS) {
-    const options = questions.ask(question, picked.get('amount') ?? null)
-    const table = tables[question]
-    const odds = options.map((option) =>
-      featuresOf(option).reduce(
-        (sum, features) => sum + Math.exp(features.reduce((all, one) => all + (table.get(one) ?? 0), 0)),
-        0,
-      ),
+/** As pickDoses does it, with other weights. */
+function pickAll(tables: Tables, cases: readonly DosedCase[]): Map<DoseQuestion, DoseOption>[] {
+  let before: DoseOption[] = []
+  const weighed = cases.map(({ asked, next }) => {
+    const questions = new DoseOptions(asked, next ? before : [])
+    const own = new Map<DoseQuestion, Weighed[]>()
+    for (const question of DOSE_QUESTIONS) {
+      const amount = own.get('amount')?.[0]?.option ?? null
+      own.set(question, weighBy(tables[question], questions.ask(question, amount)))
+    }
+    before = [...own].flatMap(([question, [first]]) => (first && CARRIED.has(question) ? [first.option] : []))
+    return own
+  })
+  return cases.map(({ asked, index }, at) => {
+    const together = weighed.filter((_, other) => other === at || isMate(asked, cases[other]?.index))
+    return new Map(
+      DOSE_QUESTIONS.flatMap((question) => {
+        const own = weighed[at]?.get(question) ?? []
+        const isShared = question === 'sets' || question === 'rest' || question === 'scheme'
+        const [first] =
+          isShared && index >= 0
+            ? agreed(
+                own,
+                together.map((one) => one.get(question) ?? []),
+              )
+            : own
+        return first ? [[question, first.option] as const] : []
+      }),
     )
-    const option = options[odds.indexOf(Math.max(...odds))]
-    if (option) picked.set(question, option)
-  }
-  return picked
+  })
+}
+
+function isMate({ members }: DoseCase, index: number | undefined): boolean {
+  return index !== undefined && members.includes(index)
+}
+
+function weighBy(table: ReadonlyMap<string, number>, options: readonly DoseOption[]): Weighed[] {
+  const odds = options.map((option) =>
+    featuresOf(option).reduce(
+      (sum, features) => sum + Math.exp(features.reduce((all, one) => all + (table.get(one) ?? 0), 0)),
+      0,
+    ),
+  )
+  const all = odds.reduce((sum, one) => sum + one, 0)
+  return options
+    .map((option, index) => ({ option, share: (odds[index] ?? 0) / all }))
+    .toSorted((a, b) => b.share - a.share)
 }
 
 function count(
@@ -291,7 +329,7 @@ function write(tables: Tables): void {
  */
 export const DOSE_WEIGHTS: Readonly<
   Record<
-    'amount' | 'hold' | 'sets' | 'sides' | 'rest',
+    'amount' | 'hold' | 'sets' | 'sides' | 'rest' | 'scheme',
     Readonly<Record<string, readonly (readonly [weight: number, marks: string])[]>>
   >
 > = {
@@ -322,8 +360,11 @@ function writeWays(weights: ReadonlyMap<string, number>): string {
 }
 
 const without = process.argv.includes('--without') ? (process.argv.at(-1) ?? '').split(',') : []
-const cases = annotatedClasses(['dev', 'fit', 'more'])
-  .filter(({ title }) => !without.some((one) => title.startsWith(one)))
-  .flatMap(casesOf)
+const classes = annotatedClasses(['dev', 'fit', 'more']).filter(
+  ({ title }) => !without.some((one) => title.startsWith(one)),
+)
+
+const links = linksApart(classes)
+const cases = classes.flatMap((one) => casesOf(one, links))
 if (process.argv.includes('--apart')) showApart(cases)
 else write(fitAll(cases))

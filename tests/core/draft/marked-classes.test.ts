@@ -25,7 +25,7 @@ describe.each([
   ['first six, without punctuation', MARKED_CLASSES, plain, { segments: 85, doses: 50, returns: 5 }],
   ['further seven', MARKED_CLASSES_FURTHER, asWritten, { segments: 85, doses: 30, returns: 50 }],
   ['further seven, without punctuation', MARKED_CLASSES_FURTHER, plain, { segments: 70, doses: 15, returns: 20 }],
-  ['of the kinds filmed most', MARKED_CLASSES_MORE, asWritten, { segments: 90, doses: 20, returns: 30 }],
+  ['of the kinds filmed most', MARKED_CLASSES_MORE, asWritten, { segments: 90, doses: 20, returns: 30, mentioned: 1 }],
   [
     'of the kinds filmed most, without punctuation',
     MARKED_CLASSES_MORE,

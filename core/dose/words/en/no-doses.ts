@@ -38,6 +38,7 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'taken back', says: 'its|is|not not a|the? {no:N|T} !more|yet|than|on' },
   { why: 'taken back', says: 'N|T ,? not a|the? {no:N|T} !more|yet|than|on' },
   { why: 'taken back', says: 'not a|the? {no:N|T} ,|. its|but|we|make|just N|T' },
+  { why: 'a number around something', says: 'N rounds the|your|a|our|this !same|whole|lot|last' },
   { why: 'a step', says: 'take {no:N} steps|step back|out|in|forward|forwards|away|off|up' },
   // the class's clock
   { why: 'class clock', says: 'have|has|got|ive|weve|youve .. T .. left|today|together|before|until|tonight' },

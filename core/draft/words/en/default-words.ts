@@ -38,6 +38,11 @@ export const SAID_SO: readonly (readonly [RegExp, string])[] = [
     /\b(?:everything|every (?:one|exercise)|each (?:one|exercise)|they)(?:'s| is|'re| are| gets?) (ten|eight|twelve|fifteen|six|five|\d+)\b(?! (?:seconds|metres|meters|minutes|sets|rounds))/gi,
     'everything $1 reps',
   ],
+  [
+    /\b(two|three|four|five|\d) (?:of|on) (?:everything|each|all of (?:them|it|those|these)|them all|the lot)\b/gi,
+    '$1 sets',
+  ],
+  [/\b(?:everything|all of (?:it|them)|the lot|each one)(?:'s| is| goes| gets)? twice\b/gi, 'two sets'],
   [/\b(two|three|four|five|six|\d+) times (?:through|round|around|over|in all)?\b/gi, '$1 rounds '],
   [/\b(?:the (?:whole )?lot|all of it|everything) (two|three|four|five|six|\d+) times\b/gi, '$1 rounds'],
   [/\b(two|three|four|five|six|\d+) (?:laps|circuits|goes)\b/gi, '$1 rounds'],

@@ -84,7 +84,11 @@ export const SETS_AS_THEY_COME: readonly (readonly [string, RegExp, number])[] =
     /\b(?:and (?:then )?(?:we )?(?:do|go) (?:it|that|them|those) (?:all )?again|and again\b|once more|one more time|do (?:it|that|them|those) again)\b/i,
     2,
   ],
-  ['third', /\b(?:third|3rd) (?:set|lot|go|round|time|one|turn)\b|\b(?:set|round) (?:three|3)\b/i, 3],
+  [
+    'third',
+    /\b(?:third|3rd)(?: (?:and|or) (?:last|final))? (?:set|lot|go|round|time|one|turn)\b|\b(?:set|round) (?:three|3)\b/i,
+    3,
+  ],
   ['fourth', /\b(?:fourth|4th) (?:set|lot|go|round|time|one)\b|\b(?:set|round) (?:four|4)\b/i, 4],
 ]
 
@@ -107,5 +111,50 @@ export const SAID_OF_SOME: readonly (readonly [string, RegExp])[] = [
 /** The word by which a sidedness is told. */
 export const SIDE_WORD = /\b(?:sides?|legs?|arms?|ways?|foot|hands?|directions?|each$)\b/i
 
-/** Behind a time: it is a rest. */
-export const REST_WORDS = /\b(?:rest|off|between|break|breather|breath|recover|swap|change|walk back|sit down|shake)\b/
+/** Beside a time: as many as can be done in it. */
+export const AS_MANY = /\b(?:as many (?:\w+ ){0,4}?as|how many (?:\w+ ){0,2}?(?:can|could|you)|amrap)\b/i
+
+/** Words that tell how sets are arranged: a name for it, and plain words. */
+export const SCHEME_WORDS: readonly (readonly [string, RegExp])[] = [
+  ['minute', /\b(?:(?:every|each|on the|of the|of every|of each|top of) minute|emom)\b/],
+  ['as many', /\b(?:as many|amrap|how many)\b/],
+  ['ladder', /\b(?:ladders?|pyramids?|climb|rungs?|add one|one more each|coming down|going up|up and down)\b/],
+  ['on off', /\b(?:on|work) (?:\w+ ){0,3}off\b|\bintervals?\b|\b(?:hard|easy) (?:\w+ ){0,3}(?:easy|hard)\b/],
+  ['steady', /\b(?:steady|continuous|keep going|without stopping|easy (?:jog|row|pace)|conversation\w*|gentle)\b/],
+  ['circuit', /\b(?:circuits?|stations?|laps?|stops?)\b/],
+  ['pair', /\b(?:pairs?|paired|super ?sets?|back to back)\b/],
+]
+
+/** A later round is opened or spoken of, with other numbers than the first. Plain words. */
+export const LATER_ROUND =
+  /\b(?:(?:round|lap|time|go|set|lot) (?:two|three|four|2|3|4)|(?:second|third|fourth|last|final|next|this) (?:round|lap|time|go|one|lot)(?:s|'s)?)\b/
+
+/** The two sides are counted as one number. Plain words. */
+export const IN_TOTAL =
+  /\b(?:in total|altogether|all together|in all|total|both count|not (?:\w+ )?(?:a|each|per) (?:side|leg|arm))\b/
+
+/** One side after the other. Plain words. */
+export const OTHER_SIDE =
+  /\b(?:on (?:the|your) (?:one|other|left|right)|other (?:side|leg|arm|way|foot|hand)|(?:swap|change|switch) (?:sides?|legs?|arms?|feet|over|hands?)|(?:and|then) the other|both (?:sides|legs|arms|ways)|left and (?:a )?right)\b/
+
+/** Done every minute: the minutes are the sets. Plain words. */
+export const EVERY_MINUTE =
+  /\b(?:(?:every|each|on the|of the|of every|of each|top of) minute|emom|minutes? on the minute)\b/
+
+/** Right behind a number: who it is for. Plain words. */
+export const FOR_WHOM = /^(?:if|when|for (?:the|anyone|those|you)|once|should|on a good day)\b/
+
+/** Around a time: it is a rest. A name for what is said, and plain words. */
+export const REST_WORDS: readonly (readonly [string, RegExp])[] = [
+  ['rest', /\b(?:rest|resting|recover|recovery|breather|break)\b/],
+  ['off', /\b(?:off|out|easy)\b/],
+  ['between', /\b(?:between|after (?:each|every|the|both|that|your)|at the end|when youve done|once youve)\b/],
+  ['breath', /\b(?:breath|breathe|catch)\b/],
+  [
+    'change',
+    /\b(?:swap|change|switch|move (?:on|along|round|over)|get to|to the next|walk (?:back|about|round)|jog back)\b/,
+  ],
+  ['sit', /\b(?:sit|sat|lie|stand about|shake|water|sip|drink|hug|flop)\b/],
+  ['take', /\b(?:take|have|give yourself|gets?|youve)\b/],
+  ['then again', /\b(?:then (?:we|you|back|the|another|again)|again|another|second|other)\b/],
+]
