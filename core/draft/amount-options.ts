@@ -87,12 +87,15 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
 }
 
 /** "It says eight minutes, call it six": what takes back a number of minutes is one of minutes. */
-function asMinutes({ told }: DoseCase, { place, saying: { hit } }: Told, { min, max }: Range): Range | null {
-  if (place !== 'main' && place !== 'return') return null
-  const before = told.findLast(({ saying: { hit: other } }) => other.end <= hit.offset)?.saying.hit
-  const work = before?.dose.workSeconds
-  const isMinutes = work && (work.min ?? 0) >= 60 && (work.min ?? 0) % 60 === 0
-  if (!before || !isMinutes || hit.offset - before.end > NEAR_CHARACTERS || min === null || max === null) return null
+function asMinutes({ told }: DoseCase, { place, saying }: Told, { min, max }: Range): Range | null {
+  const { hit, instead } = saying
+  if ((place !== 'main' && place !== 'return') || !(instead || hit.corrects)) return null
+  const isMinutes = told.some(({ saying: { hit: other } }) => {
+    const gap = hit.offset - other.end
+    const seconds = other.dose.workSeconds?.min ?? 0
+    return gap >= 0 && gap <= NEAR_CHARACTERS && seconds >= 60 && seconds % 60 === 0
+  })
+  if (!isMinutes || min === null || max === null) return null
   return { min: min * 60, max: max * 60 }
 }
 

@@ -116,8 +116,11 @@ export class DoseOptions {
     const minutes = minutesOf(this.#case.speech, one)
     if (minutes) answers.add('sets', minutes, { how: 'minutes', told: one, marks })
     if (sets) answers.add('sets', sets, { how: 'said', told: one, marks })
-    else if (reps !== null && reps !== 'max' && (reps.max ?? Infinity) <= MOST_SETS && !hit.loose && !isAmount)
-      answers.add('sets', reps, { how: 'from reps', told: one, marks })
+    else if (reps !== null && reps !== 'max' && (reps.max ?? Infinity) <= MOST_SETS) {
+      const isTimed = amount !== null && amount.kind !== 'reps'
+      if (isTimed ? !hit.loose || one.place === 'main' : !hit.loose && !isAmount)
+        answers.add('sets', reps, { how: isTimed ? 'from reps, timed' : 'from reps', told: one, marks })
+    }
   }
 
   /** "Second set", "another ten", "once more": how it was told, and how many sets there are by then. */
@@ -219,12 +222,14 @@ const AGAIN_CHARACTERS = 90
 function setsTakenBack(all: readonly Told[]): Range[] {
   return all.flatMap(({ saying }) => {
     const { sets } = saying.hit.dose
-    if (!sets || !(saying.marks.includes(SAID_BEFORE) || saying.marks.includes('taken back'))) return []
+    if (!sets || !saying.marks.includes(SAID_BEFORE)) return []
     const isPutRight = all.some(({ saying: { hit } }) => {
       const gap = hit.offset - saying.hit.end
-      return hit.dose.sets !== null && gap >= 0 && gap <= NEAR_CHARACTERS && !isSameRange(hit.dose.sets, sets)
+      const { sets: later, reps } = hit.dose
+      const other = later ?? (reps !== 'max' && (reps?.max ?? Infinity) <= MOST_SETS ? reps : null)
+      return other !== null && gap >= 0 && gap <= NEAR_CHARACTERS && !isSameRange(other, sets)
     })
-    return isPutRight && saying.marks.includes(SAID_BEFORE) ? [sets] : []
+    return isPutRight ? [sets] : []
   })
 }
 

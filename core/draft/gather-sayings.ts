@@ -66,9 +66,13 @@ export class SayingFinder {
     const nextStart = this.#starts.find((offset) => offset > main.offset) ?? Infinity
     const turns = turnsOf(index, this.#groups, this.#teachings)
     const wanted = new Set<PlacedSaying>()
-    if (turns.mates.size > 0)
-      for (const one of this.#later)
-        if (one.hit.offset > main.offset && one.hit.offset < turns.end + LATER_CHARACTERS) wanted.add(one)
+    if (turns.mates.size > 0) {
+      const until = Math.min(
+        turns.end + LATER_CHARACTERS,
+        this.#starts.find((offset) => offset > turns.end) ?? Infinity,
+      )
+      for (const one of this.#later) if (one.hit.offset > main.offset && one.hit.offset < until) wanted.add(one)
+    }
     for (const one of within(this.#placed, startMs - CLOSE_BEFORE_MS, endMs + CLOSE_BEHIND_MS)) wanted.add(one)
     for (const span of returns) for (const one of this.#within(span)) wanted.add(one)
     for (const one of this.#within({ offset: main.end, end: Math.min(nextStart, main.end + LONGEST_GAP) }))
@@ -115,7 +119,7 @@ const CLOSE_BEHIND_MS = 15_000
 /** More is said of no exercise. */
 const MOST_TOLD = 400
 /** Characters behind the last exercise of a group in which its later rounds are told. */
-const LATER_CHARACTERS = 1500
+const LATER_CHARACTERS = 5000
 /** Characters behind a teaching that still are about it. */
 const LONGEST_GAP = 600
 /** What is announced holds for so long; rounds are told so long behind the start at most. */

@@ -46,7 +46,8 @@ export function markSayings(speech: Speech, hits: readonly DoseHit[]): Saying[] 
     if (next) marks.push(`followed ${next.offset - hit.end < NEAR ? 'near' : 'later'}`)
     if (next && NUMBER_TAKEN_BACK.test(between)) marks.push('taken back')
     const isEarlier =
-      next && SAID_EARLIER.test(plainWords(speech.text.slice(Math.max(0, hit.offset - SAID_REACH), hit.offset)))
+      (next ?? hit.dose.sets) &&
+      SAID_EARLIER.test(plainWords(speech.text.slice(Math.max(0, hit.offset - SAID_REACH), hit.offset)))
     if (isEarlier) marks.push(SAID_BEFORE)
     if (instead) marks.push('instead')
     if (isOfLaterRound(speech, hit)) marks.push(OF_LATER_ROUND)

@@ -51,7 +51,7 @@ export const NUMBER_TAKEN_BACK =
 
 /** In front of a number: it was said or written before, and holds no more where another follows. */
 export const SAID_EARLIER =
-  /\b(?:i|we|it|board|sheet|card|plan|list)(?: know i| know we)? (?:said|says|told (?:you|them)|wrote|had|put|promised|planned)(?: (?:it|was|would|be|down|you|for|the|a)){0,3}$/
+  /\b(?:i|we|it|board|sheet|card|plan|list)(?: know i| know we)? (?:said|says|told (?:you|them)|wrote|had|put|promised|planned|(?:was|were) going to (?:say|do|give you|have|ask for))(?: (?:it|was|would|be|down|you|for|the|a)){0,3}$/
 
 /** Right behind a number: it is what is done. */
 export const WILL_DO = /\b(?:enough|plenty|loads|will do|then|instead|today)\b/
