@@ -25,8 +25,8 @@ function foundIn(text: string, durationMs: number): string[] {
     .map(({ message }) => message)
 }
 
-/** A class kept apart, in which one finding is wrong. */
-const FOUND_WRONGLY: ReadonlySet<string> = new Set(['99-core-raw-studio'])
+/** Classes kept apart, in each of which one finding is wrong. */
+const FOUND_WRONGLY: ReadonlySet<string> = new Set(['57-stretch-evening', '99-core-raw-studio'])
 
 describe('the annotated classes, in which no side is wrong', () => {
   const classes = ['dev', 'fit', 'apart'].flatMap((set) =>
