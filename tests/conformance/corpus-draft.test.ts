@@ -90,7 +90,7 @@ describe('the draft on the annotated classes', () => {
   })
 })
 
-// Twenty-six classes by some sixteen other writers; no weight was fitted on them and no rule made for them, and only their figures
+// Twenty-six classes by some twenty other writers; no weight was fitted on them and no rule made for them, and only their figures
 // were looked at. They say what to expect of a class from elsewhere; the floors lie a little below what was seen.
 describe('the draft on classes kept apart', () => {
   const folder = mkdtempSync(path.join(tmpdir(), 'draft-apart-'))
