@@ -53,7 +53,11 @@ export function attachDoses(
   const { attached, cases } = readDoseCases(speech, teachings, known, blocks)
   if (isShort(speech)) return attached
   const picked = pickDoses(cases)
-  return attached.map((one, index) => ({ ...one, dose: picked[index] ?? null }))
+  return cases.map(({ members }, index) => {
+    const dose = picked[index] ?? null
+    const isInTurns = dose?.scheme === 'circuit' || dose?.scheme === 'superset'
+    return { dose, groupWith: isInTurns ? members.filter((member) => member !== index) : [] }
+  })
 }
 
 /** The doses by rules, and what else each may be. @param links other weights of links than the fitted ones */
@@ -67,19 +71,17 @@ export function readDoseCases(
   const namings = withOwnNames(speech, teachings, known)
   const hits = findHits(speech, namings)
   const owning = readyOwning(teachings, namings)
-  const announced = findGroups(speech, namings, hits, owning.teachingOf)
-  announced.push(...findLoops(speech, hits, teachings, announced))
-  addBlocks(announced, blocks)
-  const asAnnounced = shareOut(speech, hits, owning, { groups: announced, blocks })
-  const linked = { speech, owning, groups: announced, own: asAnnounced.own }
-  const turns = isShort(speech) ? announced : weighLinks(linked, links)
-  const groups = announced
-  const { own, shared, areas } = asAnnounced
+  const groups = findGroups(speech, namings, hits, owning.teachingOf)
+  groups.push(...findLoops(speech, hits, teachings, groups))
+  addBlocks(groups, blocks)
+  const { own, shared, areas } = shareOut(speech, hits, owning, { groups, blocks })
   const defaults = findDefaults(speech, (offset) => owning.teachingAt(offset) !== null).map((one) => ({
     ...one,
     hit: { ...one.hit, forAll: true as const },
   }))
   groups.push(...unlistedStations(speech, teachings, own, groups, defaults))
+  const linked = { speech, owning, groups, own }
+  const turns = isShort(speech) ? groups : weighLinks(linked, links)
   const found = [...hits, ...findLooseNumbers(speech, hits), ...defaults.map(({ hit }) => hit)]
   const sayings = new SayingFinder(
     speech,

@@ -10,9 +10,9 @@ import { findTempos } from './find-tempo.ts'
 import type { Told } from './gather-sayings.ts'
 import { AMOUNT_KINDS } from './mark-sayings.ts'
 import { quotePiece } from './quote-piece.ts'
+import { schemeOf } from './scheme-options.ts'
 import { OptionScale } from './weigh-options.ts'
 import type { Weighed } from './weigh-options.ts'
-import { schemeOf } from './scheme-options.ts'
 
 /** The answers to each question, the likeliest first. */
 type WeighedDose = Record<DoseQuestion, Weighed[]>
@@ -35,7 +35,7 @@ export function pickDoses(cases: readonly DoseCase[]): (Prescription | null)[] {
     return one
   })
   return cases.map((asked, index) => {
-    const together = weighed.filter((_, at) => at === index || asked.members.includes(at))
+    const together = asked.members.flatMap((member) => weighed[member] ?? [])
     const choose = (question: DoseQuestion): Chosen => {
       const own = weighed[index]?.[question] ?? []
       const [first, second] = SHARED.has(question)
@@ -150,13 +150,16 @@ function doubtsOf({ unsure, why }: Prescription, { amount, sets }: PickedDose): 
 }
 
 /** The tempo that counts most phases, told in the teaching or a return; one by rules where it counts more. */
-function tempoOf({ speech, teaching, ruled }: DoseCase): { tempo: string | null; quote: Quote | null } {
+function tempoOf({ speech, teaching, ruled, told: all }: DoseCase): { tempo: string | null; quote: Quote | null } {
   const breathing = teaching.entry?.movements.includes('breathing') === true || /\bbreath/i.test(teaching.name)
   const found = teaching.spans.flatMap((span) => findTempos(speech, span, breathing))
   const [best] = found.toSorted((a, b) => phasesIn(b.tempo) - phasesIn(a.tempo))
   const byRules = ruled?.tempo ?? null
   if (byRules !== null && phasesIn(byRules) > Math.max(1, best ? phasesIn(best.tempo) : 0))
-    return { tempo: byRules, quote: null }
+    return {
+      tempo: byRules,
+      quote: all.find(({ saying }) => saying.hit.dose.tempo === byRules)?.saying.hit.quote ?? null,
+    }
   if (!best) return { tempo: null, quote: null }
   const { atMs, text } = quotePiece(speech, best)
   return { tempo: best.tempo, quote: { atMs, text } }

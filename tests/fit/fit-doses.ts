@@ -13,6 +13,7 @@ import { findKit } from '../../core/draft/find-kit.ts'
 import { readSpeech } from '../../core/draft/read-speech.ts'
 import { isUnpunctuated } from '../../core/draft/split-speech.ts'
 import { agreed } from '../../core/draft/pick-doses.ts'
+import { pushTo } from '../../core/draft/push-to.ts'
 import { marksOf } from '../../core/draft/weigh-options.ts'
 import type { Weighed } from '../../core/draft/weigh-options.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
@@ -25,6 +26,7 @@ import { breaksApart } from './weigh-gaps.ts'
 import { descend } from './descend.ts'
 import { linksApart } from './link-cases.ts'
 import { matchTeachings } from './match-teachings.ts'
+import { writeRows } from './write-rows.ts'
 
 /** One exercise with its annotated dose; null = none. */
 interface DosedCase {
@@ -340,22 +342,13 @@ ${questions.join('\n')}
 }
 
 function writeWays(weights: ReadonlyMap<string, number>): string {
-  const ways = new Map<string, Map<string, string[]>>()
+  const ways = new Map<string, [string, number][]>()
   for (const [name, weight] of weights) {
-    if (Math.abs(weight) < 0.05) continue
-    const [how = '', mark = ''] = [name.slice(0, name.indexOf('/')), name.slice(name.indexOf('/') + 1)]
-    const rows = ways.get(how) ?? new Map<string, string[]>()
-    ways.set(how, rows)
-    const key = weight.toFixed(1)
-    rows.set(key, [...(rows.get(key) ?? []), mark])
+    const cut = name.indexOf('/')
+    pushTo(ways, name.slice(0, cut), [name.slice(cut + 1), weight])
   }
   return [...ways]
-    .map(([how, rows]) => {
-      const lines = [...rows]
-        .sort(([a], [b]) => Number(b) - Number(a))
-        .map(([weight, marks]) => `      [${weight}, ${JSON.stringify(marks.sort().join('|'))}],`)
-      return `    ${JSON.stringify(how)}: [\n${lines.join('\n')}\n    ],`
-    })
+    .map(([how, rows]) => `    ${JSON.stringify(how)}: [\n${writeRows(rows, '      ')}\n    ],`)
     .join('\n')
 }
 

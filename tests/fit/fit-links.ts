@@ -8,6 +8,7 @@ import { projectRoot } from '../../server/setup/project-root.ts'
 import { annotatedClasses } from './annotated-classes.ts'
 import { FOLDS, fitLinks, linkCasesOf } from './link-cases.ts'
 import type { LinkCase } from './link-cases.ts'
+import { writeRows } from './write-rows.ts'
 
 /** Links by rules and weighed, an eighth of the classes left out of each fitting. */
 function showApart(cases: readonly LinkCase[]): void {
@@ -36,21 +37,12 @@ function showApart(cases: readonly LinkCase[]): void {
 }
 
 function write(weights: ReadonlyMap<string, number>): void {
-  const rows = new Map<string, string[]>()
-  for (const [name, weight] of weights) {
-    if (Math.abs(weight) < 0.05) continue
-    const key = weight.toFixed(1)
-    rows.set(key, [...(rows.get(key) ?? []), name])
-  }
-  const lines = [...rows]
-    .sort(([a], [b]) => Number(b) - Number(a))
-    .map(([weight, features]) => `  [${weight}, ${JSON.stringify(features.sort().join('|'))}],`)
   const text = `/**
  * What each feature of link-features.ts adds to the log of the odds that an exercise is done in turns with the one behind it.
  * Fitted by tests/fit/fit-links.ts, not by hand.
  */
 export const LINK_WEIGHTS: readonly (readonly [weight: number, features: string])[] = [
-${lines.join('\n')}
+${writeRows(weights, '  ')}
 ]
 `
   writeFileSync(path.join(projectRoot(), 'core/draft/words/en/link-weights.ts'), text)

@@ -16,6 +16,7 @@ import type { KnownClass } from './known-classes.ts'
 import { breaksApart } from './weigh-gaps.ts'
 import { shapesApart } from './weigh-shapes.ts'
 import { descend } from './descend.ts'
+import { writeRows } from './write-rows.ts'
 
 /** One teaching: its choices, those right among them; none right = nobody names it. */
 interface NamedTeaching {
@@ -128,21 +129,12 @@ function showApart(teachings: readonly NamedTeaching[]): void {
 }
 
 function write({ weights, nobody }: NameTable): void {
-  const rows = new Map<string, string[]>()
-  for (const [name, weight] of weights) {
-    if (Math.abs(weight) < 0.05) continue
-    const key = weight.toFixed(1)
-    rows.set(key, [...(rows.get(key) ?? []), name])
-  }
-  const lines = [...rows]
-    .sort(([a], [b]) => Number(b) - Number(a))
-    .map(([weight, features]) => `  [${weight}, ${JSON.stringify(features.sort().join('|'))}],`)
   const text = `/**
  * What each feature of name-features.ts adds to the log of the odds that a candidate names a teaching. Fitted by
  * tests/fit/fit-names.ts, not by hand.
  */
 export const NAME_WEIGHTS: readonly (readonly [weight: number, features: string])[] = [
-${lines.join('\n')}
+${writeRows(weights, '  ')}
 ]
 
 /** The same for nobody naming it. */

@@ -1,5 +1,6 @@
 /** Fits how much each feature of a sentence speaks for what is sought there, and writes such weights as source. */
 import { descend } from './descend.ts'
+import { writeRows } from './write-rows.ts'
 
 /** A class of which each sentence has its features and whether it is sought; null = tells nothing. */
 export interface MarkedSentences {
@@ -70,16 +71,10 @@ export function writeKinds(weights: Readonly<Record<'whole' | 'short', ReadonlyM
 /** Weights as source: those for all speech, and those for speech with and without marks. */
 export function writeSides(weights: ReadonlyMap<string, number>): string {
   const sides = ['always', 'marked', 'plain'].map((side) => {
-    const rows = new Map<string, string[]>()
-    for (const [name, weight] of weights) {
-      if (!name.startsWith(`${side} `) || Math.abs(weight) < 0.05) continue
-      const key = weight.toFixed(1)
-      rows.set(key, [...(rows.get(key) ?? []), name.slice(side.length + 1)])
-    }
-    const lines = [...rows]
-      .sort(([a], [b]) => Number(b) - Number(a))
-      .map(([weight, features]) => `    [${weight}, ${JSON.stringify(features.sort().join('|'))}],`)
-    return `  ${side}: [\n${lines.join('\n')}\n  ],`
+    const own = [...weights].flatMap(([name, weight]) =>
+      name.startsWith(`${side} `) ? [[name.slice(side.length + 1), weight] as const] : [],
+    )
+    return `  ${side}: [\n${writeRows(own, '    ')}\n  ],`
   })
   return sides.join('\n')
 }

@@ -20,6 +20,7 @@ describe('in a whole class', () => {
     const doses = draft('05-hiit-circuit').segments.flatMap(({ prescription }) => prescription ?? [])
     const stations = doses.filter(({ scheme }) => scheme === 'circuit')
     expect(stations.length).toBeGreaterThanOrEqual(5)
+    for (const { groupWith } of stations) expect(groupWith).toHaveLength(stations.length - 1)
     expect(new Set(stations.map(({ sets }) => JSON.stringify(sets))).size).toBe(1)
     expect(new Set(stations.map(({ restSeconds }) => JSON.stringify(restSeconds))).size).toBe(1)
   })
