@@ -9,7 +9,15 @@ import { AMOUNT_KINDS, fieldsIn, OF_LATER_ROUND, SAID_BEFORE } from './mark-sayi
 import type { AmountKind } from './mark-sayings.ts'
 import { across } from './join-ranges.ts'
 import { plainWords } from './split-speech.ts'
-import { AS_MANY, COUNTS_NO_SECONDS, FOR_WHOM } from './words/en/saying-words.ts'
+import {
+  AS_MANY,
+  COUNTED,
+  COUNTS_NO_SECONDS,
+  FOR_WHOM,
+  NAMED_BY_METRES,
+  NUMBER_VALUES,
+  ON_OFF,
+} from './words/en/saying-words.ts'
 
 /** Every amount told for an exercise: reps, metres, seconds moved or held. @param before the answers chosen for the one before */
 export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): DoseOption[] {
@@ -18,6 +26,8 @@ export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): D
   const taken = takenBack(told)
   for (const one of told) if (!taken.some((value) => saysOf(one.saying.hit, value))) addAmounts(asked, answers, one)
   addSpans(asked, answers)
+  const metres = metresInName(asked)
+  if (metres) answers.add('distanceM', metres, { how: 'named', told: null, marks: ['alone'] })
   const kind = ruled ? amountKindOf(ruled) : null
   const value = kind === null ? null : (ruled?.[kind] ?? null)
   const ruledKey = kind === null || value === null ? '' : keyOf(kind, value)
@@ -34,6 +44,24 @@ export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): D
     ],
   )
 }
+
+/** "The three hundreds" are run over three hundred metres. */
+function metresInName({ teaching: { name, alsoCalled, entry } }: DoseCase): Range | null {
+  if (entry !== null && !entry.movements.includes('run')) return null
+  for (const called of [name, ...alsoCalled]) {
+    const number = NAMED_BY_METRES.exec(called)
+      ?.slice(1)
+      .find((one) => one !== undefined)
+    const metres =
+      number === undefined
+        ? 0
+        : (Number(number) || (NUMBER_VALUES[number.toLowerCase()] ?? 0)) * (/hundreds?/i.test(called) ? 100 : 1)
+    if (metres >= LEAST_METRES) return { min: metres, max: metres }
+  }
+  return null
+}
+
+const LEAST_METRES = 20
 
 /** "I said ten earlier, make that eight": where both are of the exercise, nobody means ten. */
 function takenBack(all: readonly Told[]): Range[] {
@@ -59,9 +87,17 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
   const { hit } = told.saying
   const { dose } = hit
   for (const kind of AMOUNT_KINDS) {
-    const value = dose[kind]
+    const rungs = kind === 'reps' && dose.reps === null ? rungsOf(dose.repScheme) : null
+    const value = dose[kind] ?? rungs
     if (value === null) continue
-    const marks = [`${kind} of ${fieldsIn(dose)}`, ...stillMarks(asked, kind)]
+    const marks = [`${kind} of ${fieldsIn(dose)}`, ...stillMarks(asked, kind), ...(rungs ? ['rungs'] : [])]
+    if (
+      kind === 'reps' &&
+      value !== 'max' &&
+      dose.repUnit === 'rep' &&
+      !COUNTED.test(asked.speech.text.slice(hit.offset, hit.end))
+    )
+      marks.push(...numberMarks(asked, value, hit))
     answers.add(kind, value, { how: kind === 'holdSeconds' && dose.reps !== null ? 'in rep' : 'said', told, marks })
     if (value === 'max') continue
     if (kind === 'workSeconds') answers.add('holdSeconds', value, { how: 'as hold', told, marks: [] })
@@ -76,10 +112,11 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
       COUNTS_NO_SECONDS.test(asked.speech.text.slice(hit.offset, hit.end))
     )
       continue
-    answers.add('workSeconds', value, { how: 'as seconds', told, marks: [] })
+    const marksOfNumber = numberMarks(asked, value, hit)
+    answers.add('workSeconds', value, { how: 'as seconds', told, marks: marksOfNumber })
     const minutes = asMinutes(asked, told, value)
     if (minutes) answers.add('workSeconds', minutes, { how: 'as minutes', told, marks: [] })
-    answers.add('holdSeconds', value, { how: 'as seconds held', told, marks: [] })
+    answers.add('holdSeconds', value, { how: 'as seconds held', told, marks: marksOfNumber })
   }
   for (const level of dose.byLevel)
     for (const kind of AMOUNT_KINDS)
@@ -98,6 +135,28 @@ function asMinutes({ told }: DoseCase, { place, saying }: Told, { min, max }: Ra
   if (!isMinutes || min === null || max === null) return null
   return { min: min * 60, max: max * 60 }
 }
+
+/** From the lowest rung to the highest. */
+function rungsOf(rungs: readonly number[] | null): Range | null {
+  return rungs && rungs.length > 1 ? { min: Math.min(...rungs), max: Math.max(...rungs) } : null
+}
+
+/** A number that may be one of seconds: of what is held or moved, how great, and whether in whole fives. */
+function numberMarks({ still, teaching, speech }: DoseCase, { min, max }: Range, hit: DoseHit): string[] {
+  const isFives = [min, max].every((value) => value !== null && value >= 10 && value % 5 === 0)
+  const known = teaching.entry ? (teaching.entry.still ? 'known still' : 'known moving') : 'unknown'
+  const manner = still ? 'held' : 'moved'
+  const isOnOff = ON_OFF.test(plainWords(speech.text.slice(hit.offset, hit.end + ON_OFF_CHARACTERS)))
+  return [
+    ...[manner, known, isFives ? 'in fives' : 'not in fives'],
+    `${manner} ${isFives ? 'in fives' : 'not in fives'}`,
+    `${manner} ${sizeOf({ min: max, max })}`,
+    ...(isOnOff ? ['on and off'] : []),
+  ]
+}
+
+/** Characters. */
+const ON_OFF_CHARACTERS = 30
 
 function stillMarks(asked: DoseCase, kind: AmountKind): string[] {
   const isTime = kind === 'workSeconds' || kind === 'holdSeconds'
@@ -136,7 +195,7 @@ function addSpans(asked: DoseCase, answers: Answers): void {
 function spanMarks(asked: DoseCase, kind: AmountKind, first: SpanEnd, second: SpanEnd): string[] | null {
   const [a, b] = [first.told.saying.hit, second.told.saying.hit]
   const gap = b.offset - a.end
-  if ((a.loose ?? b.loose) && gap > NEAR_CHARACTERS) return null
+  if ((a.loose ?? b.loose) && gap > NEAR_CHARACTERS && !isLaterRound(second.told)) return null
   const between = gap < NEAR_CHARACTERS ? plainWords(asked.speech.text.slice(a.end, b.offset)) : null
   const isRising = (first.value.min ?? 0) < (second.value.min ?? 0)
   const isLater = isLaterRound(second.told)

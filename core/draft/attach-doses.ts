@@ -87,7 +87,7 @@ export function readDoseCases(
     speech,
     found.toSorted((a, b) => a.offset - b.offset),
     owning,
-    turns,
+    { groups: turns, own },
   )
   const result: AttachedDose[] = []
   const cases: DoseCase[] = []

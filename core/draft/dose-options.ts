@@ -2,6 +2,7 @@
 import type { Range } from '../../shared/log-sheet.ts'
 import { readDose } from '../dose/read-dose.ts'
 import { amountOptions } from './amount-options.ts'
+import { countGoes } from './count-goes.ts'
 import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told } from './dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
 import type { DoseHit } from './find-dose-hits.ts'
@@ -19,6 +20,7 @@ import {
   REST_WORDS,
   SETS_AS_THEY_COME,
   SIDE_WORD,
+  STEP_WORDS,
 } from './words/en/saying-words.ts'
 
 /** The questions of one exercise. */
@@ -72,13 +74,13 @@ export class DoseOptions {
     for (const one of sayings)
       if (!taken.some((value) => isSameRange(one.saying.hit.dose.sets, value))) this.#addSets(answers, one, amount)
     const returns = teaching.spans.length - 1
-    const addCount = (sets: number, how: string, mark: string): void => {
-      answers.add('sets', { min: sets, max: sets }, { how, told: null, marks: [mark] })
+    const addCount = (sets: number, how: string, ...marks: string[]): void => {
+      answers.add('sets', { min: sets, max: sets }, { how, told: null, marks })
     }
     if (returns > 0 && returns < MOST_RETURNS) addCount(returns + 1, 'returns', String(returns))
-    for (const { saying } of told(amount?.rows ?? []))
-      if (saying.hit.steps) addCount(saying.hit.steps.values.length, 'steps', 'so many')
+    for (const one of told(amount?.rows ?? [])) this.#addSteps(answers, one, amount)
     for (const [mark, sets] of this.#setsAsTheyCome(amount)) addCount(sets, 'as they come', mark)
+    this.#addGoes(addCount, amount)
     const ruledKey = ruled?.sets ? keyOf('sets', ruled.sets) : ''
     if (ruled?.sets) answers.add('sets', ruled.sets, { how: 'ruled', told: null, marks: ['alone'] })
     const of = String(amount?.kind)
@@ -105,6 +107,23 @@ export class DoseOptions {
     )
   }
 
+  /** "Twenty seconds, then thirty, then forty": so many rungs are so many sets, where one rests between them. */
+  #addSteps(answers: Answers, { saying: { hit } }: Told, amount: DoseOption | null): void {
+    const values = hit.steps?.values ?? hit.dose.repScheme
+    if (!values || values.length < 2) return
+    const { text } = this.#case.speech
+    const around = plainWords(text.slice(Math.max(0, hit.offset - STEPS_BEFORE), hit.end + STEPS_BEHIND))
+    const way = (values.at(-1) ?? 0) > (values[0] ?? 0) ? 'rising' : 'falling'
+    const told = STEP_WORDS.filter(([, pattern]) => pattern.test(around)).map(([what]) => what)
+    const marks = [
+      'so many',
+      `of ${String(amount?.kind)} ${way}`,
+      `${String(values.length)} of them`,
+      ...told.map((what) => `told ${what}`),
+    ]
+    answers.add('sets', { min: values.length, max: values.length }, { how: 'steps', told: null, marks })
+  }
+
   #addSets(answers: Answers, one: Told, amount: DoseOption | null): void {
     const { hit } = one.saying
     const { sets, reps } = hit.dose
@@ -121,6 +140,22 @@ export class DoseOptions {
       if (isTimed ? !hit.loose || one.place === 'main' : !hit.loose && !isAmount)
         answers.add('sets', reps, { how: isTimed ? 'from reps, timed' : 'from reps', told: one, marks })
     }
+  }
+
+  /** Goes counted over all that is said while it is done. */
+  #addGoes(add: (sets: number, how: string, ...marks: string[]) => void, amount: DoseOption | null): void {
+    const { speech, teaching } = this.#case
+    const value = amount !== null && typeof amount.value === 'object' ? amount.value : null
+    const said = teaching.spans.map(({ offset, end }) => speech.text.slice(offset, end).replace(/[\n\v]/g, ' '))
+    const all = countGoes(said.join(' '), value)
+    if (!all) return
+    add(
+      all.goes,
+      'goes',
+      `by ${String(Math.min(MANY, all.tellings.length))} tellings of ${String(all.goes)}`,
+      ...[...new Set(all.tellings)].map((telling) => `by ${telling}`),
+      ...(said.length > 1 ? ['with returns'] : []),
+    )
   }
 
   /** "Second set", "another ten", "once more": how it was told, and how many sets there are by then. */
@@ -212,6 +247,9 @@ export class DoseOptions {
 }
 
 const MANY = 3
+/** Characters. */
+const STEPS_BEFORE = 50
+const STEPS_BEHIND = 90
 /** Characters. */
 const SIDE_CHARACTERS = 50
 const MOST_SETS = 6

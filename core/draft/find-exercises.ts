@@ -5,6 +5,7 @@ import { foldName } from '../catalogue/fold-words.ts'
 import type { Start } from './place-spans.ts'
 import type { Naming } from './naming.ts'
 import { indexSpans } from './index-spans.ts'
+import { endAtRest } from './end-at-rest.ts'
 import { findReturns } from './find-returns.ts'
 import { findTurns } from './find-turns.ts'
 import type { TurnBlock } from './find-turns.ts'
@@ -16,6 +17,7 @@ import { chooseOpenings } from './choose-openings.ts'
 import { pickNames } from './pick-names.ts'
 import { isShort } from './sided-table.ts'
 import { weighSentences } from './weigh-openings.ts'
+import type { SentenceOdds } from './weigh-openings.ts'
 import { settleNamings, weighCandidates } from './weigh-starts.ts'
 import type { Opening, WeighedCandidate } from './weigh-starts.ts'
 import { ALSO_CALLED, OPENING_WORDS } from './words/en/announcing.ts'
@@ -50,13 +52,15 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
   const odds = weighSentences(speech, weighed)
   const openings = findOpenings(speech, weighed, odds.opening)
   const namings = settleNamings(speech, weighed, openings)
-  const spans = placeSpans(speech, startsOf(speech, weighed, openings, namings, odds.comingBack))
+  const spans = placeSpans(speech, startsOf(speech, weighed, openings, namings, odds))
   const taught = gather(speech, spans, namings)
   const found = findTurns(speech, taught)
   const { blocks } = found
   const teachings = found.teachings.map((teaching) => ({
     ...teaching,
-    spans: teaching.spans.filter((span, index) => index === 0 || !isBrief(speech, span)),
+    spans: teaching.spans
+      .filter((span, index) => index === 0 || !isBrief(speech, span))
+      .map((span, index) => (index === 0 ? span : endAtRest(speech, span))),
   }))
   return { teachings, blocks, mentioned: findMentioned(namings, teachings), namings }
 }
@@ -108,7 +112,7 @@ function startsOf(
   weighed: readonly WeighedCandidate[],
   openings: readonly Opening[],
   namings: readonly Naming[],
-  comingBack: readonly number[],
+  odds: SentenceOdds,
 ): Start[] {
   const opened = new Map(namings.flatMap((naming) => (naming.begins === undefined ? [] : [[naming.begins, naming]])))
   const byEnding = new Map<string, string>()
@@ -126,13 +130,15 @@ function startsOf(
     mains.map(({ sentence, naming }) => ({
       sentence,
       names: naming.described ? [] : naming.entry ? [naming.name, naming.entry.name] : [naming.name],
+      odds: odds.opening[sentence] ?? 0,
     })),
-    comingBack,
+    odds.comingBack,
   ).flatMap(({ sentence, teaching }): Start[] => {
     const main = mains[teaching]
     return main ? [{ ...main, sentence }] : []
   })
-  return [...mains, ...returns].sort((a, b) => a.sentence - b.sentence)
+  const back = new Set(returns.map(({ sentence }) => sentence))
+  return [...mains.filter(({ sentence }) => !back.has(sentence)), ...returns].sort((a, b) => a.sentence - b.sentence)
 }
 
 /** Puts the spans of one exercise together; what was barely taught anywhere is a mention. */

@@ -30,7 +30,7 @@ function readFound(found: RegExpExecArray): FoundNumber[] {
   if (from === null || to === null || to < from) return []
   const said = found.groups?.['unit']?.trim().toLowerCase() ?? ''
   const half = (found.groups?.['half'] ?? found.groups?.['behind']) === undefined ? 0 : 0.5
-  const unit = unitOf(said)
+  const unit = /^twice$/i.test(first) ? 'sets' : unitOf(said)
   if ((half > 0 || from < 1) && unit !== 'minutes') return []
   return [{ from: from + half, to: to + half, unit, offset: found.index, end: found.index + all.length }]
 }
@@ -71,6 +71,7 @@ function rowsOf(speech: Speech, numbers: readonly FoundNumber[]): DoseHit[] {
     if (most > least * MOST_TIMES || most > MOST_IN_ROW) continue
     const unit = row.map((one) => one.unit).find((one) => one !== 'none') ?? 'none'
     const hit = hitOf(speech, { ...first, unit, from: least, to: most, end: last.end }, last)
+    if (least === most) continue
     const isCount = values.every((value, index) => index === 0 || Math.abs(value - (values[index - 1] ?? 0)) === 1)
     hits.push({ ...hit, steps: { values, links: [...new Set(links)], isCount } })
   }
@@ -80,29 +81,37 @@ function rowsOf(speech: Speech, numbers: readonly FoundNumber[]): DoseHit[] {
 /** One that is so many times another is of something else. */
 const MOST_TIMES = 5
 const MOST_IN_ROW = 130
-const LONGEST_ROW = 4
+const LONGEST_ROW = 5
 const LINK_CHARACTERS = 60
 
 function rowFrom(speech: Speech, numbers: readonly FoundNumber[], at: number): { row: FoundNumber[]; links: string[] } {
   const row = numbers.slice(at, at + 1)
   const links: string[] = []
   for (const next of numbers.slice(at + 1, at + LONGEST_ROW)) {
-    const [first] = row
     const last = row.at(-1)
-    if (!first || !last || [last, next].some(({ from, to, unit }) => from !== to || unit === 'sets')) break
-    const isOnward = row.length < 2 || Math.sign(next.from - last.from) === Math.sign(last.from - first.from)
+    if (!last || [last, next].some(({ from, to, unit }) => from !== to || unit === 'sets')) break
     const units = new Set([...row, next].map(({ unit }) => unit).filter((unit) => unit !== 'none'))
-    if (next.from === last.from || !isOnward || units.size > 1 || next.offset - last.end > LINK_CHARACTERS) break
+    if (units.size > 1 || next.offset - last.end > LINK_CHARACTERS) break
     const between = speech.text
       .slice(last.end, next.offset)
       .replace(/[\n\v]/g, ' ')
       .toLowerCase()
     const link = NUMBER_LINKS.find(([, pattern]) => pattern.test(between))?.[0]
-    if (link === undefined) break
+    if (link === undefined || !isOnward(row, next, link)) break
     links.push(link)
     row.push(next)
   }
   return { row, links }
+}
+
+/** Rungs go one way; the last may be climbed twice ("twelve, ten, eight, eight"), and sets may stay ("eight, then eight, then six"). */
+function isOnward(row: readonly FoundNumber[], next: FoundNumber, link: string): boolean {
+  const [first] = row
+  const last = row.at(-1)
+  if (!first || !last) return false
+  const way = Math.sign(last.from - first.from)
+  if (next.from === last.from) return link === 'then' || way !== 0
+  return way === 0 || Math.sign(next.from - last.from) === way
 }
 
 function hitOf(speech: Speech, { from, to, unit, offset, end }: FoundNumber, last: FoundNumber): DoseHit {

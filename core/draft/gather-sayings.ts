@@ -11,7 +11,7 @@ import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
 import { stemOf, tiesOf } from './tie-sayings.ts'
 import { turnsOf, turnTies } from './tie-turns.ts'
-import type { AskedFor, NearName, Place, PlacedSaying } from './tie-sayings.ts'
+import type { AskedFor, NearName, Place, PlacedSaying, Turns } from './tie-sayings.ts'
 import { FOR_ALL, FOR_PART, IN_TURNS } from './words/en/default-words.ts'
 import { ROUND_WORDS, SAID_OF_SOME } from './words/en/saying-words.ts'
 
@@ -38,16 +38,29 @@ export class SayingFinder {
   readonly #at = new Map<number, PlacedSaying[]>()
   readonly #starts: readonly number[]
   readonly #groups: readonly Group[]
+  /** The exercises that what is said at a character is given to. */
+  readonly #owners = new Map<number, number[]>()
 
-  constructor(speech: Speech, hits: readonly DoseHit[], owning: Owning, groups: readonly Group[]) {
+  /** @param own what is given to each exercise */
+  constructor(
+    speech: Speech,
+    hits: readonly DoseHit[],
+    owning: Owning,
+    { groups, own }: { groups: readonly Group[]; own: readonly (readonly DoseHit[])[] },
+  ) {
     this.#groups = groups
+    own.forEach((given, index) => {
+      for (const { offset } of given) pushTo(this.#owners, offset, index)
+    })
     this.#speech = speech
     this.#teachings = owning.teachings
     const sayings = markSayings(speech, hits)
     const sentences = new Map<number, ToldSentence>()
     this.#placed = sayings.map((saying) => place(speech, saying, owning, sentences))
     this.#far = this.#placed.filter((one) => !one.hit.loose && (one.inside === null || isForMany(one)))
-    this.#later = this.#placed.filter(({ hit, marks }) => marks.includes(OF_LATER_ROUND) && !hit.steps)
+    this.#later = this.#placed.filter(
+      ({ hit, marks }) => (marks.includes(OF_LATER_ROUND) || isInterval(hit)) && !hit.steps,
+    )
     for (const one of this.#placed) if (!one.hit.steps) pushTo(this.#at, one.hit.offset, one)
     for (const one of this.#placed)
       for (const teaching of new Set(
@@ -71,7 +84,7 @@ export class SayingFinder {
         turns.end + LATER_CHARACTERS,
         this.#starts.find((offset) => offset > turns.end) ?? Infinity,
       )
-      for (const one of this.#later) if (one.hit.offset > main.offset && one.hit.offset < until) wanted.add(one)
+      for (const one of this.#later) if (one.hit.offset > turns.offset && one.hit.offset < until) wanted.add(one)
     }
     for (const one of within(this.#placed, startMs - CLOSE_BEFORE_MS, endMs + CLOSE_BEHIND_MS)) wanted.add(one)
     for (const span of returns) for (const one of this.#within(span)) wanted.add(one)
@@ -97,6 +110,7 @@ export class SayingFinder {
           ...placeMarks(one, where, owned, asked),
           ...ties,
           ...turnTies(one, where, asked),
+          ...(owned ? [] : givenMarks(this.#owners.get(one.hit.offset) ?? [], index, turns)),
           ...(shared.has(one) ? ['common'] : []),
         ]
         return { saying: meant ? { ...one, hit: meant } : one, place: where, owned, marks }
@@ -141,6 +155,10 @@ function reaches({ atMs, inside, hit, tells }: PlacedSaying, startMs: number): b
 
 function isForMany({ hit, tells }: PlacedSaying): boolean {
   return tells.includes('for all') || (tells.includes('rounds') && isRounds(hit))
+}
+
+function isInterval({ dose }: DoseHit): boolean {
+  return dose.workSeconds !== null && dose.restSeconds !== null
 }
 
 function isRounds({ dose }: DoseHit): boolean {
@@ -238,6 +256,16 @@ function placeMarks(
 function few(sentences: number): string {
   if (sentences > 6) return 'far'
   return sentences > 3 ? 'some' : String(sentences)
+}
+
+/** What is given to another exercise is rarely meant for this one, unless both go in turns. */
+function givenMarks(owners: readonly number[], index: number, { mates }: Turns): string[] {
+  if (owners.length === 0) return []
+  if (owners.some((owner) => mates.has(owner))) return ['given to a mate']
+  return [
+    'given to another',
+    `given to ${owners.includes(index - 1) ? 'the one before' : owners.includes(index + 1) ? 'the one behind' : 'one farther off'}`,
+  ]
 }
 
 /** Whether it is the first, the last or the only one of those given to the exercise that fill the same fields. */

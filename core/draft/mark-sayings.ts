@@ -10,8 +10,10 @@ import {
   NUMBER_LINKS,
   NUMBER_TAKEN_BACK,
   SAID_EARLIER,
+  THIS_ROUND,
   WILL_DO,
 } from './words/en/saying-words.ts'
+import { markTelling } from './mark-telling.ts'
 
 export const AMOUNT_KINDS = ['reps', 'distanceM', 'workSeconds', 'holdSeconds'] as const
 export type AmountKind = (typeof AMOUNT_KINDS)[number]
@@ -42,7 +44,7 @@ export function markSayings(speech: Speech, hits: readonly DoseHit[]): Saying[] 
     const last = neighbour(hits, index, -1)
     const between = next ? plainWords(speech.text.slice(hit.end, next.offset)) : ''
     const instead = last !== null && NUMBER_TAKEN_BACK.test(plainWords(speech.text.slice(last.end, hit.offset)))
-    const marks = [...marksOfKind(hit), ...marksOfPlace(speech, hit)]
+    const marks = [...marksOfKind(hit), ...marksOfPlace(speech, hit), ...markTelling(speech, hit, last)]
     if (next) marks.push(`followed ${next.offset - hit.end < NEAR ? 'near' : 'later'}`)
     if (next && NUMBER_TAKEN_BACK.test(between)) marks.push('taken back')
     const isEarlier =
@@ -70,9 +72,12 @@ function neighbour(hits: readonly DoseHit[], index: number, step: 1 | -1): DoseH
 }
 
 /** "Second time have forty": so near in front of the number, or right in front of its sentence. */
-function isOfLaterRound(speech: Speech, { offset, sentence }: DoseHit): boolean {
+function isOfLaterRound(speech: Speech, { offset, end, sentence }: DoseHit): boolean {
   const from = Math.max(speech.sentences[sentence - 1]?.offset ?? 0, offset - ROUND_REACH)
-  return LATER_ROUND.test(plainWords(speech.text.slice(from, offset)))
+  return (
+    LATER_ROUND.test(plainWords(speech.text.slice(from, offset))) ||
+    THIS_ROUND.test(plainWords(speech.text.slice(end, end + WORD_REACH)))
+  )
 }
 
 /** Another amount follows, for others or for later. */

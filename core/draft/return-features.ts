@@ -1,11 +1,11 @@
 /** What speaks for and against a sentence being where the class comes back to an exercise taught before. */
-import { foldName } from '../catalogue/fold-words.ts'
 import { sentenceFeatures } from './opening-features.ts'
-import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
+import { TurnNames } from './turn-names.ts'
+import type { SpokenNames } from './turn-names.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
+import { ROUND_CALL } from './words/en/call-words.ts'
 import { CALLS_BACK } from './words/en/opening-words.ts'
-import { groupOf } from './words/en/word-groups.ts'
 
 /** A stretch of the class given to one teaching: its main teaching or a return. */
 export interface Turn {
@@ -15,143 +15,165 @@ export interface Turn {
   teaching: number
 }
 
-/** Names of one teaching, as spoken. */
-export type SpokenNames = readonly string[]
+/** What was done up to a sentence. */
+export interface TurnHistory {
+  /** The turn that goes on; null = none yet. */
+  turn: Turn | null
+  /** What came behind each teaching. */
+  followers: ReadonlyMap<number, readonly number[]>
+}
+
+const NOTHING_DONE: TurnHistory = { turn: null, followers: new Map() }
 
 /** Follows a class from turn to turn. */
 export class TurnWatcher {
-  private readonly speech: Speech
-  private readonly bySentence = new Map<number, WeighedCandidate[]>()
-  /** The teachings that bear each name, and those that have each word in theirs. */
-  private readonly byName = new Map<string, number[]>()
-  private readonly byWord = new Map<string, number[]>()
-  private readonly turns: Turn[] = []
-  private readonly mains: number[] = []
-  /** What came behind each teaching. */
-  private readonly followers = new Map<number, number[]>()
-  /** Folded words of sentences, and folded names in them, as they are looked up. */
-  private readonly words = new Map<number, string[]>()
-  private readonly names = new Map<number, string[]>()
+  readonly #speech: Speech
+  readonly #names: TurnNames
+  readonly #mains: number[] = []
+  /** What does not change as the class goes on, by sentence. */
+  readonly #steady = new Map<number, string[]>()
+  /** The turns so far; set it to look at the class as it went on in another way. */
+  history: TurnHistory = NOTHING_DONE
 
   constructor(speech: Speech, weighed: readonly WeighedCandidate[]) {
-    this.speech = speech
-    for (const one of weighed) pushTo(this.bySentence, one.candidate.sentence, one)
+    this.#speech = speech
+    this.#names = new TurnNames(speech, weighed)
   }
 
   /** Index of the teaching that goes on, -1 = none yet. */
   get current(): number {
-    return this.turns.at(-1)?.teaching ?? -1
+    return this.history.turn?.teaching ?? -1
   }
 
-  /** The class opens another teaching. */
-  open(sentence: number, names: SpokenNames): void {
-    const teaching = this.mains.length
-    for (const word of new Set(names.flatMap(tellingWords))) pushTo(this.byWord, word, teaching)
-    for (const name of new Set(names.map(foldName))) pushTo(this.byName, name, teaching)
-    this.mains.push(sentence)
-    this.turnTo({ sentence, teaching })
+  /** The class opens another teaching. @returns its turn */
+  open(sentence: number, names: SpokenNames): Turn {
+    const turn = { sentence, teaching: this.#names.open(names) }
+    this.#mains.push(sentence)
+    this.turnTo(turn)
+    return turn
   }
 
-  /** The class goes on with a teaching opened before. */
+  /** The class goes on with a teaching, opened or opened before. */
   turnTo(turn: Turn): void {
-    if (this.turns.length > 0 && !this.hasPassed(turn.teaching)) pushTo(this.followers, this.current, turn.teaching)
-    this.turns.push(turn)
+    const { followers } = this.history
+    const isNew = this.current >= 0 && !this.#hasPassed(turn.teaching)
+    const behind = isNew ? [...(followers.get(this.current) ?? []), turn.teaching] : null
+    this.history = { turn, followers: behind ? new Map(followers).set(this.current, behind) : followers }
   }
 
-  /** Teachings named in a sentence, by their whole name or a word of it that no other has; the likeliest to come first. */
+  /** Teachings named in a sentence, by their whole name or a word of it; the likeliest to come first. */
   namedIn(index: number): number[] {
-    const whole = new Set(this.namesAt(index).flatMap((name) => this.byName.get(name) ?? []))
-    const told = new Set(
-      this.wordsAt(index).flatMap((word) => {
-        const own = this.byWord.get(word) ?? []
-        return own.length === 1 ? own : []
-      }),
-    )
-    const named = [...new Set([...whole, ...told])].map((teaching) => ({
-      teaching,
-      rank: (whole.has(teaching) ? 0 : 10) + RELATIONS.indexOf(this.relationOf(teaching)),
-    }))
-    return named.sort((a, b) => a.rank - b.rank || b.teaching - a.teaching).map(({ teaching }) => teaching)
+    const named = this.#names.namedIn(index)
+    if (named.length < 2) return named.map(({ teaching }) => teaching)
+    return named
+      .map(({ teaching, rank }) => ({ teaching, rank: 10 * rank + RELATIONS.indexOf(this.#relationOf(teaching)) }))
+      .sort((a, b) => a.rank - b.rank || b.teaching - a.teaching)
+      .map(({ teaching }) => teaching)
   }
 
   /** What came behind the current teaching last time round; null = nothing did. */
   get next(): number | null {
-    const behind = (this.followers.get(this.current) ?? []).filter((teaching) => teaching < this.current)
+    const behind = (this.history.followers.get(this.current) ?? []).filter(
+      (teaching) => this.#isBack() || teaching < this.current,
+    )
     return behind.length === 0 ? null : Math.min(...behind)
-  }
-
-  private hasPassed(teaching: number): boolean {
-    return this.followers.get(this.current)?.includes(teaching) === true
-  }
-
-  private wordsAt(index: number): string[] {
-    const known = this.words.get(index)
-    if (known) return known
-    const words = [...new Set(foldName(this.speech.sentences[index]?.words ?? '').split(' '))]
-    this.words.set(index, words)
-    return words
-  }
-
-  private namesAt(index: number): string[] {
-    const known = this.names.get(index)
-    if (known) return known
-    const names = (this.bySentence.get(index) ?? []).map(({ candidate }) => foldName(candidate.name))
-    this.names.set(index, names)
-    return names
-  }
-
-  private relationOf(teaching: number): Relation {
-    if (teaching === this.current) return 'current'
-    if (this.hasPassed(teaching)) return 'cycle'
-    return teaching === this.current - 1 ? 'before' : teaching < this.current ? 'earlier' : 'later'
   }
 
   /** All that speaks for a return in a sentence, at this stage of the class. */
   features(index: number): string[] {
-    return [...sentenceFeatures(this.speech, index), ...this.turnFeatures(index)]
+    return [...sentenceFeatures(this.#speech, index), ...this.turnFeatures(index)]
   }
 
   /** What of it changes as the class goes on. */
   turnFeatures(index: number): string[] {
-    const sentence = this.speech.sentences[index]
+    const { sentences } = this.#speech
+    const sentence = sentences[index]
     if (!sentence) return []
-    const { sentences } = this.speech
-    const turn = this.turns.at(-1)
-    const since = index - (turn?.sentence ?? 0)
+    const since = index - (this.history.turn?.sentence ?? 0)
     const [first] = this.namedIn(index)
-    const ahead = [...this.namedIn(index + 1), ...this.namedIn(index + 2)].filter((one) => one !== this.current)
-    const relation = first === undefined ? 'none' : this.relationOf(first)
+    const ahead = [...this.namedIn(index + 1), ...this.namedIn(index + 2)].find((one) => one !== this.current)
+    const relation = first === undefined ? 'none' : this.#relationOf(first)
     const length = sentence.wordCount <= 3 ? 0 : sentence.wordCount <= 7 ? 1 : 2
-    const before = ` ${sentences[index - 1]?.words ?? ''} `
-    const said = ` ${sentence.words} `
-    const odds = Math.max(-9, ...(this.bySentence.get(index) ?? []).map((one) => one.odds))
+    const odds = this.#names.oddsAt(index)
     return [
-      ...[`${relation}`, `${relation} ${length}`, `${relation} behind ${sentences[index - 1]?.role ?? 'edge'}`],
+      ...[relation, `${relation} ${length}`, `${relation} behind ${sentences[index - 1]?.role ?? 'edge'}`],
       `${relation} first ${sentence.words.split(' ')[0] ?? ''}`,
       `${relation} since ${since <= 1 ? 0 : since <= 3 ? 1 : since <= 7 ? 2 : 3}`,
       `since turn ${since <= 1 ? 0 : since <= 3 ? 1 : since <= 7 ? 2 : since <= 14 ? 3 : 4}`,
-      `in return ${Number(turn !== undefined && turn.sentence !== this.mains[turn.teaching])}`,
+      `in return ${Number(this.#isBack())}`,
       `${relation} odds ${odds > 3 ? 4 : odds > 1 ? 3 : odds > -0.5 ? 2 : odds > -3 ? 1 : 0}`,
-      `ahead ${ahead[0] === undefined ? 'none' : this.relationOf(ahead[0])}`,
-      `long ${Math.min(4, sentence.wordCount >> 1)}`,
+      `ahead ${ahead === undefined ? 'none' : this.#relationOf(ahead)}`,
+      ...this.#callFeatures(index, first, relation),
+      ...this.#steadyAt(index),
+    ]
+  }
+
+  /** How a teaching is called in a sentence, who is next, and how long the turn went on before. */
+  #callFeatures(index: number, first: number | undefined, relation: string): string[] {
+    const { sentences } = this.#speech
+    const role = sentences[index - 1]?.role ?? 'edge'
+    const after = this.#spent(index)
+    const isRound = this.#steadyAt(index).includes(IN_A_ROUND)
+    const { next } = this
+    const who = next === null ? 'nobody' : next === first ? 'who' : 'another'
+    const features = [`${relation} after ${after}`, `${relation} ${who} is next`]
+    if (isRound) features.push(`${relation} ${IN_A_ROUND}`)
+    if (next !== null) features.push(`next behind ${role}`, `next after ${after}`)
+    if (first === undefined) return features
+    const call = this.#names.callOf(index, first)
+    const apart = this.current - first
+    features.push(`${relation} called ${call}`, `called ${call}`, `called ${call} behind ${role}`)
+    features.push(`${relation} ${apart > 0 ? 'back' : 'on'} ${String(Math.min(4, Math.abs(apart)))}`)
+    return features
+  }
+
+  /** About how long the turn went on, in seconds. */
+  #spent(index: number): string {
+    const { sentences } = this.#speech
+    const [from, to] = [this.history.turn?.sentence ?? 0, index].map((at) =>
+      this.#speech.timeOf(sentences[at]?.offset ?? 0),
+    )
+    const seconds = ((to ?? 0) - (from ?? 0)) / 1000
+    return seconds < 4 ? '4' : seconds < 10 ? '10' : seconds < 20 ? '20' : seconds < 45 ? '45' : 'long'
+  }
+
+  #steadyAt(index: number): string[] {
+    const known = this.#steady.get(index)
+    if (known) return known
+    const { sentences } = this.#speech
+    const said = ` ${sentences[index]?.words ?? ''} `
+    const before = ` ${sentences[index - 1]?.words ?? ''} `
+    const isRound = [0, 1, 2, 3].some((step) => ROUND_CALL.test(sentences[index - step]?.words ?? ''))
+    const features = [
+      `long ${Math.min(4, (sentences[index]?.wordCount ?? 0) >> 1)}`,
+      ...(isRound ? [IN_A_ROUND] : []),
       ...CALLS_BACK.flatMap(([name, pattern]) => [
         ...(pattern.test(said) ? [`says ${name}`] : []),
         ...(pattern.test(before) ? [`said ${name}`] : []),
       ]),
     ]
+    this.#steady.set(index, features)
+    return features
+  }
+
+  /** The turn that goes on is a return. */
+  #isBack(): boolean {
+    const { turn } = this.history
+    return turn !== null && turn.sentence !== this.#mains[turn.teaching]
+  }
+
+  #hasPassed(teaching: number): boolean {
+    return this.history.followers.get(this.current)?.includes(teaching) === true
+  }
+
+  #relationOf(teaching: number): Relation {
+    if (teaching === this.current) return 'current'
+    if (this.#hasPassed(teaching)) return 'cycle'
+    return teaching === this.current - 1 ? 'before' : teaching < this.current ? 'earlier' : 'later'
   }
 }
 
+const IN_A_ROUND = 'in a round'
+
 type Relation = (typeof RELATIONS)[number]
 const RELATIONS = ['cycle', 'before', 'earlier', 'later', 'current'] as const
-
-/** Words of a name that tell it from others: not kit and body alone. */
-function tellingWords(name: string): string[] {
-  const words = foldName(name)
-    .split(' ')
-    .filter((word) => word.length >= 3)
-  const telling = words.filter((word) => !UNTELLING.has(groupOf(word) ?? ''))
-  return telling.length > 0 ? telling : words
-}
-
-const UNTELLING: ReadonlySet<string> = new Set(['part', 'kit', 'place', 'num'])

@@ -7,6 +7,8 @@ import { DOSE_WEIGHTS } from './words/en/dose-weights.ts'
 interface QuestionWeights {
   option: ReadonlyMap<string, number>
   rows: ReadonlyMap<string, ReadonlyMap<string, number>>
+  /** Where a way has none of its own. */
+  anyWay: ReadonlyMap<string, number>
 }
 
 /** An answer with its share of the odds of all, 0-1. */
@@ -42,8 +44,8 @@ export class OptionScale {
   }
 
   #rowOdds(question: DoseQuestion, { how, told: one, marks }: DoseRow): number {
-    const table = TABLES[question].rows.get(how)
-    if (!table) return 0
+    const { rows, anyWay } = TABLES[question]
+    const table = rows.get(how) ?? anyWay
     const add = (sum: number, mark: string): number => sum + (table.get(mark) ?? 0)
     const own = (table.get('told') ?? 0) + marks.reduce(add, 0)
     return one === null ? own : own + one.marks.reduce(add, 0) + this.#sayingOdds(question, how, one.saying, table)
@@ -72,10 +74,19 @@ const TABLES: Readonly<Record<DoseQuestion, QuestionWeights>> = {
 
 function weightsOf(question: DoseQuestion): QuestionWeights {
   const ways = DOSE_WEIGHTS[question]
+  const anyWay = tableOf(ways['*'] ?? [])
   return {
     option: tableOf(ways['option'] ?? []),
-    rows: new Map(Object.entries(ways).map(([how, rows]) => [how, tableOf(rows)])),
+    rows: new Map(Object.entries(ways).map(([how, rows]) => [how, sumOf(anyWay, tableOf(rows))])),
+    anyWay,
   }
+}
+
+/** A mark counts for every way, and besides for its own. */
+function sumOf(anyWay: ReadonlyMap<string, number>, own: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+  const sums = new Map(anyWay)
+  for (const [mark, weight] of own) sums.set(mark, weight + (anyWay.get(mark) ?? 0))
+  return sums
 }
 
 function tableOf(rows: readonly (readonly [number, string])[]): ReadonlyMap<string, number> {

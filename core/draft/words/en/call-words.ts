@@ -45,3 +45,12 @@ export const SHARED_WORDS: ReadonlySet<string> = new Set(
 /** Behind the name a call ends, or goes on like this. */
 export const CALL_END =
   /^(?: (?:lot|ones?|it|go|again|please|time|now|people|folks|everyone|everybody|next|first|done|through|away))*\s*(?:$|[.,;:!?…\v\n–—]|\s(?:when|while|off you go|then|this time|nice|till|until|half|same)\b)/i
+
+/** The work is over for now, and how long for. Plain words. */
+export const REST_CALL = anyPhrase([
+  `(?:minutes?|seconds?|ninety|sixty|forty five|thirty|90|60|45|30)(?: and a half)? (?:off|rest|between|again|break|sat)\\b`,
+  `(?:theres|thats|have|take|heres) your (?:\\w+ )?(?:minutes?|rest|break|breather|thirty|sixty|ninety|forty five)\\b`,
+  `\\b(?:drink of|sip of|swig|get your breath|water$|while youre blowing|have a (?:drink|breather|minute))\\b`,
+  `^${LEAD}thats (?:the )?(?:one|two|three|four|1|2|3|4|pair|lap|lot|circuit|round)\\b`,
+  `^(?:\\w+ )?(?:minute|rest|drink|water|breather)s?(?: off| now| of something| please)?$`,
+])

@@ -2,7 +2,7 @@
 
 /** Said for all of the class, or for all of what comes: everything, all of them, each one, unless I say otherwise. */
 export const FOR_ALL =
-  /\b(?:everything|every (?:one|exercise|single one|drill|stretch|move|movement|station|pose)|all of (?:them|these|those|it)|all (?:the|these|those|our|your) (?:\w+ )?(?:ones|exercises|drills|stretches|moves|movements|stations|poses|shapes|holds|strength|standing|seated|floor|bands?|work)|each (?:one|exercise|station|stretch|move|drill|thing|pose|of (?:them|these|those))|(?:of|on|for) each(?: one)?(?! (?:side|leg|arm|hand|foot|knee|way|direction|breath|rep|set|round|other|of (?:your|the)))|unless (?:i|we) (?:say|tell|shout|mention)|unless told|throughout|same for all|all the way through|whatever we do|(?:two|three|four|five|six|seven|eight|nine|ten|\d+) (?:exercises|stations|moves|movements|things|drills))\b/i
+  /\b(?:everything|anything (?:thats |that's |that is )?(?:on|with|in|done)|every (?:one|exercise|single one|drill|stretch|move|movement|station|pose)|all of (?:them|these|those|it)|all (?:the|these|those|our|your) (?:\w+ )?(?:ones|exercises|drills|stretches|moves|movements|stations|poses|shapes|holds|strength|standing|seated|floor|bands?|work)|each (?:one|exercise|station|stretch|move|drill|thing|pose|of (?:them|these|those))|(?:of|on|for) each(?: one)?(?! (?:side|leg|arm|hand|foot|knee|way|direction|breath|rep|set|round|other|of (?:your|the)))|unless (?:i|we) (?:say|tell|shout|mention)|unless told|throughout|same for all|all the way through|whatever we do|(?:two|three|four|five|six|seven|eight|nine|ten|\d+) (?:exercises|stations|moves|movements|things|drills))\b/i
 
 /** Only some of them: a part that a person names, which is no default for the rest. */
 export const FOR_SOME = /\b(?:last|first) (?:one|two|three)\b|\bexcept\b/i
@@ -42,7 +42,10 @@ export const SAID_SO: readonly (readonly [RegExp, string])[] = [
     /\b(two|three|four|five|\d) (?:of|on) (?:everything|each|all of (?:them|it|those|these)|them all|the lot)\b/gi,
     '$1 sets',
   ],
-  [/\b(?:everything|all of (?:it|them)|the lot|each one)(?:'s| is| goes| gets)? twice\b/gi, 'two sets'],
+  [
+    /\b(?:(?:everything|anything|every \w+)(?: [\w']+){0,5}?|all of (?:it|them)|the lot|each one)(?:'s| is| are| goes| gets| go)?(?: there)? twice\b/gi,
+    'two sets',
+  ],
   [/\b(two|three|four|five|six|\d+) times (?:through|round|around|over|in all)?\b/gi, '$1 rounds '],
   [/\b(?:the (?:whole )?lot|all of it|everything) (two|three|four|five|six|\d+) times\b/gi, '$1 rounds'],
   [/\b(two|three|four|five|six|\d+) (?:laps|circuits|goes)\b/gi, '$1 rounds'],

@@ -3,48 +3,52 @@
  * Fitted by tests/fit/fit-links.ts, not by hand.
  */
 export const LINK_WEIGHTS: readonly (readonly [weight: number, features: string])[] = [
-  [1.1, 'closes rounds|first comes back at once|intro no rest'],
-  [1.0, 'behind rounds'],
-  [0.9, 'gap no rest|second in turn at once|starts straight'],
-  [0.8, 'returns 1 1|ruled|starts rest'],
-  [0.7, 'both in turn|first comes back later|ruled superset|starts no rest'],
-  [0.6, 'behind station|behind together next|between |gap straight|inside straight|intro swap|ruled circuit'],
-  [0.5, 'behind rest|closes circuit|first some|intro station|opens section|returns 2 2|together before rounds'],
+  [1.0, 'gap no rest|intro no rest|starts straight'],
+  [0.9, 'behind rounds|second in turn at once|starts no rest'],
+  [0.8, 'closes rounds|first comes back at once|ruled|ruled circuit'],
+  [0.7, 'both in turn|first comes back later|opens section'],
+  [
+    0.6,
+    'first named in second|gap straight|intro rounds|intro swap|opens station|returns 2 2|ruled superset|starts circuit|starts rest',
+  ],
+  [
+    0.5,
+    'behind rest|closes pair|first comes back soon|first in a circuit|first some|first tells no dose|inner no rest|opens no rest|opens pair|together before circuit|together before rounds',
+  ],
   [
     0.4,
-    'closes pair|closes swap|ends rest|first in a circuit|intro circuit|intro rounds|opens again|opens circuit|returns 0 2|together before|together before circuit',
+    'before together next|behind together next|behind together pair|between |closes circuit|closes rest|closes section|ends rest|intro circuit|intro station|starts again|starts station',
   ],
-  [
-    0.3,
-    'behind together pair|between some|closes rest|closes section|ends straight|ends swap|first short|first tells no dose|inner rounds|inner straight|intro pair|opens pair|opens station|starts again',
-  ],
+  [0.3, 'between some|first short|intro pair|returns 0 2|returns 1 1'],
   [
     0.2,
-    'before together next|behind pair|ends station|first comes back soon|first in a superset|gap none|gap swap|inner circuit|inner no rest|opens no rest|opens rest|opens swap|returns 1 0|second in turn soon|second short|second tells no dose|starts station|together before again|together before of 3',
+    'behind circuit|behind pair|closes swap|ends pair|ends station|gap none|inner circuit|inner rounds|inner straight|inside station|opens again|opens circuit|opens rest|returns 0 1|returns 2 1|second in turn soon|second named in first|second tells no dose|together before|together before of 4',
   ],
   [
     0.1,
-    'behind swap|behind together rest|between and|inner swap|inside station|intro rest|intro straight|opens next|returns 2 1|second in turn later|second named in first|second tells a rest|starts circuit|together before next|together before of 2|together before of 4|together before rest|together before straight',
+    'before together circuit|before together station|behind again|behind station|behind together rounds|first named as second starts|gap swap|inside swap|opens straight|returns 2 0|second tells a rest|together before of 2|together before rest|together before straight',
   ],
   [
     -0.1,
-    'before together rounds|behind circuit|between many|closes next|closes no rest|ends no rest|first named as second starts|first named in second|gap next|gap short|in two groups|inner next|inner rest|inner station|inside no rest|intro next|returns 0 1|returns 2 0|ruled apart|same sets|second tells its sets|together before pair',
+    'before together pair|behind together circuit|behind together rest|between and|between and the|closes no rest|ends no rest|first comes back far|first tells a rest|inner rest|inner section|inside no rest|intro next|intro rest|opens next|returns 1 0|ruled apart|second in a superset|starts next|together before next|together before of 3|together before pair',
   ],
   [
     -0.2,
-    'behind next|behind together circuit|closes straight|ends circuit|first tells a rest|first tells sets|inner again|inner section|inside swap|second in a superset|starts pair|starts section',
+    'between then|first in a superset|gap next|gap short|in two groups|inner next|inner station|second some|second tells its sets|starts section',
   ],
   [
     -0.3,
-    'between then|closes station|ends rounds|inner pair|inside next|inside pair|inside rest|inside section|intro section|second tells sets',
+    'between next|closes station|closes straight|ends circuit|gap station|inside pair|inside section|opens rounds|second in a circuit|second short',
   ],
-  [-0.4, 'always|between next|closes again|inside again|other sets|starts rounds'],
+  [
+    -0.4,
+    'always|first tells sets|gap rest|inner again|inner pair|inside next|inside rest|second in turn far|second in turn later|second long',
+  ],
   [
     -0.5,
-    'behind no rest|ends section|first comes back far|first tells its sets|gap circuit|gap pair|inside circuit|inside rounds|returns 1 2|second in a circuit',
+    'closes again|ends again|ends next|ends rounds|gap again|gap circuit|inside again|intro again|other sets|second tells sets',
   ],
-  [-0.6, 'behind section|ends again|gap again|gap some|intro again|second long'],
-  [-0.7, 'behind straight|ends next|gap rest|ruled none'],
-  [-0.8, 'first long|gap long|returns 0 0'],
-  [-0.9, 'gap rounds|gap section'],
+  [-0.6, 'behind no rest|gap pair|gap some|inside circuit|inside rounds|starts rounds'],
+  [-0.7, 'behind section|first tells its sets|ruled none|starts pair'],
+  [-0.8, 'behind straight|first long|gap long|gap rounds|gap section|returns 0 0'],
 ]

@@ -8,13 +8,14 @@ const WHOLE = [
   ...Object.keys(TEENS),
   ...COUNTED_ONES,
 ]
-const NUMBER = `(?:\\d{1,3}|${WHOLE.join('|')}|a dozen|a couple|(?:a|one)(?= minute)|half a(?= minute))`
+const NUMBER = `(?:\\d{1,3}|${WHOLE.join('|')}|a dozen|a couple|twice|(?:a|one)(?= minute)|half a(?= minute))`
 const EIGHTS = Object.keys(PLURALS).filter((word) => !/^(?:singles|doubles|triples)$/.test(word))
 
 /** What each word of a number is worth: "do eights", "a dozen", "half a minute". Tens and ones are added. */
 export const NUMBER_VALUES: Readonly<Record<string, number>> = {
   ...{ ...ONES, ...TEENS, ...TENS, ...PLURALS },
-  ...{ 'a dozen': 12, 'a couple': 2, a: 1, 'half a': 0.5 },
+  ...{ 'a dozen': 12, 'a couple': 2, twice: 2, a: 1, 'half a': 0.5 },
+  ...{ twenties: 20, thirties: 30, forties: 40, fifties: 50 },
 }
 
 const UNITS =
@@ -157,4 +158,31 @@ export const REST_WORDS: readonly (readonly [string, RegExp])[] = [
   ['sit', /\b(?:sit|sat|lie|stand about|shake|water|sip|drink|hug|flop)\b/],
   ['take', /\b(?:take|have|give yourself|gets?|youve)\b/],
   ['then again', /\b(?:then (?:we|you|back|the|another|again)|again|another|second|other)\b/],
+]
+
+/** An exercise named by the metres of it. */
+export const NAMED_BY_METRES =
+  /\b(?:(one|two|three|four|five|six|eight) hundreds?|flying (twenties|thirties|forties|fifties|\d{2}s)|([1-9]\d{0,2}0)s)\b/i
+
+/** Work and what is between. Plain words. */
+export const ON_OFF = /\b(?:on|off|hard|easy|work|rest|walking|jogging)\b/
+
+/** What a number counts, named in its own words. */
+export const COUNTED =
+  /\b(?:reps?|times|breaths?|strokes?|rounds?|goes|sets?|lots?|steps?|of (?:them|those|these)|more|lengths?|laps?|each time)\b/i
+
+/** Right in front of a number: it says which, not how many. Plain words. */
+export const LABEL_BEFORE =
+  /\b(?:station|round|number|part|level|room|figure|page|lap|stage|week|exercise|option|phase|step|gear|channel|row|track|day|grade|platform|block|drill|move|line|lane|chapter|rate|size|age|channel|radio|formula|zone)$/
+
+/** Right behind a number: of the round that comes now. Plain words. */
+export const THIS_ROUND =
+  /^(?:seconds? )?(?:\w+ )?(?:this (?:time|round|lap)|on the (?:next|second|last) (?:round|lap|go|one|set))\b/
+
+/** Around a row of numbers: what it is climbed as. A name for what is said, and plain words. */
+export const STEP_WORDS: readonly (readonly [string, RegExp])[] = [
+  ['a ladder', /\b(?:ladders?|pyramids?|rungs?|stairs?|climb|goes up)\b/],
+  ['sets', /\b(?:sets?|lots?|rounds?|goes|of them)\b/],
+  ['a rest', /\b(?:rest|off|between|breather|breath|minutes?)\b/],
+  ['a level', /\b(?:if|level|new|stage|red|blue|green|yellow|everyone else)\b/],
 ]

@@ -1,0 +1,48 @@
+/** Counts sets as they come: "eight ... and another eight ... and a last eight" are three. */
+import { readDose } from '../dose/read-dose.ts'
+import type { Range } from '../../shared/log-sheet.ts'
+import { GOES, WHICH } from './words/en/going-words.ts'
+
+/** How many goes are told, by which kinds of telling; null where none is. */
+export interface GoesTold {
+  goes: number
+  tellings: string[]
+}
+
+/** @param said what is said from the first go on @param amount what is done in each, as far as it is known */
+export function countGoes(said: string, amount: Range | null): GoesTold | null {
+  let goes = 1
+  let until = -NEAR
+  const tellings: string[] = []
+  for (const found of said.matchAll(GOES)) {
+    const { which, of, nth, more, amount: told, again, left } = found.groups ?? {}
+    const number = of ?? told ?? left
+    const isMeant = number === undefined || isAmount(number, amount)
+    if (!isMeant) continue
+    const isNear = found.index - until < NEAR
+    const place = WHICH[(which ?? nth ?? '').toLowerCase()]
+    if (place !== undefined) goes = Math.max(goes, place)
+    else if (isNear) continue
+    else goes += 1
+    until = found.index + found[0].length
+    tellings.push(which ? 'which' : nth ? 'number' : again ? 'again' : left ? 'so many more' : wordOf(more, told))
+  }
+  return goes > 1 && goes <= MOST ? { goes, tellings } : null
+}
+
+function wordOf(more = '', amount?: string): string {
+  const word = more.toLowerCase().replace(/^(?:a|the|your|my) /, '')
+  return amount === undefined ? word : `${word} so many`
+}
+
+function isAmount(number: string, amount: Range | null): boolean {
+  if (amount === null) return false
+  if (/minute/.test(number)) return amount.min === (/half/.test(number) ? 30 : 60)
+  const reps = readDose(`${number} reps`)?.reps
+  if (reps == null || reps === 'max') return false
+  return reps.min === amount.min || reps.min === amount.max
+}
+
+/** Characters within which two tellings are one: "third and last", "another eight, eight more". */
+const NEAR = 40
+const MOST = 6
