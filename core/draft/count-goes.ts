@@ -19,7 +19,8 @@ export function countGoes(said: string, amount: Range | null): GoesTold | null {
     const number = of ?? told ?? left
     const isMeant = number === undefined || isAmount(number, amount)
     if (!isMeant) continue
-    const isNear = found.index - until < NEAR
+    const between = said.slice(Math.max(0, until), found.index)
+    const isNear = found.index - until < NEAR && !/[.!?]/.test(between)
     const place = WHICH[(which ?? nth ?? '').toLowerCase()]
     if (place !== undefined) goes = Math.max(goes, place)
     else if (isNear) continue
@@ -37,7 +38,7 @@ function wordOf(more = '', amount?: string): string {
 
 function isAmount(number: string, amount: Range | null): boolean {
   if (amount === null) return false
-  if (/minute/.test(number)) return amount.min === (/half/.test(number) ? 30 : 60)
+  if (/minute/i.test(number)) return amount.min === (/half/i.test(number) ? 30 : 60)
   const reps = readDose(`${number} reps`)?.reps
   if (reps == null || reps === 'max') return false
   return reps.min === amount.min || reps.min === amount.max

@@ -26,6 +26,7 @@ describe('numbers that no phrase of a dose holds', () => {
     ['You have ninety seconds on the clock.', 'ninety seconds', { workSeconds: at(90) }],
     ['The line is 10 metres away.', '10 metres', { distanceM: at(10) }],
     ['Just the two lots today.', 'two lots', { sets: at(2) }],
+    ['Round the hall twice, please.', 'twice', { sets: at(2) }],
     ['We take four breaths here.', 'four breaths', { reps: at(4), repUnit: 'breath' as const }],
     ['Seven, on each leg.', 'Seven', { reps: at(7), perSide: true }],
   ])('%s', (said, text, dose) => {

@@ -7,7 +7,7 @@ const SET = '(?:sets?|lots?|go(?:es)?|rounds?|times?|batch(?:es)?|turns?|holds?|
 /** One telling. `which` is an ordinal, `nth` the number of a set, `more` one more; `amount` is the number that is done in it. */
 export const GOES = new RegExp(
   [
-    `\\b(?<which>second|2nd|third|3rd|fourth|4th|fifth|5th)(?: (?:and|or) (?:last|final))?(?: (?:${SET}|(?<of>${NUMBER}))\\b|'s\\b|(?=[,.:]))`,
+    `(?<!\\ba )\\b(?<which>second|2nd|third|3rd|fourth|4th|fifth|5th)(?: (?:and|or) (?:last|final))?(?: (?:${SET}|(?<of>${NUMBER}))\\b|'s\\b|(?=[,.:]))`,
     `\\b(?:set|lot|round|go|number) (?<nth>two|three|four|five|2|3|4|5)\\b`,
     `\\b(?<more>another|one more|(?:a|the|your|my) (?:last|other)|last|final|once more|one more time)(?: (?:${SET}|(?<amount>${NUMBER})))?\\b`,
     `\\b(?<again>(?:(?:and |that |it |them |those )(?:all )?again|same again|again please|(?:same|all of (?:that|it)) (?:pair |thing |lot |two |one )?again|round again))\\b`,
