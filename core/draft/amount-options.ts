@@ -8,16 +8,9 @@ import type { Told } from './gather-sayings.ts'
 import { AMOUNT_KINDS, fieldsIn, OF_LATER_ROUND, SAID_BEFORE } from './mark-sayings.ts'
 import type { AmountKind } from './mark-sayings.ts'
 import { across } from './join-ranges.ts'
+import { metresInName } from './name-tells.ts'
 import { plainWords } from './split-speech.ts'
-import {
-  AS_MANY,
-  COUNTED,
-  COUNTS_NO_SECONDS,
-  FOR_WHOM,
-  NAMED_BY_METRES,
-  NUMBER_VALUES,
-  ON_OFF,
-} from './words/en/saying-words.ts'
+import { AS_MANY, COUNTED, COUNTS_NO_SECONDS, FOR_WHOM, ON_OFF } from './words/en/saying-words.ts'
 
 /** Every amount told for an exercise: reps, metres, seconds moved or held. @param before the answers chosen for the one before */
 export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): DoseOption[] {
@@ -26,7 +19,7 @@ export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): D
   const taken = takenBack(told)
   for (const one of told) if (!taken.some((value) => saysOf(one.saying.hit, value))) addAmounts(asked, answers, one)
   addSpans(asked, answers)
-  const metres = metresInName(asked)
+  const metres = metresInName(asked.teaching)
   if (metres) answers.add('distanceM', metres, { how: 'named', told: null, marks: ['alone'] })
   const kind = ruled ? amountKindOf(ruled) : null
   const value = kind === null ? null : (ruled?.[kind] ?? null)
@@ -44,24 +37,6 @@ export function amountOptions(asked: DoseCase, before: readonly DoseOption[]): D
     ],
   )
 }
-
-/** "The three hundreds" are run over three hundred metres. */
-function metresInName({ teaching: { name, alsoCalled, entry } }: DoseCase): Range | null {
-  if (entry !== null && !entry.movements.includes('run')) return null
-  for (const called of [name, ...alsoCalled]) {
-    const number = NAMED_BY_METRES.exec(called)
-      ?.slice(1)
-      .find((one) => one !== undefined)
-    const metres =
-      number === undefined
-        ? 0
-        : (Number(number) || (NUMBER_VALUES[number.toLowerCase()] ?? 0)) * (/hundreds?/i.test(called) ? 100 : 1)
-    if (metres >= LEAST_METRES) return { min: metres, max: metres }
-  }
-  return null
-}
-
-const LEAST_METRES = 20
 
 /** "I said ten earlier, make that eight": where both are of the exercise, nobody means ten. */
 function takenBack(all: readonly Told[]): Range[] {

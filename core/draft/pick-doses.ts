@@ -9,6 +9,7 @@ import type { DoseHit } from './find-dose-hits.ts'
 import { findTempos } from './find-tempo.ts'
 import type { Told } from './gather-sayings.ts'
 import { AMOUNT_KINDS } from './mark-sayings.ts'
+import { quoteOfName } from './name-tells.ts'
 import { quotePiece } from './quote-piece.ts'
 import { schemeOf } from './scheme-options.ts'
 import { OptionScale } from './weigh-options.ts'
@@ -130,7 +131,7 @@ function doseOf(asked: DoseCase, picked: PickedDose): Prescription | null {
     holdPer: holdSeconds === null ? null : isHeld ? (base.holdPer ?? 'set') : 'rep',
     restSeconds,
     restBetween: restSeconds === null ? null : (restBetween ?? restBetweenOf(rest.option)),
-    said: said.filter((quote, index) => said.findIndex((other) => isSame(other, quote)) === index),
+    said: said.length > 0 ? eachOnce(said) : [quoteOfName(asked.speech, asked.teaching)],
     ...doubtsOf(base, picked),
     origin: 'draft',
     state: 'proposed',
@@ -225,6 +226,10 @@ const KEPT = ['load', 'effort', 'frequency', 'progression'] as const
 function sayingOf({ rows }: DoseOption): DoseHit | null {
   const sayings = told(rows)
   return (sayings.findLast(({ owned }) => owned) ?? sayings.at(-1))?.saying.hit ?? null
+}
+
+function eachOnce(quotes: readonly Quote[]): Quote[] {
+  return quotes.filter((quote, index) => quotes.findIndex((other) => isSame(other, quote)) === index)
 }
 
 function isSame(a: Quote, b: Quote): boolean {

@@ -162,7 +162,7 @@ export const REST_WORDS: readonly (readonly [string, RegExp])[] = [
 
 /** An exercise named by the metres of it. */
 export const NAMED_BY_METRES =
-  /\b(?:(one|two|three|four|five|six|eight) hundreds?|flying (twenties|thirties|forties|fifties|\d{2}s)|([1-9]\d{0,2}0)s)\b/i
+  /\b(?:(?<hundreds>one|two|three|four|five|six|eight) hundreds?|flying (?<flying>twenties|thirties|forties|fifties|\d{2}s)|(?<figures>[1-9]\d{0,2}0)s)\b/i
 
 /** Work and what is between. Plain words. */
 export const ON_OFF = /\b(?:on|off|hard|easy|work|rest|walking|jogging)\b/
