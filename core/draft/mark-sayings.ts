@@ -13,7 +13,8 @@ import {
   THIS_ROUND,
   WILL_DO,
 } from './words/en/saying-words.ts'
-import { markTelling } from './mark-telling.ts'
+import { markTelling, wordsAround } from './mark-telling.ts'
+import type { WordsAround } from './mark-telling.ts'
 
 export const AMOUNT_KINDS = ['reps', 'distanceM', 'workSeconds', 'holdSeconds'] as const
 export type AmountKind = (typeof AMOUNT_KINDS)[number]
@@ -44,15 +45,13 @@ export function markSayings(speech: Speech, hits: readonly DoseHit[]): Saying[] 
     const last = neighbour(hits, index, -1)
     const between = next ? plainWords(speech.text.slice(hit.end, next.offset)) : ''
     const instead = last !== null && NUMBER_TAKEN_BACK.test(plainWords(speech.text.slice(last.end, hit.offset)))
-    const marks = [...marksOfKind(hit), ...marksOfPlace(speech, hit), ...markTelling(speech, hit, last)]
+    const around = wordsAround(speech, hit)
+    const marks = [...marksOfKind(hit), ...marksOfPlace(speech, hit, around), ...markTelling(speech, hit, last, around)]
     if (next) marks.push(`followed ${next.offset - hit.end < NEAR ? 'near' : 'later'}`)
     if (next && NUMBER_TAKEN_BACK.test(between)) marks.push('taken back')
-    const isEarlier =
-      (next ?? hit.dose.sets) &&
-      SAID_EARLIER.test(plainWords(speech.text.slice(Math.max(0, hit.offset - SAID_REACH), hit.offset)))
-    if (isEarlier) marks.push(SAID_BEFORE)
+    if ((next ?? hit.dose.sets) && SAID_EARLIER.test(around.before)) marks.push(SAID_BEFORE)
     if (instead) marks.push('instead')
-    if (isOfLaterRound(speech, hit)) marks.push(OF_LATER_ROUND)
+    if (isOfLaterRound(speech, hit, around)) marks.push(OF_LATER_ROUND)
     if (next) marks.push(...linkMarks(speech, hit, next, between))
     return { hit, marks, instead }
   })
@@ -72,12 +71,9 @@ function neighbour(hits: readonly DoseHit[], index: number, step: 1 | -1): DoseH
 }
 
 /** "Second time have forty": so near in front of the number, or right in front of its sentence. */
-function isOfLaterRound(speech: Speech, { offset, end, sentence }: DoseHit): boolean {
+function isOfLaterRound(speech: Speech, { offset, sentence }: DoseHit, { behind }: WordsAround): boolean {
   const from = Math.max(speech.sentences[sentence - 1]?.offset ?? 0, offset - ROUND_REACH)
-  return (
-    LATER_ROUND.test(plainWords(speech.text.slice(from, offset))) ||
-    THIS_ROUND.test(plainWords(speech.text.slice(end, end + WORD_REACH)))
-  )
+  return LATER_ROUND.test(plainWords(speech.text.slice(from, offset))) || THIS_ROUND.test(behind)
 }
 
 /** Another amount follows, for others or for later. */
@@ -98,7 +94,6 @@ export const OF_LATER_ROUND = 'of a later round'
 export const SAID_BEFORE = 'said before'
 
 /** Characters. */
-const SAID_REACH = 40
 const ROUND_REACH = 60
 const REACH = 120
 const NEAR = 40
@@ -121,7 +116,7 @@ function marksOfKind({ dose, bare, loose, corrects, told, of, steps, forAll }: D
   return marks
 }
 
-function marksOfPlace(speech: Speech, hit: DoseHit): string[] {
+function marksOfPlace(speech: Speech, hit: DoseHit, { before, own, behind }: WordsAround): string[] {
   const marks: string[] = []
   const sentence = speech.sentences[hit.sentence]
   if (sentence) {
@@ -132,12 +127,8 @@ function marksOfPlace(speech: Speech, hit: DoseHit): string[] {
     if (/\b(?:if|unless|or)\b/.test(sentence.words)) marks.push('condition')
     if (HELD_SENTENCE.test(sentence.words)) marks.push('held in the sentence')
   }
-  const before = plainWords(speech.text.slice(Math.max(0, hit.offset - WORD_REACH), hit.offset))
-    .split(' ')
-    .at(-1)
-  const behind = plainWords(speech.text.slice(hit.end, hit.end + WORD_REACH))
-  const words = plainWords(speech.text.slice(hit.offset, hit.end)).split(' ')
-  if (before !== undefined && before !== '') marks.push(`behind word ${before}`)
+  const words = own.split(' ')
+  if (before !== '') marks.push(`behind word ${before.split(' ').at(-1) ?? ''}`)
   if (behind !== '') marks.push(`before word ${behind.split(' ')[0] ?? ''}`)
   if (WILL_DO.test(behind.slice(0, WILL_DO_REACH))) marks.push('will do')
   marks.push(`opens ${words[0] ?? ''}`, `closes ${words.at(-1) ?? ''}`)

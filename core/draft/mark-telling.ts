@@ -5,29 +5,45 @@ import { plainWords } from './split-speech.ts'
 import { LABEL_BEFORE } from './words/en/saying-words.ts'
 import { PACE_BEHIND, SHARED_OUT, TOTAL_BEHIND, WRITTEN_BEHIND } from './words/en/telling-words.ts'
 
+/** Plain words of an amount, in front of it and behind it. */
+export interface WordsAround {
+  before: string
+  own: string
+  behind: string
+}
+
+export function wordsAround({ text }: Speech, { offset, end }: DoseHit): WordsAround {
+  return {
+    before: plainWords(text.slice(Math.max(0, offset - WORDS_CHARACTERS), offset)),
+    own: plainWords(text.slice(offset, end)),
+    behind: plainWords(text.slice(end, end + WORDS_CHARACTERS)),
+  }
+}
+
+const WORDS_CHARACTERS = 40
+
 /** @param last the amount in front of it, within reach */
-export function markTelling(speech: Speech, hit: DoseHit, last: DoseHit | null): string[] {
-  const { text } = speech
+export function markTelling(speech: Speech, hit: DoseHit, last: DoseHit | null, around: WordsAround): string[] {
+  const { before, own, behind } = around
   const marks: string[] = []
-  const behind = plainWords(text.slice(hit.end, hit.end + WORDS_CHARACTERS))
-  const before = plainWords(text.slice(Math.max(0, hit.offset - WORDS_CHARACTERS), hit.offset)).split(' ')
-  if (before.length > 2) marks.push(`behind words ${before.slice(-2).join(' ')}`)
-  const next = behind.split(' ')
+  const [said, next] = [before.split(' '), behind.split(' ')]
+  if (said.length > 2) marks.push(`behind words ${said.slice(-2).join(' ')}`)
   if (next.length > 2) marks.push(`before words ${next.slice(0, 2).join(' ')}`)
-  const own = plainWords(text.slice(hit.offset, hit.end))
   if (WRITTEN_BEHIND.test(behind)) marks.push('written before')
   if (TOTAL_BEHIND.test(behind) || TOTAL_WITHIN.test(own)) marks.push('in total')
-  if (LABEL_BEFORE.test(before.join(' '))) marks.push('a label')
+  if (LABEL_BEFORE.test(before)) marks.push('a label')
   if (PACE_BEHIND.test(behind)) marks.push('a pace')
   if (last && isShared(speech, last, hit)) marks.push('shared out of a total')
   return marks
 }
 
-const WORDS_CHARACTERS = 40
 const TOTAL_WITHIN = /\b(?:in total|altogether|in all|total)$/
+
+const TOTAL = /total|together|\bin\s+all\b|\ball\b|\bcount\b/i
 
 /** "Twenty in total, so that's ten a leg." */
 function isShared({ text }: Speech, last: DoseHit, hit: DoseHit): boolean {
+  if (!TOTAL.test(text.slice(last.offset, hit.offset))) return false
   const between = plainWords(text.slice(last.end, hit.offset))
   const both = plainWords(text.slice(last.offset, hit.end))
   return (
