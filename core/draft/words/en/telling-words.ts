@@ -13,4 +13,5 @@ export const SHARED_OUT =
   /\b(?:so (?:thats|its|that is|it is|thatll be)|(?:thats|its) (?:only |just )?|which is|meaning|or)\b/
 
 /** Right behind a number: so fast it goes, not so often. */
-export const PACE_BEHIND = /^(?:\w+ ){0,2}?(?:a|per|each|every) minute\b/
+export const PACE_BEHIND =
+  /^(?:turns|steps|strokes|beats|revs?|revolutions|pedal strokes|footfalls) (?:a|per|each|every|to the) minute\b/
