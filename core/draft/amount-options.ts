@@ -66,13 +66,10 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
     const value = dose[kind] ?? rungs
     if (value === null) continue
     const marks = [`${kind} of ${fieldsIn(dose)}`, ...stillMarks(asked, kind), ...(rungs ? ['rungs'] : [])]
-    if (
-      kind === 'reps' &&
-      value !== 'max' &&
-      dose.repUnit === 'rep' &&
-      !COUNTED.test(asked.speech.text.slice(hit.offset, hit.end))
-    )
-      marks.push(...numberMarks(asked, value, hit))
+    const said = asked.speech.text.slice(hit.offset, hit.end)
+    const isNumber = kind === 'reps' && dose.repUnit === 'rep' && !COUNTS_NO_SECONDS.test(said)
+    const marksOfNumber = isNumber && value !== 'max' ? numberMarks(asked, value, hit) : null
+    if (marksOfNumber && !COUNTED.test(said)) marks.push(...marksOfNumber)
     answers.add(kind, value, { how: kind === 'holdSeconds' && dose.reps !== null ? 'in rep' : 'said', told, marks })
     if (value === 'max') continue
     if (kind === 'workSeconds') answers.add('holdSeconds', value, { how: 'as hold', told, marks: [] })
@@ -81,13 +78,7 @@ function addAmounts(asked: DoseCase, answers: Answers, told: Told): void {
     if (kind === 'holdSeconds') answers.add('workSeconds', value, { how: 'as work', told, marks: [] })
     if (kind !== 'reps' && dose.sets !== null && dose.reps === null && (dose.sets.max ?? 0) > MOST_SETS)
       answers.add('reps', dose.sets, { how: 'sets as reps', told, marks: [`beside ${kind}`] })
-    if (
-      kind !== 'reps' ||
-      dose.repUnit !== 'rep' ||
-      COUNTS_NO_SECONDS.test(asked.speech.text.slice(hit.offset, hit.end))
-    )
-      continue
-    const marksOfNumber = numberMarks(asked, value, hit)
+    if (!marksOfNumber) continue
     answers.add('workSeconds', value, { how: 'as seconds', told, marks: marksOfNumber })
     const minutes = asMinutes(asked, told, value)
     if (minutes) answers.add('workSeconds', minutes, { how: 'as minutes', told, marks: [] })

@@ -7,16 +7,18 @@ import { REST_CALL } from './words/en/call-words.ts'
 export function endAtRest(speech: Speech, span: TextSpan): TextSpan {
   const first = speech.sentenceAt(span.offset)
   const last = speech.sentenceAt(Math.max(span.offset, span.end - 1))
-  let taught = speech.sentences[first]?.role === 'teach' ? 1 : 0
-  for (let index = first + 1; index <= last; index += 1) {
+  const all = speech.sentences.slice(first, last + 1).filter(isTaught).length
+  let taught = 0
+  for (let index = first; index <= last; index += 1) {
     const sentence = speech.sentences[index]
     if (!sentence) break
-    if (isRest(sentence) && taughtIn(speech, index + 1, last) <= taught / 2) {
+    const behind = all - taught - (isTaught(sentence) ? 1 : 0)
+    if (index > first && isRest(sentence) && behind <= taught / 2) {
       const isCall = sentence.wordCount <= CALL_WORDS
       const end = isCall ? sentence.end : (speech.sentences[index - 1]?.end ?? span.end)
       return { ...span, end: Math.min(span.end, Math.max(end, span.offset + 1)) }
     }
-    if (sentence.role === 'teach') taught += 1
+    if (isTaught(sentence)) taught += 1
   }
   return span
 }
@@ -28,6 +30,6 @@ function isRest({ role, words }: Sentence): boolean {
   return role === 'end' || REST_CALL.test(words)
 }
 
-function taughtIn(speech: Speech, from: number, to: number): number {
-  return speech.sentences.slice(from, to + 1).filter(({ role }) => role === 'teach').length
+function isTaught({ role }: Sentence): boolean {
+  return role === 'teach'
 }

@@ -2,8 +2,14 @@
 import type { DoseHit } from './find-dose-hits.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
-import { LABEL_BEFORE } from './words/en/saying-words.ts'
-import { PACE_BEHIND, SHARED_OUT, TOTAL_BEHIND, WRITTEN_BEHIND } from './words/en/telling-words.ts'
+import {
+  LABEL_BEFORE,
+  PACE_BEHIND,
+  SHARED_OUT,
+  TOTAL_BEHIND,
+  TOTAL_WITHIN,
+  WRITTEN_BEHIND,
+} from './words/en/telling-words.ts'
 
 /** Plain words of an amount, in front of it and behind it. */
 export interface WordsAround {
@@ -37,13 +43,8 @@ export function markTelling(speech: Speech, hit: DoseHit, last: DoseHit | null, 
   return marks
 }
 
-const TOTAL_WITHIN = /\b(?:in total|altogether|in all|total)$/
-
-const TOTAL = /total|together|\bin\s+all\b|\ball\b|\bcount\b/i
-
 /** "Twenty in total, so that's ten a leg." */
 function isShared({ text }: Speech, last: DoseHit, hit: DoseHit): boolean {
-  if (!TOTAL.test(text.slice(last.offset, hit.offset))) return false
   const between = plainWords(text.slice(last.end, hit.offset))
   const both = plainWords(text.slice(last.offset, hit.end))
   return (

@@ -171,10 +171,6 @@ export const ON_OFF = /\b(?:on|off|hard|easy|work|rest|walking|jogging)\b/
 export const COUNTED =
   /\b(?:reps?|times|breaths?|strokes?|rounds?|goes|sets?|lots?|steps?|of (?:them|those|these)|more|lengths?|laps?|each time)\b/i
 
-/** Right in front of a number: it says which, not how many. Plain words. */
-export const LABEL_BEFORE =
-  /\b(?:station|round|number|part|level|room|figure|page|lap|stage|week|exercise|option|phase|step|gear|channel|row|track|day|grade|platform|block|drill|move|line|lane|chapter|rate|size|age|channel|radio|formula|zone)$/
-
 /** Right behind a number: of the round that comes now. Plain words. */
 export const THIS_ROUND =
   /^(?:seconds? )?(?:\w+ )?(?:this (?:time|round|lap)|on the (?:next|second|last) (?:round|lap|go|one|set))\b/
