@@ -1,4 +1,5 @@
 /** Folds words so that "Press-ups", "press up" and "pressup" come out alike, each folded word knowing its place in the text. */
+import { remember } from '../remember.ts'
 import { COMPOUNDS, FILLERS, IRREGULAR_PLURALS } from './words/en/spellings.ts'
 
 /** One folded word and the characters of the text it came from. A compound gives several words with the same place. */
@@ -12,28 +13,41 @@ export interface FoldedWord {
 }
 
 /** The folded words of a text; hesitations ("um") and doubled words are left out. */
-export function foldWords(text: string): FoldedWord[] {
+export const foldWords = remember(2000, (text): readonly FoldedWord[] => {
   const words: FoldedWord[] = []
   let read = 0
   let isMarked = false
   let said = ''
   for (const match of text.toLowerCase().matchAll(/[\p{L}\p{N}]+(?:['’][\p{L}]+)*/gu)) {
-    const raw = match[0].replace(/['’]/g, '').normalize('NFD').replace(/\p{M}/gu, '')
+    const raw = bareWord(match[0])
     const offset = match.index
     const end = offset + match[0].length
-    isMarked ||= /[.,;:!?…()\n\v]/.test(text.slice(read, offset))
+    isMarked ||= MARK.test(text.slice(read, offset))
     read = end
     if (FILLERS.has(raw)) continue
     const afterMark = isMarked
     if (raw === said && !afterMark && !NUMBERS.test(raw)) continue
     said = raw
     isMarked = false
-    const plural = singular(raw) !== raw
-    const parts = COMPOUNDS.get(raw) ?? COMPOUNDS.get(singular(raw)) ?? [singular(raw)]
+    const { parts, plural } = partsOf(raw)
     parts.forEach((part, index) => words.push({ text: part, offset, end, plural, afterMark: afterMark && index === 0 }))
   }
   return words
+})
+
+/** Without apostrophes and accents. */
+function bareWord(word: string): string {
+  if (/^[a-z0-9]+$/.test(word)) return word
+  return word.replace(/['’]/g, '').normalize('NFD').replace(/\p{M}/gu, '')
 }
+
+const MARK = /[.,;:!?…()\n\v]/
+
+/** The words that one word stands for. */
+const partsOf = remember(5000, (word) => {
+  const one = singular(word)
+  return { parts: COMPOUNDS.get(word) ?? COMPOUNDS.get(one) ?? [one], plural: one !== word }
+})
 
 /** The folded words of a name as one string: two spellings of one name give the same. */
 export function foldName(name: string): string {

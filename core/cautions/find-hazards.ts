@@ -1,4 +1,5 @@
 /** Which hazards a thing said warns of, read from its words. */
+import { remember } from '../remember.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
 import { HAZARD_SLUGS } from './hazard-slugs.ts'
 import type { HazardSlug } from './hazard-slugs.ts'
@@ -31,17 +32,7 @@ export function isClassWide(text: string): boolean {
 }
 
 /** A sheet is checked again after each edit, on the same words: what they warn of is kept. */
-function slugsOf(sentence: string): ReadonlySet<HazardSlug> {
-  const known = heard.get(sentence)
-  if (known) return known
-  if (heard.size >= MOST_KEPT) heard.clear()
-  const found = readSlugs(sentence)
-  heard.set(sentence, found)
-  return found
-}
-
-const heard = new Map<string, ReadonlySet<HazardSlug>>()
-const MOST_KEPT = 2000
+const slugsOf = remember(1000, (sentence): ReadonlySet<HazardSlug> => readSlugs(sentence))
 
 function readSlugs(sentence: string): Set<HazardSlug> {
   const found = hazards()(sentence)

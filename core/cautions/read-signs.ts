@@ -1,4 +1,5 @@
 /** Reads the signs of an exercise and of a class from their words. */
+import { remember } from '../remember.ts'
 import { findEntry } from '../catalogue/find-entry.ts'
 import type { CueKind, LogSheet, Prescription, Segment } from '../../shared/log-sheet.ts'
 import { plainSentences, readPhrase } from './words/match-phrase.ts'
@@ -112,12 +113,4 @@ function wordsOf(dose: Prescription): string[] {
 /** "don't", "not", "never" up to two words before a phrase turn it round. */
 const NEGATED = /(?: (?:dont|not|never|no|without|avoid|stop|cant|cannot|instead of|rather than)(?: [^ ]+){0,2})$/
 
-const kept = new Map<string, Phrase>()
-
-function built(pattern: string): Phrase {
-  const known = kept.get(pattern)
-  if (known) return known
-  const phrase = readPhrase(pattern, {}, NEGATED)
-  kept.set(pattern, phrase)
-  return phrase
-}
+const built = remember(5000, (pattern): Phrase => readPhrase(pattern, {}, NEGATED))

@@ -36,8 +36,11 @@ export interface Match {
   kept: Readonly<Record<string, Piece>>
 }
 
-/** A compiled pattern: a quick test, and the same with the places of what it keeps. */
+/** A compiled pattern. */
 export interface Pattern {
+  /** Of each of these lists a word must be there, else nothing fits: the quickest test. */
+  needs: readonly (readonly string[])[]
+  /** A quick test, and the same with the places of what it keeps. */
   test: RegExp
   find: RegExp
 }
@@ -46,6 +49,7 @@ export interface Pattern {
 export interface Line {
   pieces: readonly Piece[]
   text: string
+  tags: ReadonlySet<string>
   pieceAt: ReadonlyMap<number, number>
 }
 
@@ -58,17 +62,25 @@ const INNER_MARK = '(?: [,;:()-])'
 
 /** Compiles one pattern; an unknown list name is a fault of the tables and throws. */
 export function compilePattern(pattern: string, lists: Lists): Pattern {
-  const source = pattern
-    .trim()
-    .split(/\s+/)
-    .map((element) => elementSource(element, lists))
+  const elements = pattern.trim().split(/\s+/)
+  const source = elements.map((element) => elementSource(element, lists)).join('')
   // Keeping places is slow, and most patterns do not fit most lines.
-  return { test: new RegExp(source.join(''), 'u'), find: new RegExp(source.join(''), 'dgu') }
+  return { needs: needsOf(elements, lists), test: new RegExp(source, 'u'), find: new RegExp(source, 'dgu') }
+}
+
+/** For each element that may not be missing the words that it may begin with. */
+function needsOf(elements: readonly string[], lists: Lists): string[][] {
+  let depth = 0
+  return elements.flatMap((element) => {
+    depth += element === '[' ? 1 : element === ']' ? -1 : 0
+    const isFree = /^[\^$[\],]|^\.\.|^[~!=]|.\?$/.test(element)
+    return depth > 0 || isFree ? [] : [phrasesOf(bodyOf(element), lists).map((phrase) => phrase.split(/[_ ]/)[0] ?? '')]
+  })
 }
 
 /** Every place where the pattern fits, left to right, without overlaps. */
-export function findMatches({ pieces, text, pieceAt }: Line, pattern: Pattern): Match[] {
-  if (!pattern.test.test(text)) return []
+export function findMatches({ pieces, text, tags, pieceAt }: Line, pattern: Pattern): Match[] {
+  if (!pattern.needs.every((words) => words.some((word) => tags.has(word))) || !pattern.test.test(text)) return []
   const matches: Match[] = []
   for (const match of text.matchAll(pattern.find)) {
     const from = pieceAt.get(match.index)
@@ -88,7 +100,7 @@ export function lineOf(pieces: readonly Piece[]): Line {
     pieceAt.set(text.length, index)
     text += ` ${piece.tag}`
   })
-  return { pieces, text, pieceAt }
+  return { pieces, text, pieceAt, tags: new Set(pieces.map(({ tag }) => tag)) }
 }
 
 function keptOf(
@@ -120,15 +132,28 @@ function elementSource(element: string, lists: Lists): string {
   if (element.startsWith('=')) return `(?=${choice(element.slice(1), lists)})`
   const optional = element.length > 1 && element.endsWith('?')
   const body = optional ? element.slice(0, -1) : element
-  const kept = /^\{(\w+):(.+)\}$/.exec(body)
-  const source = kept ? `(?<${kept[1] ?? ''}>${choice(kept[2] ?? '', lists)})` : choice(body, lists)
-  return optional ? `(?:${source})?` : source
+  const name = KEPT.exec(body)?.[1]
+  const source = choice(bodyOf(body), lists)
+  const named = name === undefined ? source : `(?<${name}>${source})`
+  return optional ? `(?:${named})?` : named
+}
+
+const KEPT = /^\{(\w+):(.+)\}$/
+
+/** An element without the name that it is kept under. */
+function bodyOf(element: string): string {
+  return KEPT.exec(element)?.[2] ?? element
 }
 
 function choice(body: string, lists: Lists): string {
-  const phrases = body.split('|').flatMap((part) => (/^<.+>$/.test(part) ? listed(part.slice(1, -1), lists) : [part]))
-  const sources = phrases.map((phrase) => ` ${phrase.replaceAll('_', ' ').replaceAll(/[.*+?^$()[\]\\/]/g, '\\$&')}`)
+  const sources = phrasesOf(body, lists).map(
+    (phrase) => ` ${phrase.replaceAll('_', ' ').replaceAll(/[.*+?^$()[\]\\/]/g, '\\$&')}`,
+  )
   return `(?:${sources.join('|')})(?= |$)`
+}
+
+function phrasesOf(body: string, lists: Lists): readonly string[] {
+  return body.split('|').flatMap((part) => (/^<.+>$/.test(part) ? listed(part.slice(1, -1), lists) : [part]))
 }
 
 function listed(name: string, lists: Lists): readonly string[] {

@@ -39,7 +39,10 @@ export function numberAt(tokens: readonly MendedToken[], at: number): NumberRead
   return phraseAt(tokens, at) ?? figuresAt(tokens, at) ?? wordsAt(tokens, at)
 }
 
+const FIRST_WORDS: ReadonlySet<string> = new Set(PHRASES.map(({ words }) => words.split(' ')[0] ?? ''))
+
 function phraseAt(tokens: readonly MendedToken[], at: number): NumberRead | null {
+  if (!FIRST_WORDS.has(tokens[at]?.text ?? '')) return null
   for (const phrase of PHRASES) {
     const words = phrase.words.split(' ')
     if (!words.every((word, index) => tokens[at + index]?.text === word)) continue

@@ -1,4 +1,5 @@
 /** What a clause shows that speaks for one kind of cue or another: its words, neighbours, word classes, phrases and place. */
+import { remember } from '../remember.ts'
 import { CUE_KINDS } from '../../shared/log-sheet.ts'
 import { CUE_WORDS } from './words/en/cue-words.ts'
 import { CHAT, DOSE_ONLY, EMPTY_CLAUSES, PRAISE, PURPOSE, RETRACTED, TRANSITIONS } from './words/en/not-cue-words.ts'
@@ -102,15 +103,9 @@ const CLASS_TESTS = Object.entries({ ...WORD_GROUPS, ...CUE_CLASSES }).map(([nam
   name,
   test: new RegExp(`^(?:${list})$`),
 }))
-const known = new Map<string, readonly string[]>()
-
-function classesOf(word: string): readonly string[] {
-  const before = known.get(word)
-  if (before) return before
-  const classes = CLASS_TESTS.filter(({ test }) => test.test(word)).map(({ name }) => name)
-  if (known.size < 5000) known.set(word, classes)
-  return classes
-}
+const classesOf = remember(5000, (word): readonly string[] =>
+  CLASS_TESTS.filter(({ test }) => test.test(word)).map(({ name }) => name),
+)
 
 function lengthOf(count: number): string {
   return count <= 2 ? '1-2' : count <= 4 ? '3-4' : count <= 7 ? '5-7' : count <= 12 ? '8-12' : 'long'

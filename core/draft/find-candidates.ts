@@ -135,7 +135,7 @@ function addBrought(found: Found, speech: Speech, sentence: Sentence, times: Rea
   words.forEach((word, index) => {
     const before = said.slice(0, word.index)
     if (index === 0 || ARTICLE_WORD.test(word[0]) || /[.!?…\n]\s*$/.test(before)) return
-    const [whole, clause] = [withIs(before), withIs(/[^,;:\v]*$/.exec(before)?.[0] ?? '')]
+    const [whole, clause] = [lastWords(before), lastWords(/[^,;:\v]*$/.exec(before)?.[0] ?? '')]
     const brings = [whole, clause].some((said) => BRINGS.test(said) || CALLED.test(said) || IN_TURN.test(said))
     const closes = CLOSES.test(whole) || CLOSES.test(clause)
     if (!brings && !closes && !POINTED_AT.test(clause) && !ARTICLE.test(clause)) return
@@ -152,6 +152,16 @@ function addBrought(found: Found, speech: Speech, sentence: Sentence, times: Rea
     }
   })
 }
+
+/** The plain words right before a name: what brings it is no longer. Behind the start of a long text stands a dash. */
+function lastWords(before: string): string {
+  if (before.length <= LONGEST_LEAD) return withIs(before)
+  const from = before.indexOf(' ', before.length - LONGEST_LEAD)
+  return `- ${withIs(before.slice(from))}`
+}
+
+/** Characters. */
+const LONGEST_LEAD = 80
 
 /** Plain words, "number two's" as "number two is". */
 export function withIs(text: string): string {

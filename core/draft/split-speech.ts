@@ -1,4 +1,5 @@
 /** Cuts speech into sentences and clauses, and brings its words into the plain form that the phrase lists are written in. */
+import { remember } from '../remember.ts'
 
 /** A piece of a text by its character offsets, end not included. */
 export interface Piece {
@@ -51,15 +52,30 @@ export function splitClauses(text: string, sentence: Piece): Piece[] {
 }
 
 /** Plain words for matching: lower case, no apostrophes, one space, no hesitations, no doubled words. */
-export function plainWords(text: string): string {
+export const plainWords = remember(4000, (text) => {
   const words = text
     .toLowerCase()
     .replace(/['’‘]/g, '')
     .match(/[a-z0-9]+(?::\d+)?/g)
   if (!words) return ''
-  const clean = ` ${words.join(' ')} `.replace(/ (?:um+|uh+|er+|erm|you know|sort of|kind of)(?= )/g, '').trim()
-  return clean.replace(/\b(\w+)(?: \1\b)+/g, '$1')
-}
+  const clean: string[] = []
+  for (let at = 0; at < words.length; at++) {
+    const word = words[at] ?? ''
+    if (HESITATION.test(word)) continue
+    const second = HESITATIONS.get(word)
+    if (second !== undefined && second === words[at + 1]) at += 1
+    else if (word !== clean.at(-1)) clean.push(word)
+  }
+  return clean.join(' ')
+})
+
+const HESITATION = /^(?:um+|uh+|er+|erm)$/
+/** Hesitations of two words by the first. */
+const HESITATIONS: ReadonlyMap<string, string> = new Map([
+  ['you', 'know'],
+  ['sort', 'of'],
+  ['kind', 'of'],
+])
 
 function markBreaks(text: string, marks: RegExp): number[] {
   return [...text.matchAll(marks)].map((match) => match.index + match[0].length)

@@ -1,4 +1,5 @@
 /** Says which of the exercises taught so far a sentence names or calls. */
+import { remember } from '../remember.ts'
 import { foldName, foldWords } from '../catalogue/fold-words.ts'
 import type { FoldedWord } from '../catalogue/fold-words.ts'
 import { pushTo } from './push-to.ts'
@@ -27,7 +28,7 @@ export class TurnNames {
   readonly #words: ReadonlySet<string>[] = []
   readonly #telling: ReadonlySet<string>[] = []
   /** Folded words of sentences, and what they name, as they are looked up. */
-  readonly #folded = new Map<number, FoldedWord[]>()
+  readonly #folded = new Map<number, readonly FoldedWord[]>()
   readonly #named = new Map<number, { of: number; named: NamedTeaching[] }>()
 
   constructor(speech: Speech, weighed: readonly WeighedCandidate[]) {
@@ -94,7 +95,7 @@ export class TurnNames {
     return at < EARLY_WORDS ? `early ${ends}` : 'late'
   }
 
-  #foldedAt(index: number): FoldedWord[] {
+  #foldedAt(index: number): readonly FoldedWord[] {
     const known = this.#folded.get(index)
     if (known) return known
     const { offset, end } = this.#speech.sentences[index] ?? { offset: 0, end: 0 }
@@ -130,15 +131,8 @@ function longWords(name: string): string[] {
 }
 
 /** "Paddle" and "paddling", "step" and "stepper" are called alike. */
-function rootOf(word: string): string {
-  const known = ROOTS.get(word)
-  if (known !== undefined) return known
+const rootOf = remember(5000, (word) => {
   const bare = word.replace(/(?:ing|ers?|e)$/, '').replace(/([bdgmnprt])\1$/, '$1')
-  const root = bare.length >= 3 ? bare : word
-  if (ROOTS.size < MOST_ROOTS) ROOTS.set(word, root)
-  return root
-}
-
-const ROOTS = new Map<string, string>()
-const MOST_ROOTS = 20_000
+  return bare.length >= 3 ? bare : word
+})
 const UNTELLING: ReadonlySet<string> = new Set(['part', 'kit', 'place', 'num'])

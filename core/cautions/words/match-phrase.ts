@@ -8,6 +8,7 @@
  *
  * Apostrophes, capitals and commas do not matter: "don't" and "dont" are one word.
  */
+import { remember } from '../../remember.ts'
 
 /** Named groups of alternatives, as `no: "don't|never|not"`. */
 export type PhraseGroups = Readonly<Record<string, string>>
@@ -100,13 +101,13 @@ const COMMON = new Set(
 )
 
 /** The sentences of a text in plain words: lower case, single spaces, a space in front, fillers and doubled words left out. */
-export function plainSentences(text: string): string[] {
-  return text
+export const plainSentences = remember(1000, (text): readonly string[] =>
+  text
     .toLowerCase()
     .split(/[.!;:]+(?=\s|$)|\n/)
     .map((sentence) => plainWords(sentence))
-    .filter((sentence) => sentence !== '')
-}
+    .filter((sentence) => sentence !== ''),
+)
 
 const FILLERS = / (?:um+|uh+|er|erm|you know|sort of|kind of|i mean)(?= )/g
 

@@ -1,4 +1,6 @@
 /** Groups of words that the phrase lists of the draft name in angle brackets: `<part>`, `<kit>`, `<ill>`. */
+import { remember } from '../../../remember.ts'
+
 export const WORD_GROUPS = {
   /** Parts of the body. */
   part: 'heads?|necks?|chins?|eyes|face|jaw|ears?|shoulders?|shoulder blades?|arms?|elbows?|forearms?|wrists?|hands?|palms?|fingers?|fingertips|thumbs?|fists?|knuckles|chest|breastbone|ribs?|rib cage|belly|belly button|tummy|stomach|waist|core|back|low back|lower back|upper back|spine|tailbone|pelvis|hips?|hip bones?|sit bones|bum|bottom|seat|buttocks?|glutes?|thighs?|hamstrings?|quads?|legs?|knees?|kneecaps?|shins?|calf|calves|ankles?|feet|foot|heels?|toes|big toes|soles?|balls? of|body|trunk|torso|weight|gaze',
@@ -39,17 +41,13 @@ export function anyPhrase(phrases: readonly string[]): RegExp {
   return new RegExp(parts.length > 0 ? parts.join('|') : '(?!)')
 }
 
-const known = new Map<string, WordGroup | null>()
 const GROUP_TESTS = Object.entries(WORD_GROUPS).map(([name, source]) => ({
   name: name as WordGroup,
   test: new RegExp(`^(?:${source})$`),
 }))
 
 /** The first group that a word belongs to, or null. */
-export function groupOf(word: string): WordGroup | null {
-  const before = known.get(word)
-  if (before !== undefined) return before
-  const group = GROUP_TESTS.find(({ test }) => test.test(word))?.name ?? null
-  if (known.size < 5000) known.set(word, group)
-  return group
-}
+export const groupOf = remember(
+  5000,
+  (word): WordGroup | null => GROUP_TESTS.find(({ test }) => test.test(word))?.name ?? null,
+)
