@@ -24,6 +24,12 @@ describe('hearAudience', () => {
       'The operated leg goes first. Operated foot on the step. Ask your surgeon. The swelling, the scar, the wound.',
       ['rehab'],
     ],
+    [
+      'This is for sore ones on the way back. The sore arm hangs. Bad shoulder first. If you had an op, ask. Then the sore side.',
+      ['rehab'],
+    ],
+    ["Steady on your feet, for anybody who's had a fall. I'm seventy four. Hold the rail.", ['older-adults']],
+    ['Bad leg day, sore legs. That was a fall from grace. I fell off the box once.', []],
     ['Good morning to my over-seventies. If anybody has osteoporosis, go gently.', ['older-adults']],
     [
       'If you are past the second trimester, prop up. Mind the bump. Ask your midwife about the due date. Mind your bump.',

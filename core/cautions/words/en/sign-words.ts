@@ -180,7 +180,10 @@ export const CLASS_SIGN_WORDS = [
       'outdoors|out_doors|outdoor|grass|pavement|running_track|the_track|athletics_track|playing_field|the_park|trail|towpath|kerb|footpath|tarmac|patio|paving|slabs|the_lawn|decking',
     ],
   },
-  { sign: 'indoors', says: ['treadmill|treadmills|sports_hall|studio|living_room|indoors|indoor'] },
+  {
+    sign: 'indoors',
+    says: ['treadmill|treadmills|hall|hut|studio|living_room|indoors|indoor|shallow_end|pool_side|poolside|the_pool'],
+  },
 ] as const
 
 /** Classes of one kind, told by their title, by what most of their exercises are, or by words that come again and again. */

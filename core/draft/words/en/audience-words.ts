@@ -25,15 +25,15 @@ export const HEARD_AUDIENCES: readonly HeardWords[] = [
     plain:
       /\b(?:(?:knee|hip|back|shoulder|ankle|ortho) (?:class|clinic|rehab)|rehab(?:ilitation)? (?:class|group|session)|post[- ]op (?:class|group))\b/gi,
     hints:
-      /\b(?:operated|operations?|surgeons?|surgery|physio(?:therapists?|therapy)?|rehab|crutch(?:es)?|new knees?|knee replacement|the wound|your scar|stitches|consultant|post[- ]op|discharged?|swelling|swollen|replacements?)\b/gi,
+      /\b(?:operated|operations?|surgeons?|surgery|physio(?:therapists?|therapy)?|rehab|crutch(?:es)?|new knees?|knee replacement|the wound|your scar|stitches|consultant|post[- ]op|discharged?|swelling|swollen|replacements?|(?:had|your|an|the|since|after) op|flare(?:s|d)?[- ]?up|on the way back|(?:sore|bad|dodgy|injured|affected) (?:arms?|legs?|sides?|shoulders?|knees?|hips?|elbows?|wrists?|hands?|ankles?|one|ones))\b/gi,
     least: 5,
   },
   {
     audience: 'older-adults',
     plain:
-      /\b(?:over[- ](?:60|65|70|sixties|seventies)s?\b|older adults|senior citizens|seniors'? (?:class|group|fitness))/gi,
+      /\b(?:over[- ](?:60|65|70|sixties|seventies)s?\b|older adults|senior citizens|seniors'? (?:class|group|fitness|center|centre)|(?:who's|has|have|you've|we've|i've) had a fall|(?:frightened|scared|afraid) of (?:having one|falling|a fall)|steady on (?:your|our) feet)/gi,
     hints:
-      /\b(?:over sixty|osteoporosis|osteopenia|thin bones|bones (?:are|is) thin|brittle bones|blood pressure tablets|new hips?|hip replacement|at (?:our|your) age|grand(?:children|kids|sons?|daughters?)|bus pass|pension(?:er|ers)?|walking frame|zimmer|hearing aids?|falls (?:clinic|prevention|group)|glaucoma|cataracts?)\b/gi,
+      /\b(?:over sixty|osteoporosis|osteopenia|thin bones|bones (?:are|is) thin|brittle bones|blood pressure tablets|new hips?|hip replacement|at (?:our|your) age|grand(?:children|kids|sons?|daughters?)|bus pass|pension(?:er|ers)?|walking frame|zimmer|hearing aids?|falls (?:clinic|prevention|group)|glaucoma|cataracts?|i(?:'m| am) (?:sixty|seventy|eighty)(?:[- ]\w+)?|broken? (?:this|my|a|her|his) (?:wrist|hip))\b/gi,
     least: 4,
     chairs: 10,
   },
