@@ -149,14 +149,27 @@ function addSpans(asked: DoseCase, answers: Answers): void {
     const ends = asked.told.flatMap((told) => endOf(told, kind))
     ends.forEach((first, at) => {
       for (const second of ends.slice(at + 1, at + MOST_SPANS)) {
-        const range = across(first.value, second.value)
-        const isNew = [first, second].every(({ value }) => value.min !== range.min || value.max !== range.max)
+        const value = inMinutes(first, second, kind) ?? second.value
+        const range = across(first.value, value)
+        const isNew = [first.value, value].every((one) => one.min !== range.min || one.max !== range.max)
         const marks = isNew && (first.isKind || second.isKind) ? spanMarks(asked, kind, first, second) : null
+        if (marks && value !== second.value) marks.push('of minutes')
         if (marks) answers.add(kind, range, { how: 'span', told: second.told, marks })
       }
     })
   }
 }
+
+/** "Two minutes, or up to five": what follows minutes is minutes. */
+function inMinutes(first: SpanEnd, second: SpanEnd, kind: AmountKind): Range | null {
+  const isTime = kind === 'workSeconds' || kind === 'holdSeconds'
+  const seconds = first.value.min ?? 0
+  const { min, max } = second.value
+  if (!isTime || !first.isKind || second.isKind || seconds < 60 || seconds % 60 !== 0) return null
+  return min === null || max === null || max > MOST_MINUTES ? null : { min: min * 60, max: max * 60 }
+}
+
+const MOST_MINUTES = 20
 
 function spanMarks(asked: DoseCase, kind: AmountKind, first: SpanEnd, second: SpanEnd): string[] | null {
   const [a, b] = [first.told.saying.hit, second.told.saying.hit]
@@ -169,6 +182,7 @@ function spanMarks(asked: DoseCase, kind: AmountKind, first: SpanEnd, second: Sp
   return [
     `of ${kind}`,
     ...(FOR_WHOM.test(behind) ? ['then for whom', `by ${linkOf(between)}, for whom`] : []),
+    ...levelMarks(first.told, second.told),
     ...(isLater
       ? ['in a later round', `in a later round, ${isInterval(first.told) ? 'interval' : 'no interval'}`]
       : []),
@@ -179,6 +193,15 @@ function spanMarks(asked: DoseCase, kind: AmountKind, first: SpanEnd, second: Sp
     ...(isInterval(first.told) && isInterval(second.told) ? ['of intervals'] : []),
   ]
 }
+
+/** Each end is said of some people: "five for stage one, eight for stage two". */
+function levelMarks(first: Told, second: Told): string[] {
+  const [one, two] = [first, second].map(({ saying: { marks } }) => SOME_MARKS.filter((mark) => marks.includes(mark)))
+  const [a, b] = [(one?.length ?? 0) > 0, (two?.length ?? 0) > 0]
+  return a || b ? [`${a && b ? 'both' : a ? 'first' : 'second'} for some`] : []
+}
+
+const SOME_MARKS = ['for some before', 'for some behind'] as const
 
 function marksOfAmount(
   asked: DoseCase,

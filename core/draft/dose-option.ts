@@ -102,3 +102,8 @@ export function sizeOf(value: DoseOption['value']): string {
   const most = SIZES.find((size) => (value.max ?? 0) <= size)
   return most === undefined ? 'more' : `to ${String(most)}`
 }
+
+/** The amount chosen is told by the same words. */
+export function withAmount(one: Told, amount: DoseOption | null): string[] {
+  return amount?.rows.some((row) => row.told === one) === true ? ['with amount'] : []
+}

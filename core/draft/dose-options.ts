@@ -3,12 +3,12 @@ import type { Range } from '../../shared/log-sheet.ts'
 import { readDose } from '../dose/read-dose.ts'
 import { amountOptions } from './amount-options.ts'
 import { countGoes } from './count-goes.ts'
-import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told } from './dose-option.ts'
+import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told, withAmount } from './dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
-import type { DoseHit } from './find-dose-hits.ts'
 import type { Told } from './gather-sayings.ts'
 import { SAID_BEFORE } from './mark-sayings.ts'
 import type { Speech } from './read-speech.ts'
+import { restOptions } from './rest-options.ts'
 import { schemeOptions } from './scheme-options.ts'
 import { plainWords } from './split-speech.ts'
 import {
@@ -17,7 +17,6 @@ import {
   EVERY_MINUTE,
   IN_TOTAL,
   OTHER_SIDE,
-  REST_WORDS,
   SETS_AS_THEY_COME,
   SIDE_WORD,
   STEP_WORDS,
@@ -40,7 +39,7 @@ export class DoseOptions {
     if (question === 'hold') return this.#holds(amount)
     if (question === 'sets') return this.#sets(amount)
     if (question === 'scheme') return schemeOptions(this.#case, amount)
-    return question === 'rest' ? this.#rests(amount) : this.#sides(amount)
+    return question === 'rest' ? restOptions(this.#case, this.#before, amount) : this.#sides(amount)
   }
 
   /** A hold inside each repetition. */
@@ -214,36 +213,6 @@ export class DoseOptions {
       { key: 'sides', kind: 'sides', value: true, marks: [...marks], rows: [] },
     ]
   }
-
-  #rests(amount: DoseOption | null): DoseOption[] {
-    const { told: sayings, ruled, scheme, speech, near } = this.#case
-    const answers = new Answers()
-    for (const one of sayings) {
-      const { restSeconds, workSeconds } = one.saying.hit.dose
-      if (restSeconds)
-        answers.add('restSeconds', restSeconds, { how: 'said', told: one, marks: withAmount(one, amount) })
-      else if (workSeconds)
-        answers.add('restSeconds', workSeconds, {
-          ...{ how: 'from work', told: one },
-          marks: [...withAmount(one, amount), ...restMarks(speech, one)],
-        })
-    }
-    const ruledKey = ruled?.restSeconds ? keyOf('restSeconds', ruled.restSeconds) : ''
-    if (ruled?.restSeconds)
-      answers.add('restSeconds', ruled.restSeconds, { how: 'ruled', told: null, marks: ['alone'] })
-    return answers.all(
-      (option) => [
-        sizeOf(option.value),
-        ...asBefore(option, this.#before, scheme),
-        ...(scheme ? [`in ${scheme}`] : []),
-        ...(option.key === ruledKey ? ['ruled', `ruled ${scheme ?? 'alone'}`] : []),
-        ...(near.some(({ restSeconds }) => restSeconds && keyOf('restSeconds', restSeconds) === option.key)
-          ? ['as neighbour']
-          : []),
-      ],
-      ['none', ...(scheme ? [`none in ${scheme}`] : []), ...(ruledKey === '' ? [] : ['none though ruled'])],
-    )
-  }
 }
 
 const MANY = 3
@@ -306,30 +275,7 @@ function isOfOther(behind: string, amount: DoseOption | null): boolean {
   return said.min !== value.min || said.max !== value.max
 }
 
-function withAmount(one: Told, amount: DoseOption | null): string[] {
-  return amount?.rows.some((row) => row.told === one) === true ? ['with amount'] : []
-}
-
 function gapOf(sentences: number): string {
   if (Math.abs(sentences) <= 3) return String(sentences)
   return sentences < 0 ? 'before' : 'behind'
 }
-
-const REST_CHARACTERS = 40
-
-/** What around a time tells of a rest, read once for all exercises that ask. */
-function restMarks(speech: Speech, { saying: { hit } }: Told): readonly string[] {
-  const known = REST_MARKS.get(hit)
-  if (known) return known
-  const { text } = speech
-  const before = plainWords(text.slice(Math.max(0, hit.offset - REST_CHARACTERS), hit.offset))
-  const behind = plainWords(text.slice(hit.offset, hit.end + REST_CHARACTERS))
-  const marks = REST_WORDS.flatMap(([what, pattern]) => [
-    ...(pattern.test(before) ? [`${what} before`] : []),
-    ...(pattern.test(behind) ? [`${what} behind`] : []),
-  ])
-  REST_MARKS.set(hit, marks)
-  return marks
-}
-
-const REST_MARKS = new WeakMap<DoseHit, readonly string[]>()

@@ -185,8 +185,11 @@ const MAIN_SHARE = 0.3
 
 function isTaught(speech: Speech, span: PlacedSpan): boolean {
   const words = speech.wordsBefore(span.end) - speech.wordsBefore(span.offset)
-  return span.start.naming.strength === 3 ? span.cues >= 1 || words >= 8 : span.cues >= 2
+  if (span.start.naming.strength === 3) return span.cues >= 1 || words >= TAUGHT_WORDS
+  return span.cues >= 2 || (isShort(speech) && span.cues === 1 && words >= TAUGHT_WORDS)
 }
+
+const TAUGHT_WORDS = 8
 
 function confidenceOf(span: PlacedSpan): number {
   const named = span.start.naming.described ? 0.4 : span.start.naming.strength === 3 ? 0.75 : 0.6

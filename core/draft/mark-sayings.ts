@@ -9,8 +9,10 @@ import {
   LATER_ROUND,
   NUMBER_LINKS,
   NUMBER_TAKEN_BACK,
+  PLAINLY_TAKEN_BACK,
   SAID_EARLIER,
   THIS_ROUND,
+  WHO_BEFORE,
   WILL_DO,
 } from './words/en/saying-words.ts'
 import { markTelling, wordsAround } from './mark-telling.ts'
@@ -44,13 +46,18 @@ export function markSayings(speech: Speech, hits: readonly DoseHit[]): Saying[] 
     const next = neighbour(hits, index, 1)
     const last = neighbour(hits, index, -1)
     const between = next ? plainWords(speech.text.slice(hit.end, next.offset)) : ''
-    const instead = last !== null && NUMBER_TAKEN_BACK.test(plainWords(speech.text.slice(last.end, hit.offset)))
+    const since = last ? plainWords(speech.text.slice(last.end, hit.offset)) : ''
+    const instead = last !== null && NUMBER_TAKEN_BACK.test(since)
     const around = wordsAround(speech, hit)
     const marks = [...marksOfKind(hit), ...marksOfPlace(speech, hit, around), ...markTelling(speech, hit, last, around)]
     if (next) marks.push(`followed ${next.offset - hit.end < NEAR ? 'near' : 'later'}`)
     if (next && NUMBER_TAKEN_BACK.test(between)) marks.push('taken back')
+    if (next && PLAINLY_TAKEN_BACK.test(between)) marks.push('taken back plainly')
+    if (WHO_BEFORE.test(around.before)) marks.push('for some before')
+    if (FOR_WHOM.test(around.behind)) marks.push('for some behind')
     if ((next ?? hit.dose.sets) && SAID_EARLIER.test(around.before)) marks.push(SAID_BEFORE)
     if (instead) marks.push('instead')
+    if (last && PLAINLY_TAKEN_BACK.test(since)) marks.push('instead plainly')
     if (isOfLaterRound(speech, hit, around)) marks.push(OF_LATER_ROUND)
     if (next) marks.push(...linkMarks(speech, hit, next, between))
     return { hit, marks, instead }

@@ -19,7 +19,7 @@ import type { Weighed } from './weigh-options.ts'
 type WeighedDose = Record<DoseQuestion, Weighed[]>
 
 /** The answers chosen for one exercise. */
-type PickedDose = Record<DoseQuestion, Chosen>
+export type PickedDose = Record<DoseQuestion, Chosen>
 
 /** An answer with its share of the odds of all, 0-1, and the one that comes next. */
 interface Chosen extends Weighed {
@@ -28,7 +28,15 @@ interface Chosen extends Weighed {
 
 /** The doses of all exercises, in their order. */
 export function pickDoses(cases: readonly DoseCase[]): (Prescription | null)[] {
-  const scale = new OptionScale()
+  const picked = pickAnswers(cases, new OptionScale())
+  return cases.map((asked, index) => {
+    const own = picked[index]
+    return own ? doseOf(asked, own) : null
+  })
+}
+
+/** The answers chosen for each exercise. */
+export function pickAnswers(cases: readonly DoseCase[], scale: OptionScale): PickedDose[] {
   let before: DoseOption[] = []
   const weighed = cases.map((asked) => {
     const one = weigh(asked, before, scale)
@@ -48,7 +56,7 @@ export function pickDoses(cases: readonly DoseCase[]): (Prescription | null)[] {
       return { option: NONE, share: 1, ...first, second: second?.option ?? null }
     }
     const [amount, hold, sets] = [choose('amount'), choose('hold'), choose('sets')]
-    return doseOf(asked, { amount, hold, sets, sides: choose('sides'), rest: choose('rest'), scheme: choose('scheme') })
+    return { amount, hold, sets, sides: choose('sides'), rest: choose('rest'), scheme: choose('scheme') }
   })
 }
 

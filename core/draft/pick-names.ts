@@ -21,6 +21,7 @@ export function pickNames(
   teachings: readonly UnnamedTeaching[],
 ): NamedTeaching[] {
   const chooser = new NameChooser(speech, weighed)
+  const nobody = isShort(speech) ? NOBODY_NAMES - SHORT_NAMED : NOBODY_NAMES
   const used = new Set<string>()
   let previous: string | null = null
   const named: NamedTeaching[] = []
@@ -28,11 +29,11 @@ export function pickNames(
   let isOnlyNamed = false
   for (const teaching of teachings) {
     const soFar = { used, previous }
-    const best = likeliest(chooser.choices(teaching, soFar))
+    const best = likeliest(chooser.choices(teaching, soFar), nobody)
     const before = named.at(-1)
     if (before && isOnlyNamed && best.odds < SURELY_OTHER && !isShort(speech)) {
       const whole = { first: before.first, end: teaching.end }
-      const joined = likeliest(chooser.choices(whole, soFar))
+      const joined = likeliest(chooser.choices(whole, soFar), nobody)
       const isNamedBefore = joined.name?.inside === true && joined.name.candidate.sentence < teaching.first
       if (isNamedBefore && joined.odds >= best.odds) {
         named.pop()
@@ -52,6 +53,9 @@ export function pickNames(
   return named
 }
 
+/** In a few minutes nearly everything is named. */
+const SHORT_NAMED = 1.5
+
 const MOST_NAMING = 3
 /** A name this likely is that of another exercise. */
 const SURELY_OTHER = 4.2
@@ -62,9 +66,9 @@ export interface NamedTeaching extends UnnamedTeaching {
 }
 
 /** The likeliest name, and how much likelier it is than that nobody names it (log of the odds). */
-function likeliest(choices: readonly NameChoice[]): { name: PickedName | null; odds: number } {
+function likeliest(choices: readonly NameChoice[], nobody: number): { name: PickedName | null; odds: number } {
   let best: PickedName | null = null
-  let most = NOBODY_NAMES
+  let most = nobody
   const isMoved = choices.some(({ choice, inside }) => inside && choice.odds > LEAST_KNOWN && isMovement(choice))
   for (const { choice, inside, features } of choices) {
     const shape = isMoved && START_SHAPES.has(choice.candidate.entry?.id ?? '') ? SHAPE : 0
@@ -73,7 +77,7 @@ function likeliest(choices: readonly NameChoice[]): { name: PickedName | null; o
     most = odds
     best = { candidate: choice.candidate, inside }
   }
-  return { name: best, odds: most - NOBODY_NAMES }
+  return { name: best, odds: most - nobody }
 }
 
 /** What the catalogue knows and is no shape that others start from. */

@@ -14,6 +14,7 @@ import { isUnpunctuated, plainWords, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
 import { tagWeighed, weighText } from './tag-cues.ts'
 import type { TaggedCue, WeighedText } from './tag-cues.ts'
+import type { CueTable } from './weigh-clause.ts'
 import { AMOUNT_WORDS, NO_DOSE_HERE } from './words/en/dose-words.ts'
 import { SAME_DISTANCE, SAME_DOSE } from './words/en/same-again.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
@@ -44,16 +45,22 @@ export interface Speech {
   sentenceAt(offset: number): number
 }
 
-/** Reads the lines of a transcript; at least one line is needed. @param breakWeights other than those of the table, for fitting */
-export function readSpeech(lines: readonly TranscriptLine[], breakWeights?: BreakTable): Speech {
+/** Weights other than those of the tables, for fitting. */
+export interface ReadingTables {
+  breaks?: BreakTable | undefined
+  cues?: CueTable | undefined
+}
+
+/** Reads the lines of a transcript; at least one line is needed. */
+export function readSpeech(lines: readonly TranscriptLine[], { breaks, cues: cueTable }: ReadingTables = {}): Speech {
   const joined = joinLines(lines)
   const mended = mendLetters(partWords(joined.text))
   const unpunctuated = isUnpunctuated(mended)
-  const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines), breakWeights) : mended
+  const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines), breaks) : mended
   const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)
-    const weighed = weighText(said)
+    const weighed = weighText(said, cueTable)
     const cues = tagWeighed(weighed, { oneSentence: true }).map((cue) => ({
       ...cue,
       offset: cue.offset + piece.offset,

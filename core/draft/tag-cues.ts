@@ -4,6 +4,7 @@ import { restoreBreaks } from './restore-breaks.ts'
 import { isUnpunctuated, plainWords, splitClauses, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
 import { sumClause, weighSums } from './weigh-clause.ts'
+import type { CueTable } from './weigh-clause.ts'
 import { DOSE_ONLY, EMPTY_CLAUSES, RETRACTED, TRANSITIONS } from './words/en/not-cue-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
 
@@ -41,21 +42,21 @@ interface WeighedPiece extends Piece {
   sums: readonly number[] | null
 }
 
-/** Weighs the clauses of a text. Weighed once, a text can be tagged for more than one place. */
-export function weighText(text: string): WeighedText {
+/** Weighs the clauses of a text. Weighed once, a text can be tagged for more than one place. @param table other weights, for fitting */
+export function weighText(text: string, table?: CueTable): WeighedText {
   const sentences = splitSentences(text).flatMap((sentence) => {
     const words = plainWords(text.slice(sentence.offset, sentence.end))
     if (isNoCue(words)) return []
     const clauses = splitClauses(text, sentence).map((clause) =>
-      weighPiece(plainWords(text.slice(clause.offset, clause.end)), clause, false),
+      weighPiece(plainWords(text.slice(clause.offset, clause.end)), clause, false, table),
     )
-    return [{ whole: isConditional(words) ? weighPiece(words, sentence, true) : null, clauses }]
+    return [{ whole: isConditional(words) ? weighPiece(words, sentence, true, table) : null, clauses }]
   })
   return { text, sentences }
 }
 
-function weighPiece(words: string, piece: Piece, conditional: boolean): WeighedPiece {
-  const sums = isNoCue(words) ? null : sumClause(words, conditional)
+function weighPiece(words: string, piece: Piece, conditional: boolean, table?: CueTable): WeighedPiece {
+  const sums = isNoCue(words) ? null : sumClause(words, conditional, table)
   return { ...piece, wordCount: words.split(' ').length, sums }
 }
 

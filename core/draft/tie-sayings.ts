@@ -1,9 +1,9 @@
 /** What ties a saying outside of a teaching to an exercise: names near it, words they share, what it is said of, how far ahead. */
-import type { CatalogueEntry } from '../catalogue/entry.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { Saying } from './mark-sayings.ts'
 import type { TextSpan } from './place-spans.ts'
 import type { Speech } from './read-speech.ts'
+import { SAID_OF_SOME } from './words/en/saying-words.ts'
 
 /** Where a saying stands as seen from an exercise: in its teaching, its returns, in front of it, behind it, while others are taught. */
 export type Place = 'main' | 'return' | 'before' | 'earlier' | 'behind' | 'later'
@@ -64,7 +64,7 @@ export function tiesOf(one: PlacedSaying, asked: AskedFor): string[] {
   const name = nameStems(teaching)
   if (clause.some((word) => name.has(word)))
     marks.push('words of the name', ...(isNamed ? [] : ['words of the name, not named']))
-  for (const kind of some) marks.push(`${kind} ${isOne(kind, teaching.entry)}`)
+  for (const kind of some) marks.push(`${kind} ${isOne(kind, asked)}`)
   const ahead = (startMs - atMs) / 1000
   const past = (atMs - endMs) / 1000
   if (past >= 0) marks.push(`past ${past < 5 ? '5' : past < 15 ? '15' : past < 60 ? '60' : 'far'}`)
@@ -126,11 +126,18 @@ export function stemOf(word: string): string {
   return word.toLowerCase().replace(/(?:ing|es|s)$/, '')
 }
 
-function isOne(kind: string, entry: CatalogueEntry | null): string {
-  if (entry === null) return 'unknown'
+function isOne(kind: string, { speech, teaching: { entry }, main }: AskedFor): string {
+  if (entry === null) {
+    const words = SAID_OF_SOME.find(([name]) => name === kind)?.[1]
+    const said = speech.text.slice(main.offset, Math.min(main.end, main.offset + SHOWN_CHARACTERS))
+    return words?.test(said.toLowerCase()) === true ? 'heard' : 'unheard'
+  }
   const { kit, movements, positions, sided } = entry
   const is: Readonly<Record<string, boolean>> = {
     weight: kit.some((one) => /bell|weight|bar/.test(one)),
+    band: kit.some((one) => /band|loop/.test(one)),
+    rings: kit.includes('rings'),
+    floor: positions.some((one) => FLOOR.has(one)),
     stretch: movements.includes('stretch'),
     seated: positions[0] === 'seated',
     standing: positions[0] === 'standing',
@@ -139,3 +146,7 @@ function isOne(kind: string, entry: CatalogueEntry | null): string {
   }
   return String(is[kind] ?? false)
 }
+
+/** Characters of a teaching in which it is shown what it is. */
+const SHOWN_CHARACTERS = 600
+const FLOOR: ReadonlySet<string> = new Set(['supine', 'prone', 'side-lying', 'all-fours', 'forearm-supported'])

@@ -10,10 +10,13 @@ export interface Weighed {
   kinds: readonly { kind: CueKind; likely: number }[]
 }
 
+/** By feature what it adds for none and for each kind (log of odds). */
+export type CueTable = ReadonlyMap<string, readonly number[]>
+
 /** What the features of a clause add up to for none and for each kind (log of odds), wherever it stands. */
-export function sumClause(words: string, conditional: boolean): number[] {
+export function sumClause(words: string, conditional: boolean, table: CueTable = TABLE): number[] {
   const sums = NAMES.map(() => 0)
-  for (const feature of cueFeatures(words, { conditional })) addTo(sums, feature)
+  for (const feature of cueFeatures(words, { conditional })) addTo(sums, feature, table)
   return sums
 }
 
@@ -21,7 +24,7 @@ export function sumClause(words: string, conditional: boolean): number[] {
 export function weighSums(summed: readonly number[], early: boolean | undefined, favour = 0): Weighed {
   const sums = [...summed]
   sums[0] = (sums[0] ?? 0) - favour
-  if (early !== undefined) addTo(sums, placeFeature(early))
+  if (early !== undefined) addTo(sums, placeFeature(early), TABLE)
   const odds = sums.map((sum) => Math.exp(sum - Math.max(...sums)))
   const total = odds.reduce((one, other) => one + other, 0)
   const [none = 0, ...others] = odds.map((one) => one / total)
@@ -29,14 +32,14 @@ export function weighSums(summed: readonly number[], early: boolean | undefined,
   return { none, kinds: kinds.toSorted((a, b) => b.likely - a.likely) }
 }
 
-function addTo(sums: number[], feature: string): void {
-  TABLE.get(feature)?.forEach((weight, at) => {
+function addTo(sums: number[], feature: string, table: CueTable): void {
+  table.get(feature)?.forEach((weight, at) => {
     sums[at] = (sums[at] ?? 0) + weight
   })
 }
 
 const NAMES = ['none', ...CUE_KINDS] as const
-const TABLE: ReadonlyMap<string, readonly number[]> = weightTable()
+const TABLE: CueTable = weightTable()
 
 function weightTable(): Map<string, number[]> {
   const table = new Map<string, number[]>()

@@ -25,6 +25,12 @@ export function marksOf({ how, told: one, marks }: DoseRow): { how: string; mark
 /** Looks up the fitted weights; what a saying adds by itself is summed once. */
 export class OptionScale {
   readonly #sums = new Map<string, WeakMap<readonly string[], number>>()
+  readonly #tables: DoseTables
+
+  /** @param tables other than those fitted, for fitting */
+  constructor(tables: DoseTables = TABLES) {
+    this.#tables = tables
+  }
 
   /** All answers with their shares, the likeliest first. */
   weigh(question: DoseQuestion, options: readonly DoseOption[]): Weighed[] {
@@ -37,14 +43,14 @@ export class OptionScale {
   }
 
   #odds(question: DoseQuestion, { marks, rows }: DoseOption): number {
-    const weights = TABLES[question]
+    const weights = this.#tables[question]
     const own = marks.reduce((sum, mark) => sum + (weights.option.get(mark) ?? 0), 0)
     if (rows.length === 0) return own
     return own + Math.log(rows.reduce((sum, row) => sum + Math.exp(this.#rowOdds(question, row)), 0))
   }
 
   #rowOdds(question: DoseQuestion, { how, told: one, marks }: DoseRow): number {
-    const { rows, anyWay } = TABLES[question]
+    const { rows, anyWay } = this.#tables[question]
     const table = rows.get(how) ?? anyWay
     const add = (sum: number, mark: string): number => sum + (table.get(mark) ?? 0)
     const own = (table.get('told') ?? 0) + marks.reduce(add, 0)
@@ -63,17 +69,23 @@ export class OptionScale {
   }
 }
 
-const TABLES: Readonly<Record<DoseQuestion, QuestionWeights>> = {
-  amount: weightsOf('amount'),
-  hold: weightsOf('hold'),
-  sets: weightsOf('sets'),
-  sides: weightsOf('sides'),
-  rest: weightsOf('rest'),
-  scheme: weightsOf('scheme'),
+export type DoseTables = Readonly<Record<DoseQuestion, QuestionWeights>>
+
+/** Rows of weights and their marks by the way they are for; `*` = any, `option` = the answer itself. */
+export type WayWeights = Readonly<Record<string, readonly (readonly [weight: number, marks: string])[]>>
+
+export function doseTables(weights: Readonly<Record<DoseQuestion, WayWeights>>): DoseTables {
+  return {
+    amount: weightsOf(weights.amount),
+    hold: weightsOf(weights.hold),
+    sets: weightsOf(weights.sets),
+    sides: weightsOf(weights.sides),
+    rest: weightsOf(weights.rest),
+    scheme: weightsOf(weights.scheme),
+  }
 }
 
-function weightsOf(question: DoseQuestion): QuestionWeights {
-  const ways = DOSE_WEIGHTS[question]
+function weightsOf(ways: WayWeights): QuestionWeights {
   const anyWay = tableOf(ways['*'] ?? [])
   return {
     option: tableOf(ways['option'] ?? []),
@@ -92,3 +104,5 @@ function sumOf(anyWay: ReadonlyMap<string, number>, own: ReadonlyMap<string, num
 function tableOf(rows: readonly (readonly [number, string])[]): ReadonlyMap<string, number> {
   return new Map(rows.flatMap(([weight, marks]) => marks.split('|').map((mark) => [mark, weight] as const)))
 }
+
+const TABLES = doseTables(DOSE_WEIGHTS)

@@ -5,12 +5,12 @@ import { findKit } from '../../core/draft/find-kit.ts'
 import type { Candidate } from '../../core/draft/naming.ts'
 import { readSpeech } from '../../core/draft/read-speech.ts'
 import { startFeatures } from '../../core/draft/start-features.ts'
-import type { BreakTable } from '../../core/draft/weigh-breaks.ts'
+import type { BreakTable, MarkScores } from '../../core/draft/weigh-breaks.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { plain } from '../core/draft/spoken-class.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass, Taught } from './known-classes.ts'
-import { breaksApart } from './weigh-gaps.ts'
+import { readApartTables } from './apart-tables.ts'
 
 /** A candidate as an example: `start` null = says the name again inside its teaching, tells nothing. */
 export interface Example {
@@ -25,20 +25,21 @@ export interface FitClass {
   examples: Example[]
 }
 
+const breaksOf = readApartTables<MarkScores>('breaks', 'first')
+
 /** All classes, as written and without punctuation, there with the breaks of the table, which know the class, and as they are found in a class that is new. */
 export function fitClasses(): FitClass[] {
-  const breaks = breaksApart()
   return knownClasses().flatMap((known) => [
     examplesOf(known),
     examplesOf({ ...known, text: plain(known.text) }),
-    examplesOf({ ...known, text: plain(known.text) }, breaks.of(known.title)),
+    examplesOf({ ...known, text: plain(known.text) }, breaksOf(known.title)),
   ])
 }
 
 function examplesOf({ title, group, text, taught }: KnownClass, breakWeights?: BreakTable): FitClass {
   const transcript = parseTranscript(text)
   if (transcript.kind !== 'timed') throw new Error(`${title} has no times.`)
-  const speech = readSpeech(transcript.lines, breakWeights)
+  const speech = readSpeech(transcript.lines, { breaks: breakWeights })
   const candidates = findCandidates(speech, findKit(speech.text))
   const at = candidates.map(({ offset }) => speech.timeOf(offset))
   const starts: (boolean | null)[] = candidates.map(() => false)

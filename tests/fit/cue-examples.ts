@@ -8,6 +8,7 @@ import type { Speech } from '../../core/draft/read-speech.ts'
 import { plainWords, splitClauses } from '../../core/draft/split-speech.ts'
 import type { Piece } from '../../core/draft/split-speech.ts'
 import { isConditional } from '../../core/draft/tag-cues.ts'
+import type { MarkScores } from '../../core/draft/weigh-breaks.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
@@ -15,6 +16,7 @@ import { plain } from '../core/draft/spoken-class.ts'
 import { ALIGNMENT, CUE_LABELS } from '../helpers/cue-labels.ts'
 import { annotatedClasses } from './annotated-classes.ts'
 import type { AnnotatedClass, AnnotatedExercise } from './annotated-classes.ts'
+import { readApartTables } from './apart-tables.ts'
 
 export interface CueExample {
   /** The class or file it comes from, for leaving it out. */
@@ -82,10 +84,13 @@ function ofSentence(text: string, kinds: readonly CueKind[], weight = 1): CueExa
   return [whole, ...parts]
 }
 
+/** Breaks as they are found in a class that is new. */
+const breaksOf = readApartTables<MarkScores>('breaks', 'first')
+
 function ofClass(known: AnnotatedClass, speech: 'class' | 'plain class'): CueExample[] {
   const transcript = parseTranscript(known.text, { durationMs: Math.round(known.duration * 1000) })
   if (transcript.kind !== 'timed') throw new Error(`${known.title} has no times.`)
-  const read = readSpeech(transcript.lines)
+  const read = readSpeech(transcript.lines, { breaks: breaksOf(known.title) })
   return known.exercises.flatMap((exercise) => ofExercise(read, exercise, { from: known.title, speech }))
 }
 

@@ -1,24 +1,26 @@
 /**
  * Fits the weights of breaks on the marks of our own punctuated classes and writes core/draft/words/en/break-weights.ts.
- * Run: npx tsc -b && node .build/tests/fit/fit-breaks.js [--apart] && npx prettier --write core/draft/words/en/break-weights.ts; --apart only shows figures, each class left out of its fitting.
+ * Run: npx tsc -b && node .build/tests/fit/fit-breaks.js [--apart | --parts] && npx prettier --write core/draft/words/en/break-weights.ts; --apart only shows figures, each class left out of its fitting; --parts writes what other fittings read classes by (apart-tables.ts).
  */
 import { writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { likeliestMarks } from '../../core/draft/weigh-breaks.ts'
 import type { BreakTable } from '../../core/draft/weigh-breaks.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
+import { writeApart } from './apart-tables.ts'
 import { breakExamples } from './break-examples.ts'
-import { breaksApart, fitBreaks } from './weigh-gaps.ts'
+import type { BreakExample } from './break-examples.ts'
+import { fitBreaks, fitBreaksApart } from './weigh-gaps.ts'
 import { writeSigns } from './write-signs.ts'
 
 /** Whole classes: how many marks are found at all, and how many full stops as such. */
-function showApart(): void {
-  const apart = breaksApart()
+function showApart(examples: readonly BreakExample[]): void {
+  const { tables, of } = fitBreaksApart(examples)
   for (const group of ['corpus', 'own', 'short'] as const) {
     const any = { hit: 0, wanted: 0, found: 0 }
     const stops = { hit: 0, wanted: 0, found: 0 }
-    for (const { title, words, marks, features } of apart.examples.filter((one) => one.group === group)) {
-      likeliestMarks(words, features, apart.of(title)).forEach((found, index) => {
+    for (const { title, words, marks, features } of examples.filter((one) => one.group === group)) {
+      likeliestMarks(words, features, tables[of[title] ?? 0]).forEach((found, index) => {
         const wanted = marks[index] ?? 'none'
         if (index === 0) return
         count(any, wanted !== 'none', found !== 'none')
@@ -64,5 +66,7 @@ ${marks.join('\n')}
   writeFileSync(path.join(projectRoot(), 'core/draft/words/en/break-weights.ts'), text)
 }
 
-if (process.argv.includes('--apart')) showApart()
-else write(fitBreaks(breakExamples()))
+const examples = breakExamples()
+if (process.argv.includes('--apart')) showApart(examples)
+else if (process.argv.includes('--parts')) writeApart('breaks', fitBreaksApart(examples))
+else write(fitBreaks(examples))

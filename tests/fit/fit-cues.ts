@@ -1,6 +1,6 @@
 /**
  * Fits the weights of cues on our own sentences and annotated classes, and writes core/draft/words/en/cue-weights-*.ts.
- * Run: npx tsc -b && node .build/tests/fit/fit-cues.js [--apart] && npx prettier --write 'core/draft/words/en/cue-weights-*.ts'; --apart only shows figures, each class left out of its fitting.
+ * Run: npx tsc -b && node .build/tests/fit/fit-cues.js [--apart | --parts] && npx prettier --write 'core/draft/words/en/cue-weights-*.ts'; --apart only shows figures, each class left out of its fitting; --parts writes what other fittings read classes by (apart-tables.ts).
  */
 import { writeFileSync } from 'node:fs'
 import path from 'node:path'
@@ -9,6 +9,7 @@ import { CUE_KINDS } from '../../shared/log-sheet.ts'
 import { cueExamples } from './cue-examples.ts'
 import type { CueExample } from './cue-examples.ts'
 import { descend } from './descend.ts'
+import { writeApart } from './apart-tables.ts'
 import { writeSigns } from './write-signs.ts'
 
 const KINDS = ['none', ...CUE_KINDS] as const
@@ -107,7 +108,7 @@ function likeliest(features: readonly string[], weights: Weights): (typeof KINDS
 /** Weights in steps of 0.2, those of less left out, by sign and then by weight. */
 function write(weights: Weights): void {
   KINDS.forEach((kind, at) => {
-    const entries = [...weights].map(([name, row]) => [name, Math.round((row[at] ?? 0) * 5) / 5] as const)
+    const entries = [...weights].map(([name, row]) => [name, inSteps(row[at] ?? 0)] as const)
     const what = kind === 'none' ? 'no cue at all' : `a cue of the kind ${kind}`
     const text = `/** How much each feature of a clause (cue-features.ts) speaks for ${what}; see cue-weights.ts. */
 import type { CueWeights } from './cue-weights.ts'
@@ -120,6 +121,22 @@ ${writeSigns(entries, 'yes', 2)}
   })
 }
 
+/** Fitted twice, each time without every second class: what openings and all that follows are fitted by. */
+function writeHalves(examples: readonly CueExample[]): void {
+  const titles = [...new Set(examples.flatMap(({ from, speech }) => (speech === 'alone' ? [] : [from])))]
+  const of = Object.fromEntries(titles.map((title, index) => [title, index % 2]))
+  const tables = [0, 1].map((half) => {
+    const weights = fit(examples.filter(({ from }) => of[from] !== half))
+    return new Map([...weights].map(([name, row]) => [name, row.map(inSteps)]))
+  })
+  writeApart('cues', { tables, of })
+}
+
+function inSteps(weight: number): number {
+  return Math.round(weight * 5) / 5
+}
+
 const examples = cueExamples()
 if (process.argv.includes('--apart')) showApart(examples)
+else if (process.argv.includes('--parts')) writeHalves(examples)
 else write(fit(examples))

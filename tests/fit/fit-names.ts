@@ -6,14 +6,11 @@ import { writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { findKit } from '../../core/draft/find-kit.ts'
 import { NameChooser } from '../../core/draft/name-features.ts'
-import { readSpeech } from '../../core/draft/read-speech.ts'
 import { weighCandidates } from '../../core/draft/weigh-starts.ts'
-import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
-import { plain } from '../core/draft/spoken-class.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass } from './known-classes.ts'
-import { breaksApart } from './weigh-gaps.ts'
+import { readApart } from './read-apart.ts'
 import { shapesApart } from './weigh-shapes.ts'
 import { descend } from './descend.ts'
 import { writeRows } from './write-rows.ts'
@@ -25,10 +22,7 @@ interface NamedTeaching {
 }
 
 function teachingsOf(known: KnownClass): NamedTeaching[] {
-  return [known.text, plain(known.text)].flatMap((text, at) => {
-    const transcript = parseTranscript(text)
-    if (transcript.kind !== 'timed') throw new Error(`${known.title} has no times.`)
-    const speech = readSpeech(transcript.lines, at === 0 ? undefined : BREAKS.of(known.title))
+  return readApart(known).flatMap(({ speech }) => {
     const chooser = new NameChooser(speech, weighCandidates(speech, findKit(speech.text)), SHAPES.of(known.title))
     const times = speech.sentences.map(({ offset }) => speech.timeOf(offset))
     const from = (ms: number): number => {
@@ -54,8 +48,7 @@ function teachingsOf(known: KnownClass): NamedTeaching[] {
   })
 }
 
-/** Breaks and shapes as they are found in a class that is new. */
-const BREAKS = breaksApart()
+/** Shapes as they are found in a class that is new. */
 const SHAPES = shapesApart()
 const NEAR_MS = 2000
 

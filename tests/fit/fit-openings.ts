@@ -6,25 +6,19 @@ import { writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { findKit } from '../../core/draft/find-kit.ts'
 import { openingFeatures } from '../../core/draft/opening-features.ts'
-import { readSpeech } from '../../core/draft/read-speech.ts'
 import { isShort } from '../../core/draft/sided-table.ts'
 import { oddsBySentence } from '../../core/draft/weigh-openings.ts'
 import { weighCandidates } from '../../core/draft/weigh-starts.ts'
-import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
-import { plain } from '../core/draft/spoken-class.ts'
 import { fitWholeAndShort, nearest, showApart, writeKinds } from './fit-sentences.ts'
 import type { MarkedSentences } from './fit-sentences.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass } from './known-classes.ts'
-import { breaksApart } from './weigh-gaps.ts'
+import { readApart } from './read-apart.ts'
 
 /** A class as written and without punctuation. */
 function openingsOf(known: KnownClass): MarkedSentences[] {
-  return [known.text, plain(known.text)].map((text, at) => {
-    const transcript = parseTranscript(text)
-    if (transcript.kind !== 'timed') throw new Error(`${known.title} has no times.`)
-    const speech = readSpeech(transcript.lines, at === 0 ? undefined : BREAKS.of(known.title))
+  return readApart(known).map(({ speech }) => {
     const features = openingFeatures(speech, oddsBySentence(weighCandidates(speech, findKit(speech.text))))
     const times = speech.sentences.map(({ offset }) => speech.timeOf(offset) / 1000)
     const opens: (boolean | null)[] = times.map(() => false)
@@ -43,8 +37,6 @@ function openingsOf(known: KnownClass): MarkedSentences[] {
   })
 }
 
-/** Breaks as they are found in a class that is new. */
-const BREAKS = breaksApart()
 const NEAR_SECONDS = 4
 
 function write(weights: Parameters<typeof writeKinds>[0]): void {

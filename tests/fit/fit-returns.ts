@@ -5,25 +5,19 @@
 import { writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { findKit } from '../../core/draft/find-kit.ts'
-import { readSpeech } from '../../core/draft/read-speech.ts'
 import { isShort } from '../../core/draft/sided-table.ts'
 import { TurnWatcher } from '../../core/draft/return-features.ts'
 import { weighCandidates } from '../../core/draft/weigh-starts.ts'
-import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
-import { plain } from '../core/draft/spoken-class.ts'
 import { fitWholeAndShort, nearest, showApart, writeKinds } from './fit-sentences.ts'
 import type { MarkedSentences } from './fit-sentences.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass } from './known-classes.ts'
-import { breaksApart } from './weigh-gaps.ts'
+import { readApart } from './read-apart.ts'
 
 /** A class as written and without punctuation; its turns up to each sentence are known. */
 function returnsOf(known: KnownClass): MarkedSentences[] {
-  return [known.text, plain(known.text)].map((text, at) => {
-    const transcript = parseTranscript(text)
-    if (transcript.kind !== 'timed') throw new Error(`${known.title} has no times.`)
-    const speech = readSpeech(transcript.lines, at === 0 ? undefined : BREAKS.of(known.title))
+  return readApart(known).map(({ speech }) => {
     const weighed = weighCandidates(speech, findKit(speech.text))
     const watcher = new TurnWatcher(speech, weighed)
     const times = speech.sentences.map(({ offset }) => speech.timeOf(offset))
@@ -51,9 +45,6 @@ function returnsOf(known: KnownClass): MarkedSentences[] {
     return { title: known.title, short: isShort(speech), unpunctuated: speech.unpunctuated, sentences }
   })
 }
-
-/** Breaks as they are found in a class that is new. */
-const BREAKS = breaksApart()
 
 function write(weights: Parameters<typeof writeKinds>[0]): void {
   const text = `/**

@@ -23,8 +23,8 @@ const RATE = 0.1
 const MISSED_COST = 1.5
 
 /** Logistic regression with ridge, by steps along the whole gradient, each weight at its own rate: the same input gives the same weights. */
-function fitSentences(classes: readonly MarkedSentences[]): Map<string, number> {
-  const data = classes.flatMap(({ sentences, unpunctuated }) =>
+function fitSentences(classes: readonly MarkedSentences[], wholeWeight = 1): Map<string, number> {
+  const data = classes.flatMap(({ sentences, unpunctuated, short }) =>
     sentences.flatMap(({ features, sought }) =>
       sought === null
         ? []
@@ -32,6 +32,7 @@ function fitSentences(classes: readonly MarkedSentences[]): Map<string, number> 
             {
               features: sided(features, unpunctuated),
               sought: sought ? 1 : 0,
+              weight: (short ? 1 : wholeWeight) * (sought ? MISSED_COST : 1),
             },
           ],
     ),
@@ -40,17 +41,18 @@ function fitSentences(classes: readonly MarkedSentences[]): Map<string, number> 
   for (const { features } of data) for (const one of features) times.set(one, (times.get(one) ?? 0) + 1)
   const names = [...times].flatMap(([name, count]) => (count >= LEAST_OFTEN ? [name] : []))
   const indexOf = new Map(names.map((name, index) => [name, index]))
-  const rows = data.map(({ features, sought }) => ({
+  const rows = data.map(({ features, sought, weight }) => ({
     at: Int32Array.from(features.flatMap((one) => indexOf.get(one) ?? [])),
     sought,
+    weight,
   }))
   const weights = new Float64Array(names.length)
   descend(weights, { steps: STEPS, rate: RATE }, () => {
     const slope = weights.map((weight) => weight * RIDGE)
-    for (const { at, sought } of rows) {
+    for (const { at, sought, weight } of rows) {
       let sum = 0
       for (const index of at) sum += weights[index] ?? 0
-      const miss = (1 / (1 + Math.exp(-sum)) - sought) * (sought === 1 ? MISSED_COST : 1)
+      const miss = weight * (1 / (1 + Math.exp(-sum)) - sought)
       for (const index of at) slope[index] = (slope[index] ?? 0) + miss
     }
     return slope
@@ -58,9 +60,12 @@ function fitSentences(classes: readonly MarkedSentences[]): Map<string, number> 
   return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
 }
 
+/** In short classes a whole one counts for less: there are more of them, and a line means something else there. */
+const WHOLE_IN_SHORT = 0.25
+
 /** Weights for whole classes, fitted on those alone, and for short ones, fitted on all. */
 export function fitWholeAndShort(classes: readonly MarkedSentences[]): Record<'whole' | 'short', Map<string, number>> {
-  return { whole: fitSentences(classes.filter(({ short }) => !short)), short: fitSentences(classes) }
+  return { whole: fitSentences(classes.filter(({ short }) => !short)), short: fitSentences(classes, WHOLE_IN_SHORT) }
 }
 
 /** Tables of weights as source. */

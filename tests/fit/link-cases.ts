@@ -3,15 +3,11 @@ import { readDoseCases } from '../../core/draft/attach-doses.ts'
 import { findExercises } from '../../core/draft/find-exercises.ts'
 import { findKit } from '../../core/draft/find-kit.ts'
 import { linkFeatures } from '../../core/draft/link-features.ts'
-import { readSpeech } from '../../core/draft/read-speech.ts'
-import { isUnpunctuated } from '../../core/draft/split-speech.ts'
 import type { LinkTable } from '../../core/draft/weigh-links.ts'
-import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
-import { plain } from '../core/draft/spoken-class.ts'
 import type { AnnotatedClass } from './annotated-classes.ts'
 import { descend } from './descend.ts'
 import { matchTeachings } from './match-teachings.ts'
-import { breaksApart } from './weigh-gaps.ts'
+import { readApart } from './read-apart.ts'
 
 /** Two exercises taught one behind the other. */
 export interface LinkCase {
@@ -21,17 +17,10 @@ export interface LinkCase {
   linked: boolean
 }
 
-/** Breaks as they are found in a class that is new. */
-const BREAKS = breaksApart()
-
 /** Those of one class, as written and without punctuation, that were found and are annotated. */
 export function linkCasesOf(annotated: AnnotatedClass): LinkCase[] {
-  const { title, text } = annotated
-  const texts = isUnpunctuated(text) ? [text] : [text, plain(text)]
-  return texts.flatMap((said, at) => {
-    const transcript = parseTranscript(said)
-    if (transcript.kind !== 'timed') throw new Error(`${title} has no times.`)
-    const speech = readSpeech(transcript.lines, at === 0 ? undefined : BREAKS.of(title))
+  const { title } = annotated
+  return readApart(annotated).flatMap(({ speech, plain }) => {
     const { teachings, namings, blocks } = findExercises(speech, findKit(speech.text))
     const { linked } = readDoseCases(speech, teachings, namings, blocks)
     const golds = matchTeachings(speech, teachings, annotated.exercises)
@@ -39,7 +28,7 @@ export function linkCasesOf(annotated: AnnotatedClass): LinkCase[] {
       const [first, second] = [golds.get(index), golds.get(index + 1)]
       if (!first || !second) return []
       const isLinked = first.prescription?.groupWith.includes(second.name) ?? false
-      return [{ title, plain: at > 0, features, linked: isLinked }]
+      return [{ title, plain, features, linked: isLinked }]
     })
   })
 }

@@ -1,20 +1,20 @@
 /** Fits how much each feature of a gap between words speaks for a comma or a full stop there. */
 import { clauseSigns } from '../../core/draft/break-features.ts'
-import type { BreakTable } from '../../core/draft/weigh-breaks.ts'
-import { breakExamples } from './break-examples.ts'
+import type { BreakTable, MarkScores } from '../../core/draft/weigh-breaks.ts'
+import type { ApartTables } from './apart-tables.ts'
 import type { BreakExample } from './break-examples.ts'
 import { descend } from './descend.ts'
 
 /** What tells of two words or more must come more often than what tells of one. */
-const LEAST_OFTEN = 2
-const LEAST_OFTEN_TOGETHER = 4
+const LEAST_OFTEN = 3
+const LEAST_OFTEN_TOGETHER = 6
 const TOGETHER =
   /^(?:gap|ahead|behind|around|across|word-class|class-word|class-ahead|word-kind|kind-word|kinds|kind-(?:opening|closing|around|across|ahead|behind)) /
 /** Weights are kept in such steps, smaller ones not at all. */
 const STEP = 0.25
 const LEAST_WEIGHT = 0.2
 const RIDGE = 1.5
-const STEPS = 150
+const STEPS = 300
 const RATE = 0.1
 /** Sentences that stand alone tell nothing of what comes before them. */
 const GROUP_WEIGHTS = { corpus: 1, own: 1, short: 1, sentences: 0.5 } as const
@@ -84,15 +84,11 @@ function gapsOf({ words, marks, features, group }: BreakExample) {
 
 const PARTS = 4
 
-/** Fitted in parts, each without every fourth class: what a class is read by that should not have been seen. */
-export function breaksApart(): { of(title: string): BreakTable; examples: BreakExample[] } {
-  const examples = breakExamples()
-  const tables = new Map<string, BreakTable>()
-  for (let part = 0; part < PARTS; part++) {
-    const left = examples.filter((_, index) => index % PARTS === part)
-    const table = fitBreaks(examples.filter((one) => !left.includes(one)))
-    for (const { title } of left) tables.set(title, table)
-    tables.set('', table)
-  }
-  return { of: (title) => tables.get(title) ?? tables.get('') ?? new Map(), examples }
+/** Fitted in parts, each without every fourth class. */
+export function fitBreaksApart(examples: readonly BreakExample[]): ApartTables<MarkScores> {
+  const of = Object.fromEntries(examples.map(({ title }, index) => [title, index % PARTS]))
+  const tables = Array.from({ length: PARTS }, (_, part) =>
+    fitBreaks(examples.filter(({ title }) => of[title] !== part)),
+  )
+  return { tables, of }
 }

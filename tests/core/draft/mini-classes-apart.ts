@@ -169,7 +169,7 @@ export const MINI_CLASSES_APART: readonly MiniClass[] = [
       { id: 'high-knees', name: /high knees/i, said: null },
       { id: 'butt-kick', name: /butt kick/i, said: null },
       { id: 'a-skip', name: /a skip/i, said: null },
-      { id: 'running-interval', name: /four hundred/i, said: null },
+      { id: 'running-interval', name: /four hundred/i, said: null, missed: true },
       { id: 'stride', name: /stride/i, said: null },
       { id: 'cool-down-walk', name: /cool down jog/i, said: null, missed: true },
     ],

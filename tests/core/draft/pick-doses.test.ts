@@ -53,3 +53,9 @@ describe.each(classes)('$id', ({ text, sheet }) => {
 const WORDS =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'
 const SPELLED = WORDS.split(' ').map((word, value) => new RegExp(`\\b(?:${word}s?|${String(value)})\\b`))
+
+it('a rest that changes with the round is a range: ten seconds off, later five', () => {
+  const circuit = classes.find(({ id }) => id.startsWith('05'))?.sheet
+  const rests = circuit ? dosesOf(circuit).filter(({ scheme }) => scheme === 'circuit') : []
+  expect(rests.map(({ restSeconds }) => restSeconds)).toEqual(Array.from({ length: 7 }, () => ({ min: 5, max: 10 })))
+})

@@ -2,7 +2,7 @@
 import type { Saying } from './sayings.ts'
 
 const SETS =
-  'sets|rounds|lots|goes|circuits|laps|times_through|times_round|times_around|series|bouts|efforts|blocks|runs_through|trips'
+  'sets|rounds|lots|goes|circuits|laps|times_through|times_round|times_around|series|bouts|efforts|helpings|batches|servings|blocks|runs_through|trips'
 
 /** Contract and relax, before tempo: "push" is no lifting phase here. */
 export const CONTRACT_SAYINGS: readonly Saying[] = [

@@ -5,416 +5,516 @@ export const SETUP_WEIGHTS = {
   bias: [[-0.4, 'yes']],
   class: [
     [0.6, 'place'],
-    [0.4, 'part settle take'],
-    [0.2, 'far harm kit move'],
-    [-0.2, 'do ill num wrong'],
-    [-0.4, 'chat less more swap'],
+    [0.4, 'part take'],
+    [0.2, 'far harm kit move settle'],
+    [-0.2, 'more num'],
+    [-0.4, 'chat do less swap wrong'],
     [-0.6, 'air not pace'],
   ],
   conditional: [[-0.4, 'yes']],
   first: [
     [0.8, 'palm'],
-    [0.6, '<part> arm one'],
+    [0.6, 'arm forearm heel one same thumb'],
     [
       0.4,
       `
-        <kit> <settle> bottom forearm forehead heel leg light like not other ring same set shin shuffl side tall
-        thumb
+        <kit> <part> <settle> bottom box finger forehead half holder lac light like not other plank ring shin
+        shuffl shut sideway tall top
       `,
     ],
     [
       0.2,
       `
-        <harm> <ill> <pace> <place> <swap> <wrong> a about abov alway an ball bar bell big both box br butt
-        cardigan clos cros drop duck fac feat finger foam from goe good guard half hand heaviest height hing hook
-        hop hug knot knuckl kyle lac lat left let lie line load low mat mean middl next no noth now on onto
-        operat outsid pad pinch plank position posti quarter roll round run sat sho shut sideway smooth sock soft
-        spread squeez stagger stanc stand start stay strap tie tin tip toe tuck turn two walk whol wide wider
-        wrap your
+        <harm> <ill> <swap> a about abov alway an bag bar barbell behind bell bend big biggest body broom bum
+        butt check clos cros drop duck dumbbell elbow end fac face feat fingertip first fist forward from further
+        garter good guard hand heaviest height held hing hook hop hug it knuckl lat left leg let lie line load
+        low mat mean meet middl no noth now onto operat pad parallel pinch pleas position posti quarter real roll
+        round saddl sat set sho side sink smooth sock soft spread squeez stagger stand start stay still strap tie
+        tight tin tip toe touch tuck turn two under walk wedg whol wider with
       `,
     ],
     [
       -0.2,
       `
-        <far> <less> <not> and bel bent chair chin curl do dont down each ear ease eye fold foot get go handl hip
-        if knee kneel land look loop lower mind neck only open out pres pull reach rest send shak short shoulder
-        slid some somebody squash step stop straight straighten ten that ther thre till to up use watch youv
+        <attend> <chat> <far> <more> <not> away balanc be bent breath chair chest chin collarbon cushion do driv
+        each ear ease even eye feel fold foot if in jump knee kneecap land level loop loos lower mind neck nobody
+        only park pull push quiet rack reach rest rib send shak shoulder shov sit slow small snap some somebody
+        squash squat step stop straight straighten ten that the ther theyr thi thre till to tum up use watch
+        youll youv
       `,
     ],
-    [-0.4, '<air> <chat> back come hold its keep put wrist'],
+    [-0.4, '<air> back come dont down get go hip hold keep look out wrist'],
+    [-0.6, 'its put'],
   ],
   given: [
-    [0.2, '<attend> <num> a door end heav one straight tall to'],
-    [-0.2, '<chat> <kit> <part>'],
+    [0.2, '<attend> heav insid is palm'],
+    [-0.2, '<part> a back in'],
   ],
   last: [
-    [0.4, 'bent bum edge height it kne lock on rail shoulder stanc tall them touch width'],
+    [0.6, 'bent on stanc tall'],
+    [
+      0.4,
+      `
+        are bum elbow height it kne plank rail round seat shoulder squat tight touch width
+      `,
+    ],
     [
       0.2,
       `
-        abreast all also alway ankl arch are around away backrest befor bit block bone breastbon broomstick bump
-        bushwalk camera ceil crat each everyth fenc fift for four fram front gras grip gym hair hang high hip
-        hold horn jump knee kneel kyle lan light line long mean mid neck now pad paint pair pin plank portrait
-        position post proud put ring rock roll roof round scon seat short slack sofa soft spin split spread squar
-        squat stand straight strid support tabl tabletop tailbon ther think tight tightrop tour track tree
-        triangl unrack wall well wide worktop wrap wrist you
+        abreast all alread also alway apart around away backrest backsid bag barbell bark bend board bone bony
+        bottl breastbon brick broomstick bump bushwalk camera case ceil chair choic crat cross curb dumbbell each
+        edge everyth fenc fift finger fingertip flat for four fram front garter get gras ground gym hair hand
+        hang hard hip hold holder horn jog jump key knee kneel lac lan line lock long meat mid mood nearest neck
+        now other pad pair pillow pin plant portrait position post proud rib rim rock roll roof rope rucksack run
+        scarecrow scon shap short sid slack slid slop soft sog spin split spread squar stand stead straight strid
+        support tabl tabletop tailbon ten tension the them thi think throat tightrop top tour tow towel track
+        tree triangl tuck two underneath unlock unrack wide worktop wrap wrist you
       `,
     ],
     [
       -0.2,
       `
-        0 again and arm ball bar blad body breath chest cooler door down ear fine first foot help higher hook
-        kneecap level lift lower middl nice off one only out pleas pocket point rest right rop sideway sit so
-        still strap thre through tim turn waist weight wider wing
+        0 again arm ball belt between blad body breath down ear face fine first foot forward grumbl handl heav
+        help here higher hook hover inch instead jaw kneecap land lazy left level loop lower middl nice off one
+        only pocket point pol pres quiet row shut slow still strap stretch thre through tim time turn weight wing
       `,
     ],
-    [-0.4, 'face feet heel leg toe way'],
+    [-0.4, 'feet heel leg toe way'],
   ],
   length: [
-    [-0.2, '3-4 5-7 8-12'],
+    [-0.2, '5-7'],
+    [-0.4, '8-12'],
     [-0.6, '1-2'],
   ],
   pair: [
-    [0.6, 'end_<place> foot_<place> leg_<place> under_the'],
+    [0.8, 'leg_<place>'],
+    [0.6, 'end_<place> forearm_<place> in_each side_on to_it under_the your_back'],
     [
       0.4,
       `
-        <chat>_us <far>_than <not>_on <not>_slack <part>_a <part>_behind <part>_bent <part>_point <part>_so
-        <part>_under <part>_width <place>_our <place>_the <place>_till <place>_your <swap>_slack and_<settle>
-        are_<place> at_your by_your dont_jump each_hand forearm_<place> forehead_<place> forehead_down from_the
-        hand_and heel_<place> hip_width in_each it_<place> just_<place> knee_<place> knee_soft left_<part>
-        leg_long let_us like_youv middl_of no_slack not_on off_the one_<place> other_<part> right_<part> set_the
-        side_<place> side_on sideway_on start_<place> strap_<place> the_<harm> the_kne the_neck the_pad
-        thi_<pace> thi_time to_be to_it us_come wider_than you_<swap> your_back your_chair your_shoulder
+        <chat>_are <chat>_side <chat>_us <far>_plank <far>_than <kit>_at <more>_to <move>_up <not>_jump <not>_on
+        <num>_hand <num>_step <part>_a <part>_an <part>_behind <part>_bent <part>_flat <part>_hang <part>_just
+        <part>_length <part>_plant <part>_point <part>_so <part>_under <part>_width <place>_hip <place>_our
+        <place>_than <place>_till <place>_your <swap>_out against_the all_four and_all and_your are_<place>
+        arm_to at_your big_<harm> by_your dont_jump each_hand end_in fac_the face_the foot_<place> foot_forward
+        forehead_<place> forehead_down from_the heel_<place> heel_hang hip_width inch_off it_<place> knee_soft
+        lac_<place> lean_<part> lean_back left_<part> leg_<attend> leg_long let_us middl_of neck_bone not_on
+        off_the one_<place> pad_<place> palm_<place> palm_down point_at right_<part> same_side shin_<place>
+        shuffl_<place> side_<place> sideway_<place> sideway_on start_<place> the_<harm> the_door the_finger
+        the_neck thi_<pace> thi_time to_be toe_<place> top_of under_<part> us_come wider_than you_<swap> you_are
+        your_chair
       `,
     ],
     [
       0.2,
       `
-        0_<do> 0_lan 0_step <attend>_arm <attend>_band <attend>_fift <attend>_gap <attend>_hand <attend>_kne
-        <attend>_kneel <attend>_off <attend>_on <attend>_one <attend>_pick <attend>_stanc <attend>_strid
-        <attend>_ten <attend>_touch <attend>_train <attend>_under <attend>_well <attend>_youv <chat>_against
-        <chat>_are <chat>_can <chat>_carry <chat>_did <chat>_fac <chat>_gym <chat>_hand <chat>_knee <chat>_kneel
-        <chat>_leg <chat>_side <chat>_stand <chat>_stiff <chat>_strid <chat>_swap <chat>_switch <chat>_ten
-        <chat>_the <chat>_unrack <chat>_would <do>_around <do>_away <do>_baby <do>_back <do>_for <do>_into
-        <do>_kne <do>_like <do>_sideway <do>_so <do>_ten <do>_under <far>_away <far>_for <far>_its <far>_of
-        <far>_off <far>_on <far>_pair <far>_plank <far>_ther <far>_to <far>_wider <harm>_cos <harm>_knee
-        <harm>_leg <harm>_out <harm>_straight <harm>_tuck <harm>_turn <harm>_under <ill>_knee <ill>_your <kit>_a
-        <kit>_at <kit>_back <kit>_by <kit>_fift <kit>_goe <kit>_hang <kit>_high <kit>_into <kit>_just <kit>_right
-        <kit>_so <kit>_to <kit>_up <kit>_wher <less>_kneel <less>_sit <less>_that <less>_the <more>_a <more>_hand
-        <more>_leg <more>_out <more>_over <more>_sid <more>_tight <more>_to <more>_we <move>_a <move>_around
-        <move>_away <move>_baby <move>_behind <move>_bent <move>_exact <move>_for <move>_forward <move>_hold
-        <move>_into <move>_kne <move>_like <move>_sideway <move>_so <move>_sure <move>_to <move>_up <not>_a
-        <not>_bell <not>_below <not>_crat <not>_jump <not>_loll <not>_out <not>_the <not>_thumbles <not>_walk
-        <not>_wander <num>_a <num>_abreast <num>_and <num>_behind <num>_dumbbell <num>_end <num>_foot <num>_hand
-        <num>_if <num>_in <num>_kneel <num>_lan <num>_leg <num>_or <num>_ring <num>_sit <num>_step <num>_to
-        <pace>_hand <pace>_jog <pace>_sid <pace>_to <part>_about <part>_abov <part>_again <part>_against
-        <part>_an <part>_and <part>_as <part>_blad <part>_bone <part>_cos <part>_distanc <part>_dug <part>_fift
-        <part>_flat <part>_fold <part>_forward <part>_glu <part>_hang <part>_heel <part>_height <part>_hold
-        <part>_however <part>_hug <part>_just <part>_length <part>_lock <part>_loos <part>_make <part>_of
-        <part>_on <part>_or <part>_over <part>_pin <part>_plant <part>_proud <part>_rest <part>_soft
-        <part>_spread <part>_the <part>_till <part>_tuck <part>_turn <part>_upright <part>_when <part>_wide
-        <part>_with <part>_wrap <place>_abov <place>_again <place>_against <place>_arm <place>_bend <place>_by
-        <place>_each <place>_front <place>_gap <place>_hand <place>_heel <place>_hip <place>_in <place>_it
-        <place>_kne <place>_lan <place>_lane <place>_long <place>_over <place>_stanc <place>_straight
-        <place>_strid <place>_support <place>_ten <place>_than <place>_thre <place>_tipto <place>_top
-        <place>_under <place>_underneath <place>_until <place>_we <settle>_against <settle>_at <settle>_forward
-        <settle>_hold <settle>_into <settle>_it <settle>_just <settle>_round <settle>_so <settle>_stiff
-        <settle>_tall <settle>_them <settle>_up <settle>_yourself <swap>_and <swap>_bell <swap>_catch <swap>_crat
-        <swap>_handl <swap>_just <swap>_manag <swap>_out <swap>_reach <swap>_them <swap>_thumbles <swap>_tied
-        <swap>_walk <swap>_wander <swap>_with <take>_flat <take>_forward <take>_go <take>_hip <take>_into
-        <take>_just <take>_on <take>_over <take>_plant <take>_round <take>_stay <take>_when <take>_yourself
-        a_<attend> a_<far> a_big a_bucket a_bushwalk a_coffe a_crat a_curb a_cushion a_decent a_few a_fraction
-        a_good a_hand a_mat a_portrait a_proper a_shad a_shoe a_slow a_split a_step a_tabletop a_tall a_tea
-        a_tightrop a_touch a_triangl a_wallpaper a_wee about_<far> about_<part> about_an about_your abov_your
-        against_the against_your ahead_of all_<settle> all_<take> all_four along_the an_<far> an_<part> an_arm
-        an_end an_inch and_<not> and_<part> and_<take> and_all and_five and_grab and_head and_kne and_lay
-        and_open and_shut and_sit and_someth and_spread and_the and_tip and_you and_your ankl_and any_<do>
-        any_<move> are_go arm_<attend> arm_<place> arm_<wrong> arm_fold arm_hang arm_length arm_lock arm_straight
-        arm_to around_and as_the as_well at_<chat> at_about at_chest at_collarbon at_you away_from baby_<place>
-        baby_in back_<far> back_<part> back_against back_heel back_of back_off back_straight back_till back_under
-        back_with backsid_and ball_<place> ball_between band_<do> band_<more> band_<place> band_just band_up
-        bar_<place> bar_off bar_on bar_with becaus_<attend> becaus_if behind_the behind_your bell_a bell_stay
-        bent_<more> bent_<place> bent_up between_<num> big_<harm> big_<kit> big_<part> big_plank bit_<far>
-        bit_<place> bit_wider blad_<place> blad_pinch blad_together body_away bon_<attend> bony_bit both_<part>
-        both_feet both_hand both_the bottom_<chat> bottom_to box_<place> broom_<kit> broom_handl bucket_of
-        bum_<pace> bum_hard butt_<far> butt_low by_ther can_<do> can_<move> can_catch can_just can_manag
-        can_reach cardigan_roll catch_yourself chang_your chest_<chat> chest_<far> chest_height chest_high
-        chest_is chest_look chest_proud chin_over clos_to coffe_tabl collarbon_height cros_the cros_your
-        cushion_and deadlift_it decent_<far> decent_height did_with done_<place> dont_want door_a down_a down_by
-        down_flat down_into down_now down_onto down_to down_you down_your downward_dog drop_the duck_<place>
-        duck_under dug_<place> dug_in each_<part> elbow_a elbow_first elbow_glu elbow_in elbow_pin elbow_tuck
-        end_<more> end_down end_in end_up enough_that ever_<settle> ever_go exact_wher eye_under fac_the
-        face_<place> face_the feat_<place> feat_together feet_<part> feet_<place> feet_a feet_flat feet_hip
-        feet_over feet_plant feet_when few_<do> few_<kit> few_step find_your finger_<do> finger_forward
-        finger_point finger_spread fingertip_<place> fingertip_behind first_thi fist_<place> fist_and
-        floor_<place> floor_proper foam_<do> foam_<move> foam_roll foot_<part> foot_back foot_behind foot_ever
-        foot_flat foot_forward foot_in foot_on for_it for_ten for_thi forearm_down forehead_on forward_<do>
-        forward_<far> forward_<move> forward_<place> forward_from forward_till fraction_from freez_ther from_a
-        from_downward from_it front_<far> front_<less> front_<num> front_edge front_foot front_half front_of
-        further_out further_than get_0 get_<more> get_it get_up get_yourself glov_<chat> glu_to go_against
-        go_stiff go_to goe_<chat> good_knee good_side good_strid got_a grab_it grip_in guard_<more> guard_<place>
-        guard_up half_<move> half_kneel half_sit hand_<attend> hand_<place> hand_as hand_at hand_hold hand_in
-        hand_just hand_loos hand_on hand_over hand_rest hand_toward handl_<place> hang_<attend> hang_down
-        hang_from hang_it hang_off hang_with head_<move> head_make heaviest_pair heel_<attend> heel_a heel_as
-        heel_down heel_hang heel_off heel_on height_of hing_over hip_<part> hip_<place> hip_back hip_distanc
-        hold_them hook_at hop_<place> hop_forward hug_<place> hug_baby hug_in hug_the i_<not> i_dont i_want
-        i_would in_<harm> in_<num> in_front in_gent in_lane in_support in_thre in_under inch_off insid_<part>
-        insid_leg into_a into_it is_all it_<do> it_<more> it_between it_is it_out it_round it_short it_sit
-        it_slid it_touch it_under it_up its_back its_got its_heav its_ther its_tight jog_<place> jog_in jump_for
-        just_hum just_outsid just_reach keep_<settle> keep_<take> keep_hold kne_<far> kne_<place> kne_an kne_bent
-        kne_flop kne_soft kne_under kne_when kne_wide knee_<attend> knee_and knee_bent knee_down knee_of knit_to
-        knot_<place> knot_on knuckl_<place> knuckl_to lac_<place> lac_down lan_each lane_<num> lane_one lane_six
-        lat_<place> lat_on lean_<part> lean_a lean_back lean_right leav_lane left_hand left_leg leg_<attend>
-        leg_behind leg_in leg_or leg_out leg_stay length_from lie_<part> lie_<place> lie_back lie_down lift_away
-        lift_them light_<part> light_hand like_<chat> like_<num> like_<place> like_in like_pick like_ten
-        like_train like_you like_your littl_<far> littl_<place> load_the loll_<attend> loll_as long_gap
-        long_stanc long_strid low_pair make_a make_sure manag_for mat_is metr_to my_gym near_<attend> near_<part>
-        near_hand neck_bone no_bell no_crat no_thumbles no_walk no_wander not_<place> not_a not_loll not_the
-        noth_<place> noth_below of_<do> of_<kit> of_<move> of_it of_paint of_the on_it on_our on_tipto on_to
-        on_top one_<attend> one_<kit> one_behind one_each one_end one_foot one_hand one_in one_leg one_ring
-        onto_our onto_the operat_<part> operat_leg or_<attend> or_<num> or_<part> or_<place> or_a or_carpet
-        or_four or_on other_<place> other_fist other_foot other_in other_on our_back out_<attend> out_<far>
-        out_<num> out_a out_in out_long out_thi out_till out_two outsid_lan outsid_the outsid_your over_<far>
-        over_<place> over_hip over_on over_the over_till over_wrist overhand_<move> overhand_<settle>
-        overhand_grip pad_<place> palm_<place> palm_down palm_look palm_to pick_<more> pick_<place> pick_them
-        pick_up pinch_together pinch_your point_<attend> point_<part> point_<place> point_at point_away
-        point_back point_straight pop_it posti_bow push_<more> push_up push_your quarter_<do> quarter_<move>
-        quarter_squat reach_<place> rest_<place> rest_on right_<place> right_back right_down right_foot
-        right_side ring_<far> ring_a ring_at ring_down ring_high round_<num> round_ten run_it same_<kit>
-        same_<settle> same_<take> same_as same_block same_side same_start sat_<attend> sat_<more> sat_tall sat_up
-        second_<kit> seriou_peopl shad_<far> shad_<more> shad_further shin_<more> shin_<place> shin_to
-        sho_<place> sho_on sho_tied shoulder_blad shoulder_height show_the shrug_on shuffl_<place> shuffl_forward
-        shut_it shut_the sid_<place> sid_out side_of sideway_<place> sit_into slack_at sleev_roll slow_<pace>
-        slow_jog smooth_sid so_it so_that sock_<place> sock_on soft_<part> soft_kne sol_of somebod_to
-        someth_<chat> someth_you somewher_<place> somewher_between spread_<place> spread_out spread_the
-        squeez_your stack_<place> stack_over stagger_your stand_in stand_on stand_with start_<attend> start_on
-        stay_bent stay_exact stay_rack stead_to step_<more> step_away step_into step_up stick_down stood_<attend>
-        stood_tall stop_mid straight_at strap_<more> strap_down strap_right strap_to strap_up strid_away sure_the
-        swap_your switch_kne take_<settle> take_<take> take_a take_hold take_them take_thre tall_<num> tall_kneel
-        tall_on tall_one tea_tray ten_to than_that than_youd that_<do> that_<move> that_been that_is that_knee
-        that_you that_your the_<swap> the_ankl the_arch the_backrest the_ball the_bark the_bell the_bony
-        the_broomstick the_camera the_ceil the_chair the_door the_edge the_end the_feet the_fenc the_finger
-        the_finish the_front the_glov the_gras the_hing the_horn the_left the_meat the_newspaper the_other
-        the_plat the_roof the_scon the_seat the_seriou the_shin the_shrug the_sid the_sofa the_split the_step
-        the_strap the_tre the_tree the_wall them_ther ther_<not> ther_<swap> ther_daylight ther_for ther_no
-        ther_off they_<settle> they_<take> thi_week though_someon thre_and thre_or thumb_<chat> thumb_<do>
-        thumb_<more> thumb_<place> thumb_point thumb_round thumb_up thumb_wrap thumbles_grip tie_it till_your
-        tiny_<do> tiny_<kit> tiny_step tip_over tipto_to to_<do> to_<num> to_about to_get to_hip to_hold to_jump
-        to_show to_the to_two to_wind toe_<place> toe_cos toe_out toe_straight toe_tuck toe_turn together_<place>
-        top_of touch_your toward_the towel_out train_track tre_<place> tre_behind triangl_with tuck_<num>
-        tuck_<place> tuck_in tuck_one tuck_the turn_<place> turn_around turn_sideway two_<do> two_<far> two_<kit>
-        two_abreast two_dumbbell two_step under_<part> under_shoulder until_youv up_<attend> up_<kit> up_<less>
-        up_a up_over up_tight up_we upper_<part> upper_<place> upper_back us_<settle> us_all walk_tour
-        wallpaper_tabl wander_about want_anybod want_somebod want_the we_will weight_<num> weight_fift what_its
-        when_<chat> wher_it whol_foot wide_for widen_the will_<less> will_<settle> will_<take> wind_it with_<num>
-        would_<attend> would_like wrap_your wrist_under you_<chat> you_<do> you_<settle> you_are you_can you_did
-        you_kneel you_make you_stand you_swap you_switch you_unrack you_will youd_think your_<air> your_<chat>
-        your_<kit> your_<move> your_<part> your_<place> your_armpit your_backsid your_bel your_book your_bum
-        your_carry your_deadlift your_door your_end your_forehead your_good your_knee your_left your_neck
-        your_right your_spin your_strap your_thigh your_tree your_tripod yourself_<place> yourself_<wrong>
-        yourself_cheat youv_rock
+        0_<do> 0_<kit> 0_<swap> 0_hand 0_kilo 0_lan 0_or 0_rail 0_step <air>_again <air>_befor <air>_button
+        <attend>_arm <attend>_band <attend>_by <attend>_fift <attend>_gap <attend>_kne <attend>_knee
+        <attend>_kneel <attend>_level <attend>_loop <attend>_off <attend>_pick <attend>_piec <attend>_sit
+        <attend>_ski <attend>_stanc <attend>_strid <attend>_ten <attend>_touch <attend>_train <attend>_under
+        <attend>_well <attend>_wide <attend>_with <chat>_against <chat>_and <chat>_bony <chat>_both <chat>_can
+        <chat>_carry <chat>_did <chat>_dont <chat>_get <chat>_go <chat>_gym <chat>_hand <chat>_knee <chat>_kneel
+        <chat>_leg <chat>_long <chat>_position <chat>_stead <chat>_stood <chat>_strid <chat>_swap <chat>_switch
+        <chat>_unrack <chat>_would <do>_around <do>_away <do>_between <do>_everyth <do>_hand <do>_into
+        <do>_sideway <do>_so <do>_still <do>_ten <do>_than <do>_under <far>_again <far>_away <far>_bar <far>_bend
+        <far>_enough <far>_its <far>_of <far>_off <far>_on <far>_out <far>_them <far>_ther <far>_to <far>_wider
+        <harm>_cos <harm>_goe <harm>_knee <harm>_leg <harm>_out <harm>_them <harm>_tuck <harm>_turn <ill>_knee
+        <ill>_them <kit>_a <kit>_about <kit>_back <kit>_between <kit>_by <kit>_fift <kit>_goe <kit>_half
+        <kit>_hang <kit>_high <kit>_into <kit>_just <kit>_or <kit>_right <kit>_so <kit>_thi <kit>_under
+        <kit>_underneath <kit>_up <kit>_wher <kit>_your <less>_a <less>_break <less>_kneel <less>_sit
+        <less>_squat <less>_than <less>_that <more>_abov <more>_floor <more>_hand <more>_high <more>_leg
+        <more>_like <more>_over <more>_shap <more>_sid <more>_tight <more>_we <move>_a <move>_arm <move>_around
+        <move>_away <move>_everyth <move>_exact <move>_forward <move>_hand <move>_hold <move>_into <move>_right
+        <move>_sideway <move>_so <move>_sure <move>_than <move>_to <not>_a <not>_below <not>_crat <not>_just
+        <not>_lac <not>_leg <not>_loll <not>_mind <not>_one <not>_slack <not>_the <not>_ther <not>_thumbles
+        <not>_touch <not>_walk <not>_wander <num>_a <num>_behind <num>_dumbbell <num>_end <num>_foot <num>_if
+        <num>_in <num>_knee <num>_kneel <num>_lan <num>_or <num>_ring <num>_sit <num>_squat <num>_turn
+        <pace>_floor <pace>_hand <pace>_loop <pace>_sid <pace>_stanc <pace>_stand <part>_again <part>_against
+        <part>_and <part>_apart <part>_as <part>_blad <part>_bone <part>_button <part>_clos <part>_cos
+        <part>_distanc <part>_dug <part>_fift <part>_fold <part>_forward <part>_glu <part>_heel <part>_height
+        <part>_hold <part>_hook <part>_however <part>_hug <part>_lift <part>_like <part>_lock <part>_loos
+        <part>_near <part>_of <part>_out <part>_outsid <part>_over <part>_pin <part>_rest <part>_shoulder
+        <part>_soft <part>_stack <part>_stuck <part>_the <part>_till <part>_tuck <part>_turn <part>_up
+        <part>_when <part>_wide <part>_wrap <place>_0 <place>_abov <place>_again <place>_against <place>_arm
+        <place>_at <place>_bend <place>_both <place>_by <place>_each <place>_enough <place>_for <place>_from
+        <place>_front <place>_gap <place>_heel <place>_high <place>_in <place>_it <place>_kne <place>_knee
+        <place>_lane <place>_long <place>_on <place>_one <place>_over <place>_piec <place>_shap <place>_shoulder
+        <place>_so <place>_stanc <place>_strid <place>_support <place>_the <place>_thre <place>_tipto
+        <place>_under <place>_underneath <place>_until <place>_we <settle>_against <settle>_at <settle>_away
+        <settle>_down <settle>_forward <settle>_goe <settle>_hold <settle>_it <settle>_just <settle>_long
+        <settle>_low <settle>_next <settle>_over <settle>_right <settle>_stuck <settle>_the <settle>_them
+        <settle>_up <settle>_wher <settle>_with <settle>_yourself <swap>_and <swap>_between <swap>_catch
+        <swap>_crat <swap>_handl <swap>_in <swap>_just <swap>_manag <swap>_reach <swap>_slack <swap>_them
+        <swap>_thumbles <swap>_tied <swap>_walk <swap>_wander <swap>_with <take>_all <take>_behind <take>_both
+        <take>_flat <take>_float <take>_go <take>_goe <take>_just <take>_low <take>_next <take>_on <take>_over
+        <take>_plant <take>_stack <take>_stay <take>_still <take>_stuck <take>_when <take>_yourself a_0 a_<far>
+        a_<move> a_<swap> a_bell a_bit a_bucket a_bushwalk a_case a_crat a_curb a_cushion a_decent a_few
+        a_fraction a_garter a_good a_hand a_hot a_long a_mat a_mood a_portrait a_pres a_quarter a_scarecrow
+        a_shad a_slop a_step a_strid a_tabl a_tabletop a_tea a_tightrop a_touch a_triangl a_wallpaper a_wee
+        about_<attend> about_<far> about_<part> about_a about_an about_as about_fort about_ninet abov_your
+        against_your ahead_of all_<settle> all_<take> all_your along_the alread_all an_<far> an_<part> an_arm
+        an_end an_inch an_iron and_<not> and_<part> and_<settle> and_<take> and_face and_five and_grab and_head
+        and_high and_kne and_lay and_long and_not and_one and_open and_point and_shoulder and_someth and_spread
+        and_the and_tip and_you ankl_and ankl_over are_<attend> are_go are_hang are_straight arm_<attend>
+        arm_<place> arm_<wrong> arm_fold arm_hang arm_length arm_lock arm_out arm_straight as_the as_well as_wide
+        at_<chat> at_about at_chest at_collarbon at_me away_<far> away_from away_till back_<far> back_<part>
+        back_against back_heel back_of back_straight back_till back_to back_under backsid_and bag_<place>
+        ball_<place> ball_between band_<chat> band_<do> band_<more> band_<place> band_just band_round band_up
+        bar_<place> bar_at bar_from bar_on bar_with be_tow becaus_<attend> becaus_if behind_your bel_again
+        bel_befor bel_button bell_a bell_and bell_in bell_stay bell_upsid below_them bend_<place> bend_your
+        bent_<more> bent_<place> bent_at bent_up between_<num> between_your big_<kit> big_<part> big_plank
+        biggest_<settle> biggest_<take> biggest_hold bit_<attend> bit_<far> bit_<place> bit_forward bit_wider
+        blad_<place> blad_pinch blad_together body_<attend> body_away body_like bon_<attend> bon_heav both_<part>
+        both_<take> both_feet both_hand bottom_<place> bottom_forward bottom_to box_<place> box_under
+        box_underneath break_it broom_<kit> broom_handl bucket_of bum_<pace> bum_hard bum_off bump_<place>
+        butt_<part> butt_<place> butt_back by_ther calf_and can_<do> can_<move> can_catch can_just can_manag
+        can_reach cant_<less> cant_<move> cant_break cardigan_roll carry_a catch_yourself chair_<place> chair_thi
+        check_the chest_<far> chest_height chest_is chest_look chin_over clos_to collarbon_height come_<chat>
+        come_<do> come_round cros_it cros_the cushion_and deadlift_it decent_<far> decent_height did_with
+        done_<place> dont_<do> dont_<move> dont_bend dont_mind down_<chat> down_by down_into down_now down_on
+        down_your downward_dog drift_off drop_in drop_the duck_<place> duck_under dug_<place> dug_in each_<part>
+        either_side elbow_<place> elbow_first elbow_glu elbow_in elbow_just elbow_level elbow_open elbow_pin
+        elbow_tuck end_rest enough_that esky_<far> esky_full ever_<chat> ever_<settle> ever_go eye_<far>
+        eye_level eye_under face_<more> face_to face_up feat_<place> feat_together feet_<move> feet_<part>
+        feet_<place> feet_a feet_flat feet_float feet_plant feet_stack feet_when few_<do> few_<kit> few_centimetr
+        few_step find_your finger_<do> finger_<move> finger_forward finger_point finger_spread fingertip_<place>
+        fingertip_behind first_<settle> first_position first_thi fist_<place> fist_and five_<do> five_<far>
+        five_<kit> five_degre five_step flat_<take> flat_feet floor_<less> floor_<pace> floor_<place> floor_hard
+        floor_proper foot_flat foot_in foot_on foot_out for_it for_ten for_thi forearm_<attend> forearm_down
+        forehead_on forward_<do> forward_<far> forward_<move> forward_<place> forward_from forward_of forward_on
+        forward_till four_finger fraction_from freez_ther from_a from_downward from_it front_<far> front_<less>
+        front_<num> front_edge front_foot front_half front_thigh further_out garter_stay get_<more> get_down
+        get_it get_stuck get_up glov_<chat> glu_down go_against go_to goe_<chat> good_<part> good_knee good_side
+        good_strid got_a got_the grab_it grip_in guard_<more> guard_<place> guard_up half_<do> half_<move>
+        half_kneel half_sit half_squat hand_<place> hand_and hand_as hand_at hand_away hand_hold hand_in
+        hand_just hand_loos hand_on hand_past hand_rest handl_<place> handl_on hang_<attend> hang_from hang_off
+        hang_with head_<move> head_and head_lift head_make head_on heav_one heaviest_pair heel_<attend>
+        heel_<settle> heel_as heel_clos heel_down heel_dug heel_on held_<place> held_against high_bar high_plank
+        hing_<place> hing_over hip_<part> hip_<place> hip_back hip_distanc hold_both hold_hammer hold_them
+        hook_<place> hook_at hook_over hop_<more> hop_<place> hop_forward hop_up hot_water hug_<place> hug_in
+        hug_it hug_the i_<not> i_dont i_would if_it ill_come in_<harm> in_<num> in_at in_from in_front in_lane
+        in_one in_thre in_under insid_<num> insid_<part> insid_leg insid_one into_a into_it is_all it_<do>
+        it_<harm> it_<more> it_between it_climb it_come it_is it_out it_run it_short it_slid it_slip it_steadi
+        it_touch it_under it_up it_wher its_<place> its_back its_com its_got its_heav its_sog its_ther its_tight
+        jam_<more> jam_up jog_<place> jog_in jump_at jump_for just_<far> just_<less> just_<place> just_enough
+        just_hum just_off just_outsid just_reach just_your keep_<settle> keep_<take> keep_a keep_hold kne_<far>
+        kne_<place> kne_a kne_an kne_bent kne_flop kne_not kne_soft kne_to kne_under kne_want kne_wide
+        knee_<place> knee_and knee_are knee_bent knee_down knee_of knit_to knot_<place> knot_goe knuckl_<place>
+        knuckl_to lac_down lan_each lane_<num> lat_<place> lat_on lean_<place> lean_a lean_right leav_lane
+        left_hand left_leg left_side leg_<more> leg_<move> leg_behind leg_in leg_or leg_out leg_stay leg_up
+        length_away length_from lie_<part> lie_<place> lie_back lie_down lift_away lift_them light_<part>
+        light_<settle> light_hand light_loop like_<chat> like_<num> like_a like_in like_pick like_ski like_ten
+        like_train like_you like_your like_youv littl_<far> littl_<less> littl_<move> littl_<place> littl_bend
+        littl_lower load_the loll_<attend> loll_as long_<place> long_by long_gap long_stanc long_strid loop_goe
+        loop_wher low_pair lower_than make_a make_sure manag_for mat_is mat_or meet_the my_gym near_<attend>
+        near_<part> near_hand near_the newspaper_tuck next_to nice_and no_crat no_leg no_slack no_thumbles
+        no_walk no_wander not_<place> not_a not_be not_just not_lac not_loll not_one not_the not_ther not_touch
+        noth_<place> noth_below noth_hang of_<do> of_<kit> of_a of_both of_it of_one of_paint of_tension of_the
+        off_whil on_<part> on_it on_our on_them on_tipto on_to one_<part> one_a one_at one_behind one_each
+        one_end one_foot one_hand one_in one_knee one_ring one_turn onto_our onto_the open_<part> open_hand
+        open_the operat_<part> operat_leg opposit_arm or_0 or_<attend> or_<num> or_<part> or_<place> or_a or_bent
+        or_four or_palm or_stand or_youll other_<part> other_<place> other_end other_fist other_foot other_in
+        other_on other_one our_back our_sid out_<attend> out_<num> out_a out_ahead out_in out_long out_thi
+        out_two outsid_the over_<far> over_<place> over_both over_hip over_the over_till overhand_<move>
+        overhand_<settle> overhand_grip pad_on pal_goe palm_look palm_to pencil_in piano_key pick_them pillow_out
+        pin_to pinch_them pinch_together plant_and plat_hug point_<attend> point_<place> point_straight posti_bow
+        pres_<more> pres_up pres_ups push_your quarter_<do> quarter_<move> quarter_squat reach_<place> reach_on
+        reach_with real_<far> real_<place> real_wide rear_<part> rear_heel rest_<place> rest_on right_<place>
+        right_back ring_<far> ring_a ring_about ring_at ring_down ring_high ring_to round_both round_ten run_it
+        same_<kit> same_<part> same_<swap> same_<take> same_block same_start sat_<attend> sat_<more> sat_tall
+        sat_up second_<kit> set_the shelf_for shin_<far> shin_<more> shin_level sho_tied shoulder_<place>
+        shoulder_blad shoulder_height shoulder_over shoulder_under shoulder_up shoulder_width show_the
+        shrug_<place> shrug_on shuffl_forward shuffl_to shut_it shut_the side_nearest side_of sink_down
+        sit_forward sit_with sleev_roll slip_off slop_goe slow_<pace> slow_jog small_<move> small_of smooth_floor
+        smooth_sid so_it so_that sock_<place> sock_on soft_<part> soft_kne soft_knee sol_of somebod_to
+        someth_<chat> someth_<place> someth_soft someth_you somewher_<place> somewher_between spe_<place>
+        spe_down split_stanc spread_<place> spread_out spread_the squeez_everyth squeez_your stack_<place>
+        stack_over stagger_your stand_<attend> stand_if stand_in stand_on stand_still stand_with start_<attend>
+        start_in start_on stay_exact stead_to steadi_<chat> steadi_it steadi_you step_<more> step_away step_into
+        step_under step_up stick_down stood_<place> stood_on stood_tall stop_mid straddl_the straight_<more>
+        straight_arm straight_at straight_piec straight_up strap_<place> strap_down strap_right strap_to
+        stretch_your strid_<place> strid_away sure_the sw_your swap_your switch_arm tail_<chat> tail_first
+        take_<settle> take_<take> take_a take_hold take_thre tall_kneel tea_tray ten_to than_that than_youd
+        that_<chat> that_<do> that_<move> that_been that_is that_knee that_what that_you that_your the_<ill>
+        the_<settle> the_<swap> the_ankl the_backrest the_bark the_bench the_bony the_brak the_broomstick
+        the_bump the_camera the_ceil the_cushion the_edge the_esky the_feet the_fenc the_front the_glov the_gras
+        the_heav the_hip the_horn the_insid the_kne the_left the_lid the_meat the_newspaper the_other the_pad
+        the_palm the_punch the_rail the_rim the_roof the_scon the_seriou the_shin the_shrug the_sid the_slack
+        the_slop the_split the_step the_strap the_toe the_tree the_wall the_wedg the_wrist them_ther ther_<not>
+        ther_<swap> ther_alread ther_daylight ther_for ther_no ther_off they_<take> thi_week though_someon
+        thre_and thre_or through_between thumb_<chat> thumb_<do> thumb_<place> thumb_point thumb_round thumb_wrap
+        thumbles_grip tie_it till_<chat> till_its till_your time_<settle> time_<swap> time_<take> time_stand
+        tin_<place> tiny_<do> tiny_<kit> tiny_step tip_<place> tip_over tip_to tipto_to to_<num> to_<take> to_get
+        to_help to_hip to_hold to_jump to_lift to_reach to_show to_the to_tickl to_two to_you to_your toe_cos
+        toe_out toe_tuck toe_turn together_and touch_them touch_your toward_<chat> toward_you towel_under
+        train_track tre_<place> tre_behind tuck_<part> tuck_back tuck_in tuck_the turn_<place> turn_around
+        turn_sideway two_<do> two_<far> two_<kit> two_dumbbell two_step under_hip under_shoulder under_your
+        until_it until_youv up_<attend> up_<kit> up_<less> up_a up_abov up_again up_high up_like up_over up_shap
+        up_tight up_we upper_<place> upper_back us_<settle> us_all wall_skirt wallpaper_tabl wander_about
+        want_anybod want_somebod way_down we_are we_get we_will weight_<num> weight_at weight_fift well_<part>
+        well_back what_its wher_it wher_you whil_it whit_<attend> whit_<settle> whit_line whol_foot wide_<far>
+        wide_<less> wide_for widen_the will_<less> will_<settle> will_<take> wind_it with_<num> with_<place>
+        with_both with_flat with_noth with_someth would_<attend> would_like wrap_your wrist_under you_<chat>
+        you_<do> you_<settle> you_can you_did you_get you_go you_kneel you_stand you_swap you_switch you_unrack
+        you_will youd_<attend> youd_think youll_drift your_<chat> your_<harm> your_<kit> your_<more> your_<move>
+        your_<pace> your_<part> your_backsid your_bag your_bel your_bony your_book your_bum your_carry your_chest
+        your_choic your_deadlift your_go your_good your_hip your_is your_knee your_knuckl your_lap your_left
+        your_neck your_right your_run your_shoulder your_spe your_spin your_stead your_stood your_strap
+        your_tailbon your_tripod your_whol yourself_<place> yourself_<wrong> yourself_cheat youv_rock youv_stop
       `,
     ],
     [
       -0.2,
       `
-        0_<place> <attend>_a <attend>_as <attend>_down <attend>_feet <attend>_from <attend>_in <attend>_it
-        <attend>_its <attend>_leg <attend>_neck <attend>_the <attend>_ther <attend>_they <attend>_to <chat>_a
-        <chat>_it <chat>_on <chat>_sit <chat>_your <do>_about <do>_closer <do>_down <do>_off <do>_over <do>_that
-        <do>_the <do>_them <do>_through <far>_and <far>_you <far>_your <harm>_a <harm>_forward <harm>_side
-        <kit>_are <kit>_for <kit>_if <kit>_in <kit>_it <kit>_out <kit>_over <less>_to <more>_in <more>_the
-        <more>_till <more>_under <move>_and <move>_both <move>_down <move>_it <move>_off <move>_that <move>_the
-        <move>_through <move>_your <num>_back <num>_heel <num>_of <num>_on <num>_up <pace>_on <part>_are
-        <part>_down <part>_finish <part>_goe <part>_if <part>_land <part>_level <part>_only <part>_open
-        <part>_push <part>_roll <part>_stay <part>_together <place>_between <place>_block <place>_closer
-        <place>_down <place>_like <place>_line <place>_neck <place>_past <place>_ther <place>_toe <place>_toward
-        <settle>_again <settle>_off <settle>_on <settle>_ther <swap>_a <swap>_it <swap>_of <swap>_off
-        <swap>_round <swap>_the <take>_away <take>_down <take>_out <take>_thi <take>_to <take>_your <wrong>_back
-        a_<do> a_<harm> a_<pace> a_<settle> a_chair a_full a_moment a_plat all_<num> anchor_<place> and_<attend>
-        and_<chat> and_<do> and_<kit> and_<swap> and_back and_down and_let ankl_behind are_<less> are_tied
-        arm_<chat> arm_<do> arm_<far> arm_<part> arm_and arm_back as_a as_you at_<num> at_a back_<more>
-        back_<place> back_on bar_down bar_stay bell_down bent_<part> besid_<chat> besid_you bit_in bottom_<part>
-        by_the can_<settle> can_<take> chest_<more> chest_and chest_to chin_<place> chin_tuck com_<more>
-        com_<place> com_up come_<part> come_<place> come_back cros_<num> cross_<place> cushion_<place> cushion_on
-        do_it dont_<settle> down_<attend> down_and down_at down_between down_the each_<num> each_arm each_one
-        elbow_<part> elbow_back elbow_down eye_on feet_away feet_down find_the finger_on finish_<place>
-        foot_<more> foot_down foot_up for_<num> for_a for_two for_your forward_a from_<place> from_under
-        front_<part> front_knee get_<attend> get_a get_off get_your go_<place> gone_<place> hair_<place>
-        hand_<far> hand_<more> hand_<move> hand_<wrong> hand_cross hand_finish hand_out hand_stay hand_under
-        hang_<place> hang_on head_<attend> heel_<far> heel_in hip_and hip_forward hip_level hold_<place> hold_a
-        if_the if_your if_youv in_closer in_the in_to in_your into_the into_your is_<less> is_a is_the
-        it_<attend> it_<move> it_<part> it_back it_down it_in its_<far> its_the keep_the keep_your kne_<move>
-        kne_<settle> kne_and kne_down kne_out kne_straight knee_<do> knee_<more> knee_straight knee_to knee_up
-        land_<place> lean_forward leav_your leg_<do> leg_<far> leg_together let_it let_the light_<place> like_an
-        line_from littl_<kit> long_<part> long_neck look_<place> loop_<more> loop_<place> loop_up make_it
-        mid_<part> mid_shin neck_<attend> neck_<place> neck_long on_<chat> on_<kit> on_a on_block on_the
-        one_<more> one_heel or_<do> or_<settle> other_way out_on out_over over_<harm> over_a over_to over_toe
-        over_your pair_of past_your put_the put_your rack_it rib_<place> rib_down ring_<move> roll_<place>
-        round_your shoulder_<attend> shoulder_are shoulder_now shoulder_soft sit_<part> sit_back sit_to
-        slid_<place> slid_your soft_<take> some_of spot_<place> spot_on squar_to stand_<more> stand_right
-        stand_up start_with stay_on step_in stick_a take_one take_the take_your that_<kit> that_the the_<air>
-        the_<place> the_bar the_bent the_big the_bottom the_box the_cooler the_crat the_dumbbell the_ear the_good
-        the_kneecap the_mat the_rack the_ring the_same the_start the_thigh the_top the_whol them_<place>
-        them_down ther_a they_<move> through_the tight_to till_it till_you to_<chat> to_<part> to_<place>
-        to_<settle> to_<swap> to_just to_shoulder to_wher toe_<do> toe_<far> toe_forward toe_to touch_the
-        toward_your two_<part> under_each under_them until_your up_<place> up_the up_till walk_<place> want_it
-        way_in weight_<place> weight_in whil_<chat> whol_<pace> whol_time with_a with_it wrap_<place> wrist_flat
-        you_<move> you_want your_<attend> your_<far> your_<take> your_arm your_belt your_bottom your_ear
-        your_face your_foot your_head your_other your_sid your_thumb your_weight
+        0_<place> <attend>_ahead <attend>_and <attend>_as <attend>_back <attend>_feet <attend>_from <attend>_it
+        <attend>_just <attend>_leg <attend>_like <attend>_the <attend>_ther <attend>_they <attend>_to
+        <attend>_your <chat>_do <chat>_feel <chat>_have <chat>_it <chat>_on <chat>_over <chat>_your <do>_about
+        <do>_acros <do>_off <do>_on <do>_over <do>_straight <do>_the <do>_them <do>_ther <do>_through <far>_and
+        <far>_back <far>_if <far>_stand <far>_your <harm>_a <harm>_forward <harm>_one <kit>_again <kit>_are
+        <kit>_behind <kit>_come <kit>_for <kit>_height <kit>_if <kit>_it <kit>_like <kit>_over <kit>_touch
+        <less>_on <more>_at <more>_one <more>_the <more>_toward <more>_your <move>_and <move>_both <move>_down
+        <move>_it <move>_that <move>_the <move>_through <move>_your <not>_up <num>_arm <num>_heel <num>_of
+        <num>_on <num>_out <num>_second <num>_up <pace>_on <pace>_toe <part>_between <part>_brush <part>_can
+        <part>_com <part>_end <part>_face <part>_finish <part>_first <part>_follow <part>_get <part>_go
+        <part>_goe <part>_hover <part>_land <part>_only <part>_push <part>_roll <part>_stay <part>_stop
+        <part>_straight <part>_toe <part>_wider <place>_befor <place>_between <place>_down <place>_like
+        <place>_line <place>_of <place>_off <place>_out <place>_past <place>_side <place>_sideway <place>_stay
+        <place>_ther <place>_to <place>_toe <place>_toward <place>_wide <settle>_again <settle>_ever <settle>_in
+        <settle>_off <settle>_on <settle>_someth <settle>_ther <settle>_two <swap>_a <swap>_behind <swap>_it
+        <swap>_not <swap>_of <swap>_off <swap>_on <swap>_round <swap>_up <take>_again <take>_ever <take>_for
+        <take>_like <take>_out <take>_someth <take>_up <take>_wider <wrong>_back a_<do> a_<harm> a_<less>
+        a_<pace> a_<settle> a_bar a_chair a_door a_full a_moment a_newspaper a_tray all_<num> all_<place> all_of
+        and_<chat> and_<do> and_<swap> and_back and_come and_just and_let and_low ankl_<far> ankl_height
+        are_<less> are_just arm_<chat> arm_<do> arm_<move> arm_<part> arm_<settle> arm_and arm_back as_a as_you
+        at_<num> at_a at_ankl at_the back_<do> back_<more> back_<place> back_down back_on back_up bag_of bar_down
+        bar_stay bar_to bell_<more> bell_down bell_up bend_the bent_<part> bit_in both_arm both_leg both_sid
+        bottom_<part> br_the brush_your can_<settle> car_<place> car_on chest_and chest_to chin_<place> chin_tuck
+        closer_<place> com_<place> come_<part> come_<place> come_back cross_<place> curl_<place> cushion_<place>
+        cushion_on do_it dont_<settle> down_<attend> down_at down_between down_in down_like down_the each_<do>
+        each_<move> each_<num> each_arm each_one ear_<place> elbow_<far> elbow_<part> elbow_and elbow_at
+        elbow_back elbow_down ever_<pace> eye_on feel_it feet_away feet_down feet_in feet_up feet_wider find_the
+        finger_on finish_<place> flat_<attend> foot_<more> foot_down foot_under foot_up for_<num> for_a for_two
+        for_your forward_a free_hand from_<place> from_under front_<part> front_heel front_knee get_<attend>
+        get_a get_off get_your go_<place> go_back go_on gone_<place> grab_someth hair_<place> hand_<more>
+        hand_<move> hand_finish hand_forward hand_out hand_up hang_<place> hang_on head_<attend> head_to
+        heel_<far> heel_under help_it hip_<settle> hip_forward hip_level hip_under hold_<place> hold_a hold_the
+        hug_your if_the if_ther if_they if_youv in_<attend> in_<far> in_by in_it in_the in_to insid_of insid_the
+        into_the into_your is_<less> is_a it_<attend> it_<move> it_<part> it_back it_down it_goe it_open it_with
+        its_<far> its_a its_the just_<settle> just_<take> keep_the keep_your kne_<move> kne_and kne_down
+        kne_straight knee_<do> knee_<far> knee_<more> knee_straight knee_up kneel_<more> kneel_up land_<place>
+        land_under leav_your leg_<do> leg_<far> leg_only leg_together let_the lie_on lift_the line_from
+        littl_<kit> long_<part> long_and look_<place> loop_<place> loop_a loop_on low_<part> mak_it make_it
+        mid_<part> mid_shin near_stand neck_<attend> neck_<place> neck_long newspaper_under not_<far> not_<more>
+        not_at of_them on_<num> on_each on_two one_<chat> one_<more> one_arm one_finger one_heel onto_your
+        open_<place> open_acros operat_side or_<settle> other_side other_way out_on out_over out_sideway out_the
+        out_ther out_to out_wide over_<harm> over_a over_to over_toe past_your pillow_behind pillow_under
+        pull_your push_<place> put_the put_them put_your rack_it rib_<place> rib_down right_<more> right_up
+        ring_come ring_in roll_<place> round_<place> round_your same_th second_toe shav_your shin_<move>
+        shoulder_<attend> shoulder_are shoulder_level shoulder_soft side_<do> side_by side_plank side_to
+        singl_<part> sit_<part> sit_back sit_between sit_to sit_your slid_<place> small_<kit> soft_<take> some_of
+        spot_<place> spot_on squar_to squeez_<place> stand_<more> stand_<place> stand_it stand_right start_with
+        stay_<far> stay_<place> step_down step_in step_over straight_ahead tail_<place> tail_under take_one
+        take_the take_your that_<kit> that_a that_the the_<air> the_<place> the_air the_belt the_bend the_big
+        the_bottom the_box the_dumbbell the_ear the_first the_good the_hand the_knee the_kneecap the_long
+        the_loop the_mat the_operat the_ring the_same the_side the_spot the_thigh the_top the_way the_weight
+        the_whol them_<place> them_down ther_a through_the through_your thumb_<part> thumb_back till_it to_<part>
+        to_<place> to_<settle> to_<swap> to_just to_shoulder to_side to_wher toe_<far> toe_<move> toe_<settle>
+        toe_forward toe_to top_hip touch_the toward_your tuck_behind tuck_under under_<chat> under_each
+        under_them under_you until_your up_<chat> up_at up_the up_toward up_your wall_<place> want_it way_in
+        weight_<place> weight_in when_the wher_the whil_<chat> whil_your whol_<pace> with_the wrap_<chat>
+        wrap_<do> wrap_<place> wrap_it wrap_round wrist_<attend> wrist_<place> wrist_flat you_<move> you_feel
+        you_have you_want your_<far> your_<settle> your_<take> your_arm your_belt your_bottom your_elbow
+        your_face your_finger your_fist your_head your_heel your_lac your_other your_palm your_pocket your_pol
+        your_second your_sho your_thumb your_weight
       `,
     ],
     [
       -0.4,
       `
-        <far>_the <place>_of and_<place> out_of stay_<place> the_arm the_foot the_way your_hand your_heel
+        <far>_the <part>_are <part>_down <swap>_the <take>_your and_<place> if_your kne_out out_of stand_up
+        the_arm the_foot toe_<do> your_hand
       `,
     ],
+    [-0.6, '<part>_if'],
   ],
   phrase: [
-    [0.4, 'equipment-likely setup-hint setup-sure'],
-    [0.2, 'equipment-hint range-hint range-likely setup-likely tempo-hint'],
+    [0.4, 'equipment-likely range-likely setup-hint setup-likely setup-sure'],
+    [0.2, 'equipment-hint range-hint tempo-hint'],
     [
       -0.2,
       `
-        breathing-likely equipment-sure execution-hint fault-hint fault-sure harder-likely praise tempo-sure
+        breathing-likely caution-sure execution-hint fault-hint fault-sure focus-sure harder-hint harder-likely
         transitions
       `,
     ],
-    [-0.4, 'caution-hint chat dose_only execution-likely focus-sure tempo-likely'],
-    [-0.6, 'breathing-sure easier-sure empty_clauses harder-sure'],
+    [-0.4, 'caution-hint chat execution-likely praise tempo-likely tempo-sure'],
+    [-0.6, 'breathing-sure dose_only easier-sure empty_clauses'],
+    [-0.8, 'harder-sure'],
   ],
   start: [
-    [0.6, '<part>_<place>'],
+    [0.6, '<swap>_<place>'],
     [
       0.4,
       `
-        <kit>_<more> <kit>_<place> <place>_<part> <swap>_<place> dont_jump forehead_down hand_in heel_down let_us
-        let_us_come not_a_tightrop on_your set_the side_on
+        <kit>_<more> <kit>_<place> <move>_<place> <not>_<place> <pace>_<kit> <part>_<place> arm_to arm_to_the
+        both_hand dont_jump feet_flat forehead_down hand_in heel_down hip_width kne_up_over let_us let_us_come
+        not_a_tightrop other_foot palm_down same_side side_on stand_on_the
       `,
     ],
     [
       0.2,
       `
-        0_step_out <attend>_<kit> <attend>_<num> <chat>_<part> <chat>_<take> <do>_<place> <far>_<harm>
-        <far>_<part> <far>_<place> <harm>_<part> <kit>_<chat> <more>_<part> <move>_<place> <move>_<take>
-        <not>_<place> <num>_<attend> <num>_<kit> <num>_<part> <num>_<place> <pace>_<kit> <part>_<attend>
-        <part>_<chat> <part>_<num> <part>_<wrong> <place>_<do> <place>_<harm> <place>_<kit> <place>_<move>
-        <place>_<place> <settle>_<attend> <settle>_<part> <settle>_<settle> <settle>_<take> <take>_<part>
-        <take>_<place> <wrong>_<place> a_good_strid a_hair a_hand a_hand_off a_touch about_an about_an_inch
-        abov_the_kne an_inch_off arm_fold arm_hang arm_lock arm_out arm_straight arm_to arm_to_the arm_up
-        arm_up_to back_heel back_heel_up back_knee_down back_off_the ball_of band_round bar_in bar_in_the bar_off
-        bar_off_the bar_on bar_on_the bell_a bend_your_knee between_your big_plank big_toe big_toe_together
-        both_feet both_feet_on both_hand both_hand_on both_leg_down both_the both_the_same bottom_to
-        bottom_to_the br_it_up br_the_end br_the_shin br_your_feet br_your_leg bum_back bum_back_to butt_low
-        cardigan_roll cardigan_roll_up chang_your chang_your_feet chest_high chest_over chest_proud chin_over
-        clos_to clos_to_your cros_the cros_your deadlift_it deadlift_it_up dont_jump_for down_flat down_on_your
-        down_you down_you_go drop_the duck_under elbow_at_shoulder elbow_glu elbow_glu_to elbow_in elbow_on_the
-        elbow_pin fac_the face_the feat_together feet_a feet_flat find_your find_your_tripod finger_point
-        finger_spread fingertip_behind fingertip_behind_your finish_at finish_at_the flat_on flat_on_the
-        foam_roll forearm_down from_downward from_downward_dog from_the_hang further_than further_than_youd
-        get_up get_up_ther get_your_feet get_yourself go_stiff go_stiff_as grab_it guard_up half_kneel hand_and
-        hand_as hand_just hand_just_outsid hand_loos hand_over hand_over_the hand_round_the head_on heel_a
-        heel_and heel_and_all heel_as heel_as_well heel_hang heel_hang_off heel_on heel_on_the hing_over
-        hing_over_till hip_width hold_the_ring hold_them hook_at hook_at_about hop_forward hop_forward_till
-        hug_baby hug_baby_in hug_the i_dont i_dont_want i_want i_want_the i_would i_would_like if_its_heav
-        if_your_door in_line in_line_with in_support in_the_arch it_sit it_touch it_touch_your its_a_decent
-        its_got its_got_a jog_in keep_hold keep_them_ther kne_bent kne_flop kne_soft kne_under kne_up kne_up_over
-        kne_wide knee_of knee_of_the knot_on knot_on_the knuckl_to knuckl_to_the lac_down lat_on lean_back
-        lean_back_on leav_lane leav_lane_one leav_the left_leg left_leg_in leg_long leg_out leg_stay
-        leg_stay_down let_your_feet lie_back lie_down lift_away light_hand like_a like_a_bucket like_a_tabletop
-        like_pick like_your like_your_go like_your_on like_youv like_youv_got like_youv_stop long_stanc
-        long_strid low_pair make_sure make_sure_the middl_of middl_of_the near_hand near_hand_on no_bell no_crat
-        no_slack no_thumbles no_thumbles_grip no_walk no_walk_tour no_wander no_wander_about not_a not_loll
-        not_loll_as not_on not_on_the not_the not_the_toe not_too_far not_your_neck off_the on_your_back
-        on_your_side one_behind one_each one_foot one_leg one_leg_out one_on_your one_ring operat_leg
-        operat_leg_first operat_leg_goe opposit_arm_forward or_a or_carpet or_your_book other_elbow_first
-        other_foot other_foot_off other_foot_out outsid_lan over_on over_on_your palm_down palm_forward palm_to
-        palm_to_the pick_them pick_them_up pinch_your pinch_your_shoulder posti_bow pull_the_shoulder push_your
-        push_your_hip quarter_squat rib_knit_to ring_a ring_at ring_at_your ring_high ring_up roll_in
-        roll_in_from roll_to_it round_ten round_ten_on run_it run_it_down same_as same_as_the same_block
-        same_foot same_side same_start sat_tall sat_up sho_tied shoulder_blad shoulder_blad_pinch
-        shoulder_down_away shoulder_over_wrist shuffl_forward shut_it side_and side_and_shut side_on_to
-        sideway_on sit_down_into smooth_sid smooth_sid_out sock_on soft_kne spread_out squeez_the_other
-        squeez_your squeez_your_backsid squeez_your_bum stagger_your stagger_your_feet stand_in stand_on_the
-        start_at_the stay_at_your stay_bent stay_bent_over stay_exact stay_exact_wher stay_on step_into step_up
-        step_up_off stick_down stood_tall swap_your swap_your_feet swap_your_front switch_kne switch_kne_when
-        take_a take_a_crat take_hold take_some_weight take_them take_thre take_thre_or tall_kneel that_knee
-        that_knee_soft that_what_its the_band_just the_other the_other_in the_top_leg the_tre the_tre_behind
-        the_tree the_two ther_no_slack thi_time thigh_together thumb_point thumb_round thumb_wrap tie_it
-        tiny_step tip_forward tip_forward_from toe_at_ten toe_out toe_out_a toe_point_straight toe_straight
-        toe_tuck toe_turn toe_turn_out tuck_one tuck_the tuck_the_toe turn_around turn_sideway turn_sideway_on
-        turn_the_palm turn_your_back turn_your_body two_abreast two_dumbbell two_step_back up_on up_on_your up_we
-        up_we_get walk_back_till walk_your_left we_will weight_on weight_on_the wider_than wider_than_you
-        wrap_your you_are you_are_go you_can_catch you_get_0 you_make you_make_a you_round youll_want_somebod
-        your_back your_bum your_heel_go your_knuckl your_not_on your_tailbon
+        0_hand 0_lan 0_lan_each 0_step 0_step_out <attend>_<far> <attend>_<kit> <attend>_<num> <chat>_<do>
+        <chat>_<not> <chat>_<part> <chat>_<settle> <chat>_<take> <do>_<place> <far>_<harm> <far>_<place>
+        <harm>_<part> <kit>_<chat> <more>_<part> <move>_<take> <not>_<move> <num>_<far> <num>_<kit> <num>_<part>
+        <part>_<attend> <part>_<more> <part>_<num> <part>_<part> <part>_<wrong> <place>_<chat> <place>_<harm>
+        <place>_<kit> <place>_<less> <place>_<part> <place>_<place> <settle>_<settle> <settle>_<take>
+        <take>_<move> <take>_<part> <take>_<place> <wrong>_<place> a_bit a_few_centimetr a_good_strid a_hair
+        a_hand_off a_littl_lower a_small a_touch a_wee a_wee_bend about_an about_an_inch abov_the_kne abov_your
+        abov_your_kne all_four all_your all_your_weight along_the_gras alread_all alread_all_four an_end
+        an_end_in an_inch_off arm_fold arm_hang arm_length arm_lock arm_straight arm_up arm_up_to back_heel
+        back_heel_up back_knee_down back_off_the ball_of ball_of_the band_round bar_off bar_off_the bar_on
+        bar_on_the bell_a bell_in bend_your bend_your_kne bend_your_knee between_your big_plank big_toe
+        big_toe_together biggest_hold body_like body_like_a both_feet_on both_hand_on both_leg_down both_the_same
+        bottom_forward bottom_forward_a bottom_to bottom_to_the box_underneath br_a br_a_hand br_it_up br_the_end
+        br_the_shin br_your_feet br_your_leg bum_back bum_back_to bum_off bum_off_your butt_back cardigan_roll
+        cardigan_roll_up chang_your_feet check_the check_the_brak check_the_lid chest_over chest_tip_to chin_over
+        chin_over_your clos_to clos_to_your come_to come_to_the cros_the cros_your curl_the curl_the_head
+        curl_your_head deadlift_it deadlift_it_up dont_jump_at dont_jump_for dont_let_go down_on down_on_your
+        down_you_go drop_in drop_the drop_the_ring duck_under dumbbell_in elbow_at_shoulder elbow_bent elbow_glu
+        elbow_glu_to elbow_in elbow_just elbow_level elbow_level_with elbow_on_the elbow_open elbow_out elbow_pin
+        elbow_pin_to elbow_stay_on elbow_tuck elbow_under_your end_in end_in_your ever_go eye_level fac_the
+        face_the feat_together feet_a feet_plant feet_stack feet_stay_put find_your find_your_tripod finger_point
+        finger_spread fingertip_behind fingertip_behind_your finish_at finish_at_the first_position five_step
+        flat_on_your float_the_kne forearm_down forearm_up forehead_on forehead_on_the four_finger from_downward
+        from_downward_dog from_the_hang front_foot further_out garter_stay garter_stay_on get_up get_up_ther
+        go_ahead_and good_knee good_knee_bent good_side grab_it guard_up half_a half_a_squat half_sit hand_as
+        hand_at_your hand_by hand_by_your hand_just hand_just_outsid hand_loos hand_over_the hand_past
+        hand_past_the hand_round_the hang_with head_lift head_on head_on_your heel_a heel_a_hand heel_and
+        heel_and_all heel_as heel_as_well heel_clos heel_dug heel_dug_in heel_hang heel_hang_off heel_on
+        heel_on_the held_against high_plank hing_over hing_over_till hip_up hold_both hold_both_end hold_it_wher
+        hold_the_ring hold_them hook_at hook_at_about hop_forward hop_forward_till hop_up hug_it hug_the i_dont
+        i_dont_mind i_want_the i_would i_would_like if_its_heav if_your_is ill_come ill_come_round in_0
+        in_the_leg it_slip it_steadi it_steadi_it it_steadi_you it_touch it_touch_your its_a_decent its_got
+        its_got_a its_your_knuckl jog_in keep_hold keep_them_ther kne_an kne_an_inch kne_bent kne_flop kne_over
+        kne_over_hip kne_soft kne_under kne_up kne_wide knee_and knee_and_hand knee_of knee_of_the knee_soft
+        knuckl_to knuckl_to_the lac_down lat_on lean_a_fraction lean_back lean_right lean_right_back leav_lane
+        left_arm_out left_leg left_leg_in leg_a_bit leg_out leg_stay leg_stay_down let_it_come let_the_leg
+        let_your_feet lie_back lie_down lift_away light_hand light_loop like_a like_a_bucket like_a_garter
+        like_a_rucksack like_a_tabl like_piano_key like_pick like_the_esky like_your_go like_your_on like_youv
+        like_youv_got like_youv_stop long_band long_by long_stanc long_strid lose_the_towel low_as low_as_you
+        low_pair make_sure make_sure_the meet_the meet_the_punch middl_of middl_of_the near_hand near_hand_on
+        nice_and nice_and_long no_bell no_crat no_leg no_thumbles no_thumbles_grip no_walk no_wander
+        no_wander_about not_a not_a_fist not_a_rope not_just not_just_your not_lac not_loll not_loll_as not_on
+        not_on_a not_on_the not_one not_the not_the_bony not_the_toe not_too_far not_touch not_your_neck noth_at
+        noth_at_all noth_hang noth_hang_off off_the on_the_mat on_the_meat on_you on_you_get on_your on_your_back
+        on_your_front one_behind one_each one_end one_end_rest one_foot one_foot_forward one_foot_in one_in
+        one_leg_back one_leg_out one_ring open_the_finger operat_leg operat_leg_first operat_leg_goe opposit_arm
+        opposit_arm_in or_a or_a_bell or_bent or_bent_up or_one_in or_the_door or_youll or_youll_drift
+        or_your_book other_elbow_first other_foot_off other_foot_out other_knee_bent over_on over_on_your
+        palm_look palm_to palm_to_the pick_them pick_them_up pillow_out pillow_out_of pinch_them pinch_them_by
+        pop_it_between posti_bow pull_the_shoulder push_your push_your_hip put_it_around quarter_squat
+        rib_knit_to ring_a ring_about ring_at ring_at_your ring_high ring_up roll_in roll_in_from roll_it_up
+        roll_over_onto roll_to_it roll_your_towel round_ten round_ten_on run_it run_it_down same_as same_as_the
+        same_block same_plac same_start sat_tall sat_up set_the shin_level sho_on sho_tied shoulder_blad
+        shoulder_blad_in shoulder_blad_pinch shoulder_down_away shoulder_over shuffl_forward shuffl_to
+        shuffl_to_the shut_it shut_the side_on_to sideway_on sink_down sit_back_an sit_down_into sit_forward
+        sit_up slid_your_bum smooth_floor smooth_sid sock_on soft_kne soft_knee sol_of split_stanc spread_out
+        spread_the_finger squeez_everyth squeez_the_other squeez_your squeez_your_backsid stagger_your
+        stagger_your_feet stand_in stand_on stand_still stand_tall start_at_the start_from start_in start_in_the
+        stay_exact step_back_till step_back_until step_into step_under step_up step_up_off stick_down
+        stick_down_your straddl_the stretch_your stretch_your_leg sw_your sw_your_leg swap_your swap_your_feet
+        swap_your_front take_a take_a_crat take_thre take_thre_or take_your_spe tall_kneel that_knee
+        that_knee_soft that_what that_what_its the_band_just the_calf_and the_kne_not the_knot the_knot_goe
+        the_other the_other_end the_other_in the_tre the_tre_behind the_tree the_two the_wrist the_wrist_stay
+        ther_daylight ther_daylight_under they_dont_bend thi_time_stand thumb_point thumb_round thumb_wrap tie_it
+        tie_it_in tight_bel_befor tiny_step tip_forward tip_forward_from tip_forward_till tip_over to_hold
+        toe_at_ten toe_out toe_out_a toe_point_straight toe_tuck toe_turn toe_turn_out top_of top_of_a touch_them
+        toward_you tuck_the tuck_the_toe turn_around turn_sideway turn_your_back turn_your_body two_dumbbell
+        two_hand two_step_back under_the under_your_kne up_on up_we up_we_get walk_back_till walk_back_to walk_it
+        walk_it_out walk_the_feet walk_your_left we_are we_will weight_at weight_in_at weight_on weight_on_the
+        whol_foot whol_foot_on wider_than wider_than_you wrap_your wrist_under you_are you_are_go you_can_catch
+        you_go you_round you_stand youll_want_somebod your_back your_back_to your_bum your_choic your_heel_go
+        your_kne_want your_not_be your_not_on your_one_straight your_pal your_pal_goe your_stead your_tailbon
       `,
     ],
     [
       -0.2,
       `
-        <air>_<place> <attend>_<attend> <chat>_<chat> <chat>_<far> <do>_<more> <far>_<attend> <far>_<do>
-        <far>_<move> <harm>_<do> <kit>_<move> <kit>_<part> <not>_<settle> <num>_<more> <part>_<do> <part>_<far>
-        <part>_<not> <part>_<settle> <part>_<take> <place>_<attend> <settle>_<far> arm_are arm_back back_on
-        back_to bar_down chin_tuck come_back come_up down_on_the elbow_back elbow_down eye_on eye_on_the
-        feet_down feet_on feet_on_the feet_together feet_under feet_under_you get_your hand_behind_the hand_cross
-        hand_cross_on hand_finish hand_off hand_off_your hand_on_a hand_on_your hand_to hand_under
-        hand_under_your hang_on hip_level hip_squar_to hold_a hold_the its_the keep_it keep_the keep_the_kne
-        keep_your kne_down kne_in kne_out kne_straight kne_to lean_on leg_together long_neck look_at look_at_the
-        loop_up loop_up_abov neck_long not_on_your over_to over_to_the put_it_down put_the put_your rack_it
-        rib_down roll_on set_the_bell shoulder_over_your shoulder_soft sit_down_between sit_on sit_on_your
-        sit_to_stand sit_up_tall slid_your stand_right stand_right_up stand_up step_back stick_a take_one
-        take_the take_your that_the ther_a till_your toe_forward toe_point_forward toe_to toe_together
-        turn_your_palm up_onto weight_in weight_in_the weight_in_your wrist_flat
+        <air>_<place> <attend>_<attend> <chat>_<far> <chat>_<place> <do>_<more> <far>_<do> <harm>_<do>
+        <harm>_<far> <kit>_<part> <not>_<settle> <not>_<take> <num>_<more> <part>_<do> <part>_<far> <part>_<harm>
+        <part>_<ill> <part>_<not> <part>_<settle> <part>_<swap> <part>_<take> <place>_<attend> <place>_<more>
+        arm_and arm_are arm_back arm_out_wide back_on bar_down bar_to bend_your_elbow both_arm by_the chin_tuck
+        come_back come_down come_up cushion_on cushion_on_the cushion_under_the down_to elbow_back elbow_down
+        elbow_in_by elbow_tuck_under elbow_up_at eye_on eye_on_the feet_down feet_in feet_on feet_on_the feet_out
+        feet_under feet_under_you feet_wider find_the free_hand free_hand_on front_knee get_your hand_behind_the
+        hand_finish hand_in_the hand_off hand_off_your hand_round_your hand_to hand_under_your hang_on
+        heel_and_toe heel_under heel_under_your heel_up hip_forward hip_level hip_squar_to hold_a hold_the
+        hug_your its_the keep_it keep_the keep_the_kne kne_down kne_out kne_straight kne_to kne_up_to knee_bent
+        knee_over knee_over_the knee_straight knee_up kneel_up lean_in left_foot_forward leg_long_and leg_up_the
+        look_at loop_on neck_long not_at not_on_it not_on_your one_finger over_the over_to pick_up_one
+        put_it_down put_the put_your rack_it rib_down ring_in ring_in_by roll_on same_th set_the_bell
+        shoulder_over_your shoulder_soft sit_back sit_between sit_between_your sit_down_between sit_down_to
+        sit_tall_on sit_to sit_to_stand sit_your sit_your_hip stand_on_one stand_right stand_right_up stand_up
+        start_with start_with_the step_back step_down take_one take_the take_your that_a that_the ther_a
+        thumb_back toe_fac_front toe_forward toe_out_of toe_to toe_to_the toe_together tuck_behind
+        tuck_behind_your tuck_it turn_your_palm up_onto weight_in weight_in_the weight_in_your with_a_dumbbell
+        wrap_it wrist_flat
       `,
     ],
-    [-0.4, '<attend>_<place> hand_on'],
+    [-0.4, '<attend>_<place> hand_on hand_on_your'],
   ],
   word: [
-    [0.8, 'palm'],
-    [0.6, 'against forearm forehead hand height pad ring stanc tall'],
+    [0.8, 'pad palm'],
+    [0.6, 'against end forearm forehead hang ring side stanc tall'],
     [
       0.4,
       `
-        about abov ahead away behind bent edge end finger forward from front half hang jump kne kneel left light
-        long other our outsid pin plank point roll same shin shuffl side slack so soft spread strap thumb touch
-        tuck under wide
+        abov alread bag behind bent bump butt edge fac finger foot forward from front good half hand heaviest
+        height hug kne kneel lac light long other our pin plank plant point position roll same shin shuffl
+        sideway slack so soft split spread squat strap strid thumb tip touch tuck under wide width
       `,
     ],
     [
       0.2,
       `
-        abreast alread also an arch arm around at backrest bar begin bell between blanket bon bone bony breastbon
-        broom broomstick bum bump bushwalk butt button camera carry catch ceil chair clos crat cros deadlift
-        decent downward duck dug dumbbell each elbow exact fac feat feet fenc few fift fingertip fist flat foam
-        foot four fraction fram glu good gras grip guard gym heaviest heel high hing hip hop horn hug inch into
-        jog just knee knot knuckl kyle lac lan lane lat lean leg length lie like line lock loll low ly manag mat
-        meat metr near neck next not noth now on one onto op or otherwis overhand pair pinch plant portrait
-        position post proper proud quarter rail reach right roof round run sat scon seat seriou set shad sho
-        shoulder shrug shut sideway sit sleev smooth sock sofa sol someth somewher sort spin split squat stack
-        stagger stand start stead straight strid stuck support swap tabl tabletop tailbon tea than them throat
-        thumbles tie tightrop till tip tipto tour tree triangl tripod underneath unrack upper us wallpaper well
-        whit widen wider width wrap you your yourself
+        about abreast ahead also alway an anchor arm around at away backrest backsid barbell begin bel bell
+        between blad blanket board bon bone bony both bow brak broom broomstick bum bushwalk button camera cant
+        carry case catch ceil chair check choic clos cord crat cros curb deadlift decent desk did distanc
+        downward duck dug dumbbell each either elbow enough esky exact face feat feet fenc few fift fingertip
+        fist flat foam four fraction fram garter glu grab gras grip guard gym held high hing hip hold holder hook
+        hop horn how jog jump just key knee knot knuckl lan lane lat lean left leg length lid lie like line lock
+        loll low ly manag mat meat middl mood nearest neck next not noth now off on one onto op or otherwis
+        outsid over overhand pair parallel piano pillow pinch portrait post proud quarter rail rear right rim
+        roof round run saddl sat scarecrow scon seat seriou set shad shap sho shoulder shrug shut sid sit skirt
+        sleev slip slop smooth sock sog someth somewher spe spin stack stagger stand start stead steadi stood
+        stuck suitcas support tabl tabletop tailbon tea than them throat thumbles tickl tie tight tightrop till
+        tin tipto together tour towel track tree triangl tripod underneath unlock unrack us wallpaper we wedg
+        well widen wider wind worktop wrap you your yourself
       `,
     ],
     [
       -0.2,
       `
-        0 a after and are befor belt besid body breath brush car chest chin closer com come cone cooler count
-        curl dig dont down drag drift driv ease eight em empt even eye fall fifteen fine float follow full get go
-        gone had halfwa hamstring has have head hear help here home hover in instead is it its jaw kiss kneecap
-        last lead leap level lift lot lower mak march mind minut moment more mov nice nose old own paus peel
-        pleas pocket pres pull quick quiet rack rais rop row saw say second see send shak should singl skip slid
-        slow snap some somebody spot squash stag stool stop straighten tak take taller tap th that the then thes
-        they thigh third thos tim twent use very waist wait watch were wet whil wing work
+        a after and ankl are band book bor bounc brush buckl build call can car cheek chin clear closer corner
+        count dead dig dip doe doesnt dont down drag draw drawer drink driv drop ease egg eight em empt even ever
+        everybod eye fall fifteen find fine first float fold follow full get gone grumbl had hamstring has hear
+        help here his home hover hurt i instead is isnt it its jaw kick kiss last lazy lead leap leav level
+        longer loop lot lower mak march me minut moment mov nobody nose number out overhead own paddl park pass
+        past paus peel plent pocket pres puff quick quiet rais relax rest rib row saw say send shak sharp shav
+        should singl six skim skip slow snap some somebody spot squash stag stair still stool straighten strong
+        tak take taller tap tell th that the then thes they thigh third thos tim time tum twent twist use very
+        waist wait warm was watch were wet when whil who window wing without work
       `,
     ],
     [
       -0.4,
       `
-        ear feel finish first for higher keep land look only out past push stay way weight
+        belt breath com come feel finish for go have higher keep kneecap look more only pull push second stay
+        stop weight
       `,
     ],
-    [-0.6, 'do if put through'],
+    [-0.6, 'do ear if land through way'],
+    [-0.8, 'put'],
   ],
 } as const satisfies CueWeights

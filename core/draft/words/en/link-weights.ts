@@ -3,56 +3,57 @@
  * Fitted by tests/fit/fit-links.ts, not by hand.
  */
 export const LINK_WEIGHTS: readonly (readonly [weight: number, features: string])[] = [
-  [1.1, 'gap no rest'],
-  [1.0, 'intro no rest|second in turn at once|starts straight'],
-  [0.9, 'closes rounds|first comes back at once|starts no rest'],
-  [0.8, 'behind rounds|both in turn|ruled|ruled circuit'],
-  [0.7, 'first comes back later'],
+  [1.2, 'opens station'],
+  [1.0, 'first comes back soon'],
+  [0.9, 'behind rounds|ruled|ruled circuit'],
   [
-    0.6,
-    'closes pair|first named in second|gap straight|intro rounds|opens section|opens station|ruled superset|starts circuit|starts rest|together before rounds',
+    0.8,
+    'behind circuit|first comes back at once|returns 0 2|returns 2 2|second in turn at once|starts straight|together before rounds',
   ],
+  [0.7, 'both in turn|closes pair|closes rounds|first comes back later|first tells no dose'],
+  [0.6, 'closes rest|first short|second tells no dose|starts no rest'],
   [
     0.5,
-    'before together next|behind rest|behind together next|between |first in a circuit|first some|first tells no dose|inner no rest|intro swap|opens no rest|opens pair|returns 2 2|together before circuit',
+    'between |ends no rest|first some|intro circuit|intro no rest|intro straight|opens again|ruled superset|starts rest|together before circuit',
   ],
   [
     0.4,
-    'behind together pair|between some|closes rest|ends rest|first comes back soon|intro circuit|intro station|returns 1 1|returns 2 1|starts again|starts station',
+    'before together rounds|behind rest|behind together next|ends straight|first in a circuit|inner no rest|opens section|opens swap|returns 1 1|together before',
   ],
   [
     0.3,
-    'behind circuit|closes circuit|closes section|first short|inner rounds|intro pair|opens again|returns 0 1|returns 0 2|second tells no dose',
+    'before together pair|behind swap|closes circuit|ends pair|gap no rest|gap none|gap straight|inner swap|inside straight|intro pair|opens no rest|returns 2 1|second in turn later|together before of 3',
   ],
   [
     0.2,
-    'behind station|closes swap|ends pair|ends station|gap none|inner straight|inside station|inside swap|opens circuit|opens rest|second named in first|together before|together before of 4',
+    'behind together pair|between some|closes swap|ends rest|in two groups|inner rounds|inner straight|inside no rest|inside swap|intro rounds|intro swap|opens next|opens rounds|returns 0 1|returns 1 0|starts next|together before of 4',
   ],
   [
     0.1,
-    'before together rest|before together station|behind again|behind next|behind pair|behind swap|behind together rounds|ends straight|first named as second starts|gap swap|inner circuit|inside straight|opens straight|second in turn soon|second tells a rest|together before of 2|together before rest|together before straight',
+    'before together circuit|before together next|before together rest|before together section|behind pair|between and|ends station|intro station|opens rest|returns 2 0|second tells a rest|starts circuit|together before again|together before rest',
   ],
   [
     -0.1,
-    'behind together circuit|between and the|closes no rest|ends no rest|ends swap|first comes back far|in two groups|inner rest|inside no rest|intro next|intro rest|opens next|ruled apart|starts next|together before again|together before next|together before of 3|together before pair',
+    'behind together circuit|between many|ends circuit|first named in second|inner rest|opens circuit|opens pair|returns 1 2|same sets|second some|together before next|together before pair',
   ],
   [
     -0.2,
-    'between and|between then|first in a superset|first tells a rest|gap next|gap short|inner next|inner station|second some|starts section',
+    'behind again|behind next|between then|closes section|ends section|first in a superset|first named as second starts|gap station|inner again|inner next|inner section|inner station|inside station|opens straight|ruled apart|together in the first|together in the first next',
   ],
   [
     -0.3,
-    'between next|closes straight|ends circuit|gap station|inner pair|inside pair|inside section|opens rounds|second in a circuit|second tells its sets',
+    'behind section|behind together rest|between next|closes station|ends swap|gap short|inner circuit|inner pair|inside pair|inside rest|intro next|intro rest|second in a superset|second in turn soon|second tells sets|starts again',
   ],
   [
     -0.4,
-    'always|closes station|ends rounds|gap rest|inner again|inside next|inside rest|second in turn far|second in turn later|second long|second short|second tells sets',
+    'always|closes again|closes next|closes straight|first tells sets|gap next|inside section|other sets|second named in first|second tells its sets',
   ],
-  [-0.5, 'closes again|ends again|first tells sets|gap circuit|inside again|intro again'],
   [
-    -0.6,
-    'behind no rest|behind section|ends next|gap again|gap pair|gap some|inside circuit|inside rounds|other sets|starts rounds',
+    -0.5,
+    'first tells a rest|gap again|gap circuit|gap swap|inside again|inside next|inside rounds|second in a circuit|second long|starts pair|starts rounds',
   ],
-  [-0.7, 'first tells its sets|ruled none|starts pair'],
-  [-0.8, 'behind straight|first long|gap long|gap rounds|gap section|returns 0 0'],
+  [-0.6, 'behind no rest|behind station|behind straight|ends next|first tells its sets|second short'],
+  [-0.7, 'ends again|gap pair|gap rounds|gap section|gap some|inside circuit'],
+  [-0.8, 'first long|gap long|gap rest|ruled none'],
+  [-0.9, 'returns 0 0'],
 ]

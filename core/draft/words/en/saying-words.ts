@@ -101,8 +101,11 @@ export const AGAIN_BEHIND = /^[^.!?\v]{0,60}\b(?:again|once more|one more time)\
 
 /** What a sentence says of some exercises: a kind of them, and how to tell whether an exercise is one. */
 export const SAID_OF_SOME: readonly (readonly [string, RegExp])[] = [
-  ['weight', /\b(?:weights?|dumbbells?|kettlebells?|barbell|bell|bar)\b/],
+  ['weight', /\b(?:weights?|dumbbells?|kettlebells?|barbell|bell|bar|tins?|bottles?)\b/],
+  ['band', /\bbands?\b/],
+  ['rings', /\brings?\b/],
   ['stretch', /\b(?:stretch|stretches|holds?|poses?)\b/],
+  ['floor', /\b(?:floor|mats?|lying)\b/],
   ['seated', /\b(?:seated|sitting|sit|chair)\b/],
   ['standing', /\b(?:standing|stood|stand)\b/],
   ['run', /\bdrills?\b/],
@@ -128,7 +131,7 @@ export const SCHEME_WORDS: readonly (readonly [string, RegExp])[] = [
 
 /** A later round is opened or spoken of, with other numbers than the first. Plain words. */
 export const LATER_ROUND =
-  /\b(?:(?:round|lap|time|go|set|lot) (?:two|three|four|2|3|4)|(?:second|third|fourth|last|final|next|this) (?:round|lap|time|go|one|lot)(?:s|'s)?)\b/
+  /\b(?:(?:round|lap|time|go|set|lot) (?:two|three|four|2|3|4)|(?:second|third|fourth|last|final|next|this) (?:round|lap|time|go|one|lot|set)(?:s|'s)?)\b/
 
 /** The two sides are counted as one number. Plain words. */
 export const IN_TOTAL =
@@ -143,7 +146,16 @@ export const EVERY_MINUTE =
   /\b(?:(?:every|each|on the|of the|of every|of each|top of) minute|emom|minutes? on the minute)\b/
 
 /** Right behind a number: who it is for. Plain words. */
-export const FOR_WHOM = /^(?:if|when|for (?:the|anyone|those|you)|once|should|on a good day)\b/
+export const FOR_WHOM =
+  /^(?:if|when|for (?:the|anyone|anybody|everyone|everybody|those|you|stages?|levels?|groups?|beginners?|new|reds?|blues?|greens?|yellows?|oranges?|whites?|blacks?)|once|should|on a good day|on (?:stages?|levels?)|stages?|levels?)\b/
+
+/** Right in front of a number: who does so many. Plain words. */
+export const WHO_BEFORE =
+  /\b(?:(?:stages?|levels?|groups?) (?:one|two|three|four|five|[a-e]|\d)|reds?|blues?|greens?|yellows?|oranges?|whites?|blacks?|purples?|beginners?|newbies|novices|newcomers|improvers|regulars|old hands|everyone else|everybody else|the rest of you|rest of you|if youre \w+(?: \w+)?|if (?:you|its)(?: \w+){1,4})(?: (?:is|are|it|its|thats|do|does|get|gets|have|has|go|goes|hold|holds|stay|stays|take|takes|make|for|at|on|to|with|up|you|your|youre|just|only)){0,3}$/
+
+/** Between two numbers: the first is taken back in so many words. Plain words. */
+export const PLAINLY_TAKEN_BACK =
+  /\b(?:nah|no no|no wait|no hang on|hang on|no actually|actually no|wait|scrap that|sorry no|no sorry|hmm|no make|make (?:it|that)|no call|call it|no lets|no say|no its|no im|ive changed my mind)\b/
 
 /** Around a time: it is a rest. A name for what is said, and plain words. */
 export const REST_WORDS: readonly (readonly [string, RegExp])[] = [

@@ -1,0 +1,73 @@
+/** The rest between sets, with what speaks for each. */
+import { Answers, asBefore, keyOf, sizeOf, withAmount } from './dose-option.ts'
+import type { DoseCase, DoseOption } from './dose-option.ts'
+import type { DoseHit } from './find-dose-hits.ts'
+import type { Told } from './gather-sayings.ts'
+import { across } from './join-ranges.ts'
+import { OF_LATER_ROUND } from './mark-sayings.ts'
+import type { Speech } from './read-speech.ts'
+import { plainWords } from './split-speech.ts'
+import { REST_WORDS } from './words/en/saying-words.ts'
+
+/** Every time that may be the rest between sets. @param before the answers chosen for the one before @param amount the amount chosen */
+export function restOptions(asked: DoseCase, before: readonly DoseOption[], amount: DoseOption | null): DoseOption[] {
+  const { told, ruled, scheme, speech, near } = asked
+  const answers = new Answers()
+  for (const one of told) {
+    const { restSeconds, workSeconds } = one.saying.hit.dose
+    if (restSeconds) answers.add('restSeconds', restSeconds, { how: 'said', told: one, marks: withAmount(one, amount) })
+    else if (workSeconds)
+      answers.add('restSeconds', workSeconds, {
+        ...{ how: 'from work', told: one },
+        marks: [...withAmount(one, amount), ...restMarks(speech, one)],
+      })
+  }
+  addSpans(asked, answers)
+  const ruledKey = ruled?.restSeconds ? keyOf('restSeconds', ruled.restSeconds) : ''
+  if (ruled?.restSeconds) answers.add('restSeconds', ruled.restSeconds, { how: 'ruled', told: null, marks: ['alone'] })
+  return answers.all(
+    (option) => [
+      sizeOf(option.value),
+      ...asBefore(option, before, scheme),
+      ...(scheme ? [`in ${scheme}`] : []),
+      ...(option.key === ruledKey ? ['ruled', `ruled ${scheme ?? 'alone'}`] : []),
+      ...(near.some(({ restSeconds }) => restSeconds && keyOf('restSeconds', restSeconds) === option.key)
+        ? ['as neighbour']
+        : []),
+    ],
+    ['none', ...(scheme ? [`none in ${scheme}`] : []), ...(ruledKey === '' ? [] : ['none though ruled'])],
+  )
+}
+
+/** "Twenty on, ten off", and in a later round "twenty five on, five off": from five to ten. */
+function addSpans({ told, scheme }: DoseCase, answers: Answers): void {
+  const intervals = told.filter(({ saying: { hit } }) => hit.dose.workSeconds !== null && hit.dose.restSeconds !== null)
+  intervals.forEach((first, at) => {
+    for (const second of intervals.slice(at + 1)) {
+      const [a, b] = [first.saying.hit.dose.restSeconds, second.saying.hit.dose.restSeconds]
+      if (!a || !b || keyOf('restSeconds', a) === keyOf('restSeconds', b)) continue
+      const isLater = second.saying.marks.includes(OF_LATER_ROUND)
+      const marks = [isLater ? 'in a later round' : 'in no later round', scheme ?? 'alone', second.place]
+      answers.add('restSeconds', across(a, b), { how: 'span', told: second, marks })
+    }
+  })
+}
+
+const REST_CHARACTERS = 40
+
+/** What around a time tells of a rest, read once for all exercises that ask. */
+function restMarks(speech: Speech, { saying: { hit } }: Told): readonly string[] {
+  const known = REST_MARKS.get(hit)
+  if (known) return known
+  const { text } = speech
+  const before = plainWords(text.slice(Math.max(0, hit.offset - REST_CHARACTERS), hit.offset))
+  const behind = plainWords(text.slice(hit.offset, hit.end + REST_CHARACTERS))
+  const marks = REST_WORDS.flatMap(([what, pattern]) => [
+    ...(pattern.test(before) ? [`${what} before`] : []),
+    ...(pattern.test(behind) ? [`${what} behind`] : []),
+  ])
+  REST_MARKS.set(hit, marks)
+  return marks
+}
+
+const REST_MARKS = new WeakMap<DoseHit, readonly string[]>()

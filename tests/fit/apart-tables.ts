@@ -1,0 +1,44 @@
+/** Keeps weights that were fitted without some classes, so that other fittings read each class as one that is new. */
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import path from 'node:path'
+import { projectRoot } from '../../server/setup/project-root.ts'
+
+/** Some tables of weights by feature, and for each class by its title which of them has not seen it. */
+export interface ApartTables<Weight> {
+  tables: readonly ReadonlyMap<string, Weight>[]
+  of: Readonly<Record<string, number>>
+}
+
+type Name = 'breaks' | 'cues'
+
+const fileOf = (name: Name): string => path.join(projectRoot(), `.build/fit/${name}-apart.json`)
+
+export function writeApart<Weight>(name: Name, { tables, of }: ApartTables<Weight>): void {
+  mkdirSync(path.dirname(fileOf(name)), { recursive: true })
+  writeFileSync(fileOf(name), JSON.stringify({ tables: tables.map((table) => [...table]), of }))
+}
+
+/**
+ * The table for a title.
+ * @param unseen what a class is read by that is in no list: the tables in use, which have not seen it either, or the first of these, which is as good as those of the others
+ */
+export function readApartTables<Weight>(
+  name: Name,
+  unseen: 'first' | 'in use',
+): (title: string) => ReadonlyMap<string, Weight> | undefined {
+  let known: ApartTables<Weight> | null = null
+  return (title) => {
+    known ??= load<Weight>(name)
+    const at = known.of[title] ?? (unseen === 'first' ? 0 : undefined)
+    return at === undefined ? undefined : known.tables[at]
+  }
+}
+
+function load<Weight>(name: Name): ApartTables<Weight> {
+  if (!existsSync(fileOf(name))) throw new Error(`First run node .build/tests/fit/fit-${name}.js --parts.`)
+  const { tables, of } = JSON.parse(readFileSync(fileOf(name), 'utf8')) as {
+    tables: [string, Weight][][]
+    of: Record<string, number>
+  }
+  return { tables: tables.map((table) => new Map(table)), of }
+}
