@@ -130,7 +130,12 @@ export class DoseOptions {
     const isAmount = amounts.includes(one)
     const gaps = amounts.map(({ saying }) => hit.sentence - saying.hit.sentence)
     const gap = gaps.toSorted((a, b) => Math.abs(a) - Math.abs(b))[0]
-    const marks = [...(isAmount ? ['with amount'] : []), ...(gap === undefined ? [] : [`gap ${gapOf(gap)}`])]
+    const isWhole = isAmount && sets !== null && one.place === 'main'
+    const marks = [
+      ...(isAmount ? ['with amount'] : []),
+      ...(isWhole ? [IN_ONE_PHRASE, `${IN_ONE_PHRASE}, ${sizeOf(sets)}`] : []),
+      ...(gap === undefined ? [] : [`gap ${gapOf(gap)}`]),
+    ]
     const minutes = minutesOf(this.#case.speech, one)
     if (minutes) answers.add('sets', minutes, { how: 'minutes', told: one, marks })
     if (sets) answers.add('sets', sets, { how: 'said', told: one, marks })
@@ -215,6 +220,8 @@ export class DoseOptions {
   }
 }
 
+/** "Three sets of ten", where it is taught. */
+const IN_ONE_PHRASE = 'in one phrase'
 const MANY = 3
 /** Characters. */
 const STEPS_BEFORE = 50
