@@ -20,7 +20,7 @@ const FAVOUR: MarkScores = { comma: -0.2, stop: 0.2 }
 export function likeliestMarks(
   words: readonly PlacedWord[],
   features?: readonly (readonly string[])[],
-  table: BreakTable = TABLE,
+  table: BreakTable = tableInUse(),
 ): Mark[] {
   // best[run] = the best score so far with that many words since the last mark.
   let best: (number | undefined)[] = [undefined, 0]
@@ -58,7 +58,13 @@ function isParted(before: string, word: string): boolean {
 }
 
 const NOTHING: MarkScores = { comma: 0, stop: 0 }
-const TABLE: BreakTable = tableOf(BREAK_WEIGHTS)
+
+/** Built when it is first asked for: most that is read has punctuation. */
+function tableInUse(): BreakTable {
+  return (built ??= tableOf(BREAK_WEIGHTS))
+}
+
+let built: BreakTable | null = null
 
 function tableOf(weights: typeof BREAK_WEIGHTS): BreakTable {
   const table = new Map<string, MarkScores>()
