@@ -58,11 +58,22 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
   const { blocks } = found
   const teachings = found.teachings.map((teaching) => ({
     ...teaching,
-    spans: teaching.spans
+    spans: joined(speech, teaching.spans)
       .filter((span, index) => index === 0 || !isBrief(speech, span))
       .map((span, index) => (index === 0 ? span : endAtRest(speech, span))),
   }))
   return { teachings, blocks, mentioned: findMentioned(namings, teachings), namings }
+}
+
+/** A return right behind another one to the same exercise is that one going on. */
+function joined(speech: Speech, [main, ...returns]: readonly TextSpan[]): TextSpan[] {
+  const turns: TextSpan[] = []
+  for (const { offset, end } of returns) {
+    const last = turns.at(-1)
+    if (last && speech.text.slice(last.end, offset).trim() === '') last.end = end
+    else turns.push({ offset, end })
+  }
+  return main ? [main, ...turns] : turns
 }
 
 /** "Squats were six": a name and a word or two in no time, which nobody works in. */
