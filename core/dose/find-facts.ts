@@ -129,7 +129,7 @@ function isAllowed({ only }: Saying, { kept }: Match): boolean {
     case 'tens':
       return amounts.every((piece) => piece.tag === 'T' || (single(piece) >= 10 && single(piece) % 5 === 0))
     case 'same on both sides':
-      return single(kept['reps'] ?? kept['work'] ?? kept['dist']) === single(kept['sides'])
+      return single(kept['reps'] ?? kept['plural'] ?? kept['work'] ?? kept['dist']) === single(kept['sides'])
     case 'more than one':
       return amounts.every((piece) => (piece.max ?? piece.min ?? 0) > 1 || piece.isFigure === true)
     case 'a range':

@@ -8,7 +8,9 @@ export type MendedToken = Token & { heard?: string }
 
 const NUMBER_WORDS = new Set(Object.keys({ ...ONES, ...TEENS, ...TENS, hundred: 0, dozen: 0 }))
 const COUNTED = /^(?:reps?|sets?|rounds?|breaths?|seconds?|secs?)$/
-const COUNTED_SETS = { one: /^(?:set|rep|round)$/, more: /^(?:sets|reps|rounds)$/ } as const
+const COUNTED_SETS = { one: /^(?:set|rep|round)$/, more: /^(?:sets|sats|reps|rounds)$/ } as const
+/** "Tan raps": the word behind may be a slip itself. */
+const MENDED_REPS = /^(?:raps|wraps|wreps|reps)$/
 const BY_FIRST_WORD = groupedByFirstWord(SLIPS)
 
 /** The tokens with slips replaced; places stay those of the text. */
@@ -51,11 +53,13 @@ function fits(slip: Slip, tokens: readonly Token[], at: number, length: number, 
     case 'between numbers':
       return isNumber(previous) && isNumber(next)
     case 'before figures':
-      return next?.kind === 'number' || (isNumber(next) && isNumber(tokens[at + length + 1]))
+      return next?.kind === 'number' || next?.kind === 'list' || (isNumber(next) && isNumber(tokens[at + length + 1]))
     case 'before sets':
       // "from two to sets of …" stays: a number on both sides makes a range.
       // "Your back starts to round", "to set up" are no amounts: more than one is said in the plural.
       return COUNTED_SETS[slip.meant === 'one' ? 'one' : 'more'].test(next?.text ?? '') && !isNumber(previous)
+    case 'before reps':
+      return MENDED_REPS.test(next?.text ?? '') && !isNumber(previous)
     case 'after sets of':
       return previous?.text === 'of' && /^(?:sets?|rounds?|lots)$/.test(before.at(-2)?.text ?? '') && !isNumber(next)
     case 'after each':
@@ -64,7 +68,10 @@ function fits(slip: Slip, tokens: readonly Token[], at: number, length: number, 
         (previous?.text !== 'a' || isNumber(before.at(-2)))
       )
     case 'next to a time':
-      return isTimeBefore(before) || (isNumber(next) && isTimeSoon(tokens, at + length))
+      return (
+        isTimeBefore(before) ||
+        ((isNumber(next) || (previous?.kind === 'mark' && next?.text === 'for')) && isTimeSoon(tokens, at + length))
+      )
   }
 }
 

@@ -132,6 +132,7 @@ const LISTS = {
 } as const
 
 const REWRITES: readonly Rewrite[] = [
+  rewrite('per cent', () => ({ tag: '%' })),
   rewrite('{n:N} more times', ({ n }) => (n?.max === 1 ? { tag: 'repeatonce' } : null)),
   // no breath that is counted
   rewrite('a breaths =in|between|before|then|after', () => ({ tag: 'breather' })),
@@ -139,6 +140,7 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('between|from {a:N} and|to {b:N}', rangeOf),
   rewrite('{a:N} up? to|or|- {b:N} !:', rangeOf),
   rewrite('{a:N} , or? up to {b:N}', rangeOf),
+  rewrite('{a:N} or|to maybe|perhaps|even|possibly {b:N}', rangeOf),
   rewrite('{a:N} {b:N} =reps', rangeOf),
   rewrite('{n:N} +', (kept) => open(kept, 'up')),
   rewrite('{n:N} {unit:<time>} and a? half', (kept) => scaled(kept, 'T', 0.5)),
@@ -147,6 +149,10 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('{n:N} {unit:<time>} and a quarter', (kept) => scaled(kept, 'T', 0.25)),
   rewrite('a? minute and a quarter', () => time(75, 75, 60)),
   rewrite('a? minute and a half', () => time(90, 90, 60)),
+  rewrite('a? minute and {n:N} quarters', ({ n }) => (n?.min === 3 ? time(105, 105, 60) : null)),
+  rewrite('{n:N} minutes and {q:N} quarters', ({ n, q }) =>
+    q?.min === 3 && n?.min != null && n.min === n.max ? time(n.min * 60 + 45, n.min * 60 + 45, 60) : null,
+  ),
   rewrite('a|one minute {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
   rewrite('{n:N} minutes|minute|min|mins and? {s:N} seconds|secs|sec|s? !<counted>', minuteAnd),
   rewrite('{n:N} full|whole|good|solid|quick|long|short|easy|hard|little|big {unit:<time>}', (kept) =>
@@ -164,6 +170,11 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('~every|the|per|of|each {unit:minute} =off|rest|break|between|each|on', (kept) => part(kept, 1)),
   rewrite('a? slow? count of {n:N}', (kept) => scaled(kept, 'T', 0)),
   rewrite('{n:N} slow? counts|count', (kept) => scaled(kept, 'T', 0)),
+  rewrite('{n:N} {unit:<distance>} and a half', (kept) => scaled(kept, 'D', 0.5)),
+  rewrite('a {unit:kilometre|kilometer|mile} and a half', ({ unit }) => {
+    const metres = rounded(1.5 * unitScale(unit))
+    return { tag: 'D', min: metres, max: metres, scale: unitScale(unit) }
+  }),
   rewrite('{n:N} {unit:<distance>}', (kept) => scaled(kept, 'D', 0)),
   rewrite('between|from {a:T} and|to {b:T}', rangeOf),
   rewrite('{a:T} up? to|or|- {b:T}', rangeOf),
@@ -172,6 +183,7 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('<most> a? {n:N|T|D}', (kept) => open(kept, 'down')),
   rewrite('{n:N|T|D} or more|longer|minimum|plus', (kept) => open(kept, 'up')),
   rewrite('{n:N|T|D} plus|minimum', (kept) => open(kept, 'up')),
+  rewrite('{n:N|T|D} at least $', (kept) => open(kept, 'up')),
   rewrite('{n:N|T|D} or less|fewer|under', (kept) => open(kept, 'down')),
   rewrite('{n:N|T|D} at most|max|maximum|tops', (kept) => open(kept, 'down')),
   rewrite('{n:N|T|D} max|maximum|tops', (kept) => open(kept, 'down')),

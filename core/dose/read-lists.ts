@@ -15,8 +15,9 @@ export function listPieces(pieces: readonly Piece[]): Piece[] {
     const joined = run && joinedRun(run.numbers, pieces[at + run.length], run.isBare, isNamed)
     const piece = pieces[at]
     if (!piece) break
-    result.push(joined ?? piece)
-    at += joined && run ? run.length : 1
+    const apart = run && isSpokenTempo(run) ? pieces.slice(at, at + run.length) : [piece]
+    result.push(...(joined ? [joined] : apart))
+    at += joined && run ? run.length : apart.length
   }
   return result
 }
@@ -42,6 +43,7 @@ function runAt(pieces: readonly Piece[], at: number, separator: RegExp): Run | n
     const next = pieces[at + length + skip]
     if (!next || !isSingle(next)) break
     // "7-8, 3 times" is a range and another number.
+    if (skip > 0 && isSpokenTempo({ numbers, isBare })) break
     const isDash = pieces[at + length]?.tag === '-'
     if (isDashed !== null && isDash !== isDashed) break
     isDashed = isDash
@@ -50,6 +52,11 @@ function runAt(pieces: readonly Piece[], at: number, separator: RegExp): Run | n
     length += skip + 1
   }
   return { numbers, length, isBare }
+}
+
+/** "two zero two zero": its numbers stay apart. */
+function isSpokenTempo({ numbers, isBare }: Pick<Run, 'numbers' | 'isBare'>): boolean {
+  return isBare && numbers.length >= 3
 }
 
 function isSingle(piece: Piece): boolean {
@@ -81,6 +88,5 @@ function joinedRun(
   if (steps.every((step) => step === 1) || steps.every((step) => step === -1)) return { tag: 'C', values, ...place }
   // "nine, ten and twelve" is counting on, with some left unsaid
   if (steps.every((step) => step > 0) && steps.includes(1) && !first.isFigure) return { tag: 'C', values, ...place }
-  // "two zero two zero" is a spoken tempo, not a list: its numbers stay apart.
   return isBare ? null : { tag: 'L', values, ...place }
 }

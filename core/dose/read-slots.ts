@@ -84,7 +84,8 @@ const READ: Readonly<Record<string, Reader>> = {
         (name) => kept[name]?.values ?? kept[name]?.min ?? [],
       ),
     ),
-  climb: (slots, piece) => listed(slots, steps(piece.min === piece.max ? 1 : (piece.min ?? 1), piece.max ?? 1)),
+  climb: (slots, piece, kept) =>
+    listed(slots, steps(piece.min === piece.max ? 1 : (piece.min ?? 1), piece.max ?? 1, kept['step']?.min ?? 1)),
   from: (slots, piece, kept) => listed(slots, steps(piece.min ?? 1, kept['to']?.min ?? 1)),
   bareSets: (slots, piece) => (slots.sets = rangeOf(piece)),
   bareReps: (slots, piece) => Object.assign(slots, { reps: rangeOf(piece), bare: true }),
@@ -99,7 +100,11 @@ const READ: Readonly<Record<string, Reader>> = {
     slots.work = { min: least?.min == null ? null : least.min * factor, max: piece.max ?? null }
   },
   repsMost: (slots, piece, kept) => (slots.reps = { min: kept['repsLeast']?.min ?? null, max: piece.max ?? null }),
-  workTo: (slots, piece) => (slots.work = { min: slots.work?.min ?? null, max: piece.max ?? null }),
+  workTo: (slots, piece, kept) => {
+    const scale = piece.tag === 'N' ? (kept['work']?.scale ?? 1) : 1
+    slots.work = { min: slots.work?.min ?? null, max: (piece.max ?? 0) * scale }
+  },
+  secondsUp: (slots, piece) => (slots.work = { min: null, max: piece.max ?? null }),
   workUp: (slots, piece) => (slots.work = { min: null, max: piece.max ?? null }),
   holdUp: (slots, piece) => (slots.hold = { min: null, max: piece.max ?? null }),
   repsTo: (slots, piece) => (slots.reps = { min: leastOf(slots.reps), max: piece.max ?? null }),
@@ -171,9 +176,12 @@ function leastOf(reps: Slots['reps']): number | null {
   return reps === undefined || reps === 'max' ? null : reps.min
 }
 
-function steps(from: number, to: number): number[] {
-  const step = from <= to ? 1 : -1
-  return Array.from({ length: Math.min(Math.abs(to - from), 99) + 1 }, (_, index) => from + step * index)
+function steps(from: number, to: number, by = 1): number[] {
+  const step = from <= to ? by : -by
+  return Array.from(
+    { length: Math.min(Math.floor(Math.abs(to - from) / by), 99) + 1 },
+    (_, index) => from + step * index,
+  )
 }
 
 function phase(slots: Slots, name: 'down' | 'pause' | 'up' | 'top', piece: Piece): void {

@@ -124,7 +124,7 @@ describe('adding a class', () => {
     await choose(page, sample('small-class.mp4'), sample('steady-and-strong.mp4'))
     await page.getByLabel('What steady-and-strong.mp4 is').selectOption('camera')
     await page.getByRole('button', { name: 'Send these files' }).click()
-    await expect.poll(() => page.getByText('All of it is here.').count(), { timeout: 20_000 }).toBe(2)
+    await expect.poll(() => page.getByText('All of it is here.').count(), { timeout: 60_000 }).toBe(2)
     const recordings = await running.studio.store.recordings.list()
     expect(recordings).toHaveLength(1)
     const files = await running.studio.store.media.list(recordings[0]?.id ?? '')

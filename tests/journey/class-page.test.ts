@@ -34,7 +34,7 @@ interface Visit {
 
 async function visit(address: string, options: BrowserContextOptions = {}): Promise<Visit> {
   const context = await browser.newContext(options)
-  context.setDefaultTimeout(8000)
+  context.setDefaultTimeout(30_000)
   return visitIn(await context.newPage(), address)
 }
 
@@ -262,7 +262,7 @@ describe('film and words', () => {
 describe('two tabs on one class', () => {
   it('see each other, and lose nothing that is being typed', async () => {
     const context = await browser.newContext()
-    context.setDefaultTimeout(8000)
+    context.setDefaultTimeout(30_000)
     const { page: one } = await visitIn(await context.newPage(), `/recordings/${id}`)
     const { page: two } = await visitIn(await context.newPage(), `/recordings/${id}`)
     // typed in the one, while the other writes elsewhere
@@ -292,7 +292,7 @@ describe('two tabs on one class', () => {
 
   it.each(['', '/checks'])('a change while the page is on its way is shown (page "%s")', async (page) => {
     const context = await browser.newContext()
-    context.setDefaultTimeout(8000)
+    context.setDefaultTimeout(30_000)
     const { page: other } = await visitIn(await context.newPage(), `/recordings/${id}`)
     const late = await context.newPage()
     await late.route(/\/events\?/, async (route) => {
@@ -413,12 +413,12 @@ describe('without a transcript', () => {
     ]
     id = await addDemoClass(door.door, { words: null, islands })
     const context = await browser.newContext()
-    context.setDefaultTimeout(8000)
+    context.setDefaultTimeout(30_000)
     const { page, errors } = await visitIn(await context.newPage(), `/recordings/${id}`)
     await page.locator('#film').evaluate((film: HTMLVideoElement) => (film.muted = true))
     await page.getByRole('button', { name: 'Type what is said' }).click()
     // it plays the stretch and stops at its end by itself
-    await expect.poll(() => filmTime(page), { timeout: 10_000 }).toBeGreaterThan(2.1)
+    await expect.poll(() => filmTime(page), { timeout: 30_000 }).toBeGreaterThan(2.1)
     await expect.poll(() => page.locator('#film').evaluate((film: HTMLVideoElement) => film.paused)).toBe(true)
     expect(await filmTime(page)).toBeLessThan(3)
     await page.keyboard.type('Hello everyone.')
@@ -503,11 +503,11 @@ it('draws the wave piece by piece while the film is looked through; a press on i
     })
   await expect.poll(known).toBe('0')
   await grow(growingWaveKey(id, media?.id ?? ''), 468)
-  await expect.poll(known, { timeout: 8000 }).toBe('468')
+  await expect.poll(known, { timeout: 30_000 }).toBe('468')
   expect(await drawn()).toBeCloseTo(0.25, 1)
   expect(await wave.getAttribute('aria-label')).toMatch(/known up to 1:57$/)
   await grow(peaksKey(id, media?.id ?? '', WAVE_ZOOM), 1872)
-  await expect.poll(known, { timeout: 8000 }).toBe('whole')
+  await expect.poll(known, { timeout: 30_000 }).toBe('whole')
   expect(await drawn()).toBeGreaterThan(0.98)
   await wave.click({ position: { x: ((await wave.boundingBox())?.width ?? 0) / 2, y: 20 } })
   await expect.poll(() => filmTime(page)).toBeCloseTo(234, -1)

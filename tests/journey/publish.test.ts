@@ -71,7 +71,7 @@ describe('publishing, in this order', () => {
     // the page follows the work by itself
     await group(page, 'Already in the library (8)').waitFor({ timeout: 120_000 })
     await expect
-      .poll(() => page.locator('#publishing').innerText(), { timeout: 20_000 })
+      .poll(() => page.locator('#publishing').innerText(), { timeout: 60_000 })
       .toContain('Last time: 8 lessons')
     expect(await group(page, 'Held back (1)').count()).toBe(1)
     // the figures above follow, too

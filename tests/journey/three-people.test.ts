@@ -89,7 +89,7 @@ interface Person {
 /** A browser of one's own, as another person at another desk has. */
 async function enter(address: string, viewport = { width: 1280, height: 900 }): Promise<Person> {
   const context = await browser.newContext({ viewport })
-  context.setDefaultTimeout(20_000)
+  context.setDefaultTimeout(30_000)
   const page = await context.newPage()
   page.on('console', (message) => (message.type() === 'error' ? errors.push(message.text()) : undefined))
   page.on('pageerror', (error) => errors.push(error.message))

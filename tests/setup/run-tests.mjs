@@ -1,9 +1,11 @@
 // Runs the checks and the tests, and closes with one line of counts.
 // `--only check|quick|real|soak` runs a part; `--only bench [--quick] [name …]` measures.
 // Under CI a skipped test fails the run, unless it names outside data.
-import { spawnSync } from 'node:child_process'
+import { spawn } from 'node:child_process'
+import { once } from 'node:events'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
 import path from 'node:path'
+import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
@@ -13,67 +15,28 @@ const only = process.argv.includes('--only') ? process.argv[process.argv.indexOf
 const { ensureFfmpeg, ensureBrowser, ensurePostgres } = await import('../../.build/server/setup/ensure-tools.js')
 const say = (text) => process.stderr.write(text)
 
-/** The parts, in order. A vitest part lists its projects. */
-const CHECKS = [
-  ['types', [bin('typescript', 'bin/tsc'), '-b']],
-  [
-    'lint',
-    [
-      bin('eslint', 'bin/eslint.js'),
-      '--config',
-      'tests/setup/eslint.config.mjs',
-      '--max-warnings',
-      '0',
-      'shared',
-      'core',
-      'server',
-      'views',
-      'tests',
-    ],
-  ],
-  [
-    'format',
-    [
-      bin('prettier', 'bin/prettier.cjs'),
-      '--check',
-      '--log-level',
-      'warn',
-      'shared',
-      'core',
-      'server',
-      'views',
-      'tests',
-    ],
-  ],
-]
-const QUICK = ['architecture', 'unit', 'conformance']
-const REAL = ['contract', 'media', 'journey', 'crash']
+const CODE = ['shared', 'core', 'server', 'views', 'tests']
+const LINT_SETUP = ['--config', 'tests/setup/eslint.config.mjs', '--max-warnings', '0']
+const TYPES = [bin('typescript', 'bin/tsc'), '-b']
+const LINT = [bin('eslint', 'bin/eslint.js'), ...LINT_SETUP, ...CODE]
+const FORMAT = [bin('prettier', 'bin/prettier.cjs'), '--check', '--log-level', 'warn', ...CODE]
 
 const counts = { passed: 0, failed: 0, skipped: 0 }
 const failures = []
+const has = (...parts) => parts.includes(only)
 
-if (only === 'all' || only === 'check') runChecks()
-if (only === 'check') runProjects('architecture', ['architecture'])
-if (only === 'all' || only === 'quick')
-  await withTools(async () => {
-    // a few read what they wrote with ffprobe
-    await ensureFfmpeg(say)
-    runProjects('quick', QUICK)
-  })
-if (only === 'all' || only === 'real' || only === 'soak')
-  await withTools(async () => {
-    const ffmpeg = await ensureFfmpeg(say)
-    const browser = ensureBrowser(say)
-    const postgres = ensurePostgres(say)
-    say(`ffmpeg ${ffmpeg.version}, browser ${browser}, PostgreSQL ${postgres}\n`)
-    process.env.REPSLATE_CHROMIUM = browser
-    if (only === 'soak') process.env.REPSLATE_SOAK = '1'
-    runProjects('real', REAL)
-  })
+// What needs no processor of its own runs beside what does: a browser test mostly waits, a media test mostly computes.
+if (has('all', 'check')) await runNode('types', TYPES)
+await Promise.all([
+  has('all', 'check') && runNode('lint', LINT).then(() => runNode('format', FORMAT)),
+  has('check') && runProjects('architecture', ['architecture']),
+  has('all', 'quick') && withTools(runQuick),
+])
+if (has('all', 'real', 'soak')) await withTools(runReal)
 if (only === 'bench') {
   const words = process.argv.slice(process.argv.indexOf('--only') + 2)
-  runNode('build', [bin('typescript', 'bin/tsc'), '-b', 'tests'])
-  if (counts.failed === 0) runNode('bench', ['.build/tests/bench/run-bench.js', ...words])
+  await runNode('build', [...TYPES, 'tests'])
+  if (counts.failed === 0) await runNode('bench', ['.build/tests/bench/run-bench.js', ...words])
 }
 
 for (const failure of failures) say(`FAILED ${failure}\n`)
@@ -90,21 +53,44 @@ async function withTools(run) {
   }
 }
 
-function runChecks() {
-  for (const [name, args] of CHECKS) runNode(name, args)
+async function runQuick() {
+  // a few read what they wrote with ffprobe
+  await ensureFfmpeg(say)
+  await runProjects('quick', ['architecture', 'unit', 'conformance'])
 }
 
-function runNode(name, args) {
+async function runReal() {
+  const ffmpeg = await ensureFfmpeg(say)
+  const browser = ensureBrowser(say)
+  const postgres = ensurePostgres(say)
+  say(`ffmpeg ${ffmpeg.version}, browser ${browser}, PostgreSQL ${postgres}\n`)
+  process.env.REPSLATE_CHROMIUM = browser
+  if (only === 'soak') process.env.REPSLATE_SOAK = '1'
+  await Promise.all([runProjects('media', ['contract', 'media']), runProjects('browser', ['journey', 'crash'])])
+}
+
+async function runNode(name, args) {
   say(`${name} …\n`)
-  const run = spawnSync(process.execPath, args, { cwd: root, stdio: 'inherit' })
-  if (run.status === 0) counts.passed += 1
+  if ((await run(name, args)) === 0) counts.passed += 1
   else {
     counts.failed += 1
     failures.push(name)
   }
 }
 
-function runProjects(name, projects) {
+/** A process whose lines are shown as they come, each behind the name of its part. @returns its exit code, or null */
+async function run(name, args) {
+  const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] })
+  const ended = once(child, 'close')
+  for (const [from, to] of [
+    [child.stdout, process.stdout],
+    [child.stderr, process.stderr],
+  ])
+    createInterface({ input: from }).on('line', (line) => to.write(`${name} | ${line}\n`))
+  return (await ended)[0]
+}
+
+async function runProjects(name, projects) {
   const report = path.join(root, '.build', `tests-${name}.json`)
   mkdirSync(path.dirname(report), { recursive: true })
   rmSync(report, { force: true })
@@ -118,8 +104,7 @@ function runProjects(name, projects) {
     `--outputFile.json=${report}`,
     ...projects.flatMap((project) => ['--project', project]),
   ]
-  const run = spawnSync(process.execPath, args, { cwd: root, stdio: 'inherit' })
-  addCounts(name, report, run.status)
+  addCounts(name, report, await run(name, args))
 }
 
 function addCounts(name, report, status) {

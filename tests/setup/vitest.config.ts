@@ -17,6 +17,7 @@ const project = (name: string, folders: string[], testTimeout: number, oneAtATim
     setupFiles: ['tests/setup/no-stray-output.ts'],
     testTimeout,
     hookTimeout: testTimeout,
+    expect: { poll: { timeout: 20_000 } },
     fileParallelism: !oneAtATime,
     maxWorkers: oneAtATime ? 1 : WORKERS,
   },
@@ -31,7 +32,8 @@ export default defineConfig({
       project('unit', ['core', 'shared', 'server', 'views'], 20_000),
       project('conformance', ['conformance'], 60_000),
       project('contract', ['contract'], 60_000),
-      project('media', ['media'], 240_000),
+      // beside the browser's tests (run-tests.mjs)
+      project('media', ['media'], 240_000, true),
       project('journey', ['journey'], 240_000, true),
       project('crash', ['crash'], 240_000, true),
     ],

@@ -167,6 +167,11 @@ export const MANNER_LISTS = {
     'of your best',
     'of your one reps max',
     'of one reps max',
+    'of maximal',
+    'of your one reps maximum',
+    'of what you can lift',
+    'of your heaviest',
+    'of max effort',
   ],
   colour: [
     'red',
@@ -239,6 +244,10 @@ export const MANNER_LISTS = {
     'through the day',
     'throughout the day',
   ],
+  weekday:
+    'monday tuesday wednesday thursday friday saturday sunday mondays tuesdays wednesdays thursdays fridays saturdays sundays'.split(
+      ' ',
+    ),
   /** After one of these a number takes the place of the one before. */
   fix: [
     'sorry',
@@ -264,6 +273,27 @@ export const MANNER_LISTS = {
     'change that to',
     'not that',
     'better make it',
+  ],
+  /** How the side that needs more is called. */
+  lesser: [
+    'weaker',
+    'weak',
+    'bad',
+    'tighter',
+    'tight',
+    'stiff',
+    'stiffer',
+    'affected',
+    'operated',
+    'sore',
+    'lazy',
+    'lazier',
+    'slower',
+    'injured',
+    'weakest',
+    'worse',
+    'non dominant',
+    'nondominant',
   ],
   /** Between "do not do" and its number. */
   notMuch: [

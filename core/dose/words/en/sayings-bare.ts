@@ -14,7 +14,7 @@ const LEVELS = {
 
 /** Words that stand between the one and the other. */
 const LINK =
-  'do|go_for|take|try|for|it_is|its|is|you_do|its_more_like|thats|make_it|get|stick_to|stay_at|can_do|people|folk'
+  'do|go_for|go_to|stop_at|finish_at|aim_for|take|try|for|it_is|its|is|you_do|its_more_like|thats|make_it|get|stick_to|stay_at|can_do|people|folk'
 
 export const BARE_SAYINGS: readonly Saying[] = [
   ...Object.entries(LEVELS).flatMap(([level, phrases]): Saying[] => [
@@ -34,6 +34,8 @@ export const BARE_SAYINGS: readonly Saying[] = [
   { says: '{reps:N} steps|paces =·' },
   { says: '<do> {reps:N} $', only: 'two or more' },
   { says: '<do> {reps:N} good|slow|full|clean|controlled|nice|smooth|steady|big|really .. ,|$|.' },
+  { says: '<do> {reps:N} instead|there|like_that|from_there $', only: 'two or more' },
+  { says: '<do> {reps:N} for me|us|now|today|starters', only: 'two or more' },
   { says: '{reps:N} is|are plenty|enough|fine|loads|good' },
   { says: '{reps:N} will|ll|should do|be it|enough|plenty?' },
   { says: '~in|at|number|on|than|the|of {reps:N} =·', weak: true },

@@ -13,7 +13,12 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: '{total:T} <emom>', means: { scheme: 'emom' } },
   { says: '<emom> for|x? {sets:N} minutes|rounds|sets? !reps|<moves>', means: { scheme: 'emom' } },
   { says: '<emom>', means: { scheme: 'emom' } },
-  { says: 'every {every:T} ,? for {sets:N} sets|rounds|times', means: { scheme: 'emom' } },
+  { says: 'every {every:T} ,|x|for|times|by? x|for? {sets:N} sets|rounds|times', means: { scheme: 'emom' } },
+  {
+    says: '{reps:N} .. every {every:T} ,|x|for|times|by? x|for? {sets:N} sets|rounds|times',
+    means: { scheme: 'emom' },
+  },
+  { says: '{sets:N} x|sets|rounds|times ,? .. every {every:T} $', means: { scheme: 'emom' } },
   { says: 'every {every:T} ,? for {total:T}', means: { scheme: 'emom' } },
   { says: '{sets:N} <kind>? sets|rounds ,? starting|going|one? every {every:T}', means: { scheme: 'emom' } },
   { says: '^ every {every:T} ,? =N|do', means: { scheme: 'emom' } },
@@ -30,6 +35,9 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: 'in {work:T} ,? do? <amrap>', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'how many .. in {work:T}', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'last|final sets? amrap', means: { effort: 'last set to failure' } },
+  { says: 'as many .. as you|possible .. in|inside|within {work:T}', means: { scheme: 'amrap', reps: 'max' } },
+  { says: 'in {work:T} ,? .. as many .. as you|possible can|manage?', means: { scheme: 'amrap', reps: 'max' } },
+  { says: '{work:T} ,|to|for? .. as many .. as you|possible can|manage?', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'amrap', means: { scheme: 'amrap', reps: 'max' } },
   { says: '<amrap>', means: { reps: 'max' } },
   // ladders and lists
@@ -37,6 +45,8 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: 'ladder|pyramid|ladders|pyramids ,? .. {list:L|C|M}', means: { scheme: 'ladder' } },
   { says: '{list:L|C} .. ladder|pyramid', means: { scheme: 'ladder' } },
   { says: 'ladder|pyramid|countdown .. from? {from:N} down? to {to:N}', means: { scheme: 'ladder' } },
+  { says: 'ladder|pyramid ,? .. in {step:P} .. {climb:N}', only: 'two or more', means: { scheme: 'ladder' } },
+  { says: 'ladder|pyramid ,? .. {climb:N} .. in {step:P}', only: 'two or more', means: { scheme: 'ladder' } },
   { says: 'ladder|pyramid .. from? {climb:N}', only: 'two or more', means: { scheme: 'ladder' } },
   { says: '{climb:N} ladder|pyramid', means: { scheme: 'ladder' } },
   { says: '{from:N} down|back to {to:N} reps? ladder|pyramid?', only: 'falling', means: { scheme: 'ladder' } },
@@ -62,7 +72,11 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: '{work:N|T} / {rest:N|T} !position|stretch', only: 'tens', means: { scheme: 'interval' } },
   { says: '{work:N|T} on ,|/|and|then? {rest:N|T} off|rest', means: { scheme: 'interval' } },
   {
-    says: '{work:N|T} of? work|working|hard|fast|quick|sprint|sprinting|effort|go|moving|strong|all_out ,|/|and|then? then? with? {rest:N|T} of? rest|off|easy|recovery|recover|slow|walk|jog|light|gentle|steady|resting',
+    says: '{work:N|T} of? work|working|hard|fast|quick|quickly|sprint|sprinting|effort|go|moving|strong|all_out|flat_out|max|max_effort|brisk|briskly ,|/|and|then? then? with? {rest:N|T} of? rest|off|easy|recovery|recover|slow|walk|jog|light|gentle|steady|resting',
+    means: { scheme: 'interval' },
+  },
+  {
+    says: 'walk|run|jog|row|ride|cycle|swim|pedal|march|skip|sprint briskly|hard|fast|quickly|quick|strongly|flat_out|steady|steadily? for {work:N|T} ,|and|then? and|then? stroll|walk|jog|amble|ease|easy|recover|rest|paddle|drift|spin|slow .. for? {rest:N|T}',
     means: { scheme: 'interval' },
   },
   {
@@ -76,7 +90,12 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: 'N stations', means: { scheme: 'circuit' } },
   { says: 'circuit .. of N stations|exercises|moves', means: { scheme: 'circuit' } },
   { says: 'N moves|exercises|movements back_to_back', means: { scheme: 'superset' } },
-  { says: '{sets:N} times? round|around .. circuit', means: { scheme: 'circuit' } },
+  { says: '{sets:N} times? round|around|through .. circuit', means: { scheme: 'circuit' } },
+  {
+    says: 'round|around|through|repeat|do the|this|that|whole .. circuit .. {sets:N} times',
+    means: { scheme: 'circuit' },
+  },
+  { says: 'circuit ,? {sets:N} times|rounds|laps through|round?', means: { scheme: 'circuit' } },
   { says: 'circuit|circuits', means: { scheme: 'circuit' } },
   { says: 'interval|intervals', means: { scheme: 'interval' } },
 ]

@@ -1,6 +1,8 @@
 /** How heavy, how hard, how often, how to progress, on which side, for whom, and doses left open on purpose. */
 import type { Saying } from './sayings.ts'
 
+const ONE_SIDE_MORE = 'One side gets more than the other; write this out.'
+
 export const PROGRESS_SAYINGS: readonly Saying[] = [
   // notes in quotes, as our own writing puts them
   { says: 'load {load:Q}' },
@@ -29,6 +31,30 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   // the number called by that name, which is else a label
   { says: '{reps:N} is|are the|your|our|todays|my magic|lucky? number' },
   { says: 'the|your|our|my|todays magic|lucky|target? number .. is {reps:N} !sets|rounds' },
+  { says: '{work:T} on_the_clock ,? .. ,? .. <amrap>', means: { scheme: 'amrap', reps: 'max' } },
+  // more for one side than for the other
+  ...['sets', 'reps'].flatMap((unit): Saying[] =>
+    (['N', 'a|an|another|one'] as const).flatMap((count): Saying[] => {
+      const kept = count === 'N' ? `{${unit}:N}` : count
+      const means = count === 'N' ? {} : { [unit]: { min: 1, max: 1 } }
+      const doubt = ONE_SIDE_MORE
+      return [
+        { says: `${kept} extra|additional|more|bonus|further ${unit} ,? .. <lesser> <limb>|one`, means, doubt },
+        { says: `${kept} ${unit} .. <lesser> <limb>|one extra|more`, means, doubt },
+        ...(unit === 'reps' && count === 'N'
+          ? [{ says: `${kept} extra|additional|more on|for .. <lesser> <limb>|one`, means, doubt }]
+          : []),
+        {
+          says: `<lesser> <limb>|one .. gets|get|has|does|needs|do|with? ${kept} extra|additional|more ${unit}?`,
+          means,
+          doubt,
+        },
+        { says: `give|do|add .. <lesser> <limb>|one ${kept} extra|additional|more ${unit}?`, means, doubt },
+      ]
+    }),
+  ),
+  // a list that falls or climbs is a ladder, though it sounds like counting
+  { says: 'ladder|pyramid|ladders|pyramids ,? .. ,? {list:C}', means: { scheme: 'ladder' } },
   // rounds by the clock, as boxers count them
   { says: '{work:T} rounds ,? and|with? .. {rest:T} to|of|off? breathe|rest|recover|off|recovery|between|in_between' },
   // as much as each can
@@ -45,6 +71,10 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   },
   {
     says: 'start|begin|starting|beginning at|with|from|on|off .. {work:T} .. build|work|go {workTo:T}',
+    words: 'progression',
+  },
+  {
+    says: 'start|begin|starting|beginning at|with|from|on|off .. {work:T} ,|and|then? ,|and|then? ... ,? build|building|work|working|go|creep|progress up? to|towards? {workTo:T|N} !reps|sets',
     words: 'progression',
   },
   {
@@ -83,7 +113,27 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   // steps from week to week
   { says: 'add|adding|put_on N kg|lb', words: 'progression', clause: true },
   {
-    says: 'add|adding|plus|put_on .. N|a|one|some reps|breaths .. each|every|per|a week|session|time|day|fortnight .. until|till|up you? reach|get_to|hit|are_at|can_do|to {repsTo:N} reps?',
+    says: 'add|adding|put|put_on T .. each|every|per|a week|session|time|day|workout|fortnight|month ,? until|till|up you? reach|get_to|hit|are_at|can_do|can_manage|to {secondsUp:N} $',
+    words: 'progression',
+    clause: true,
+  },
+  ...(['reps', 'work', 'hold'] as const).flatMap((unit): Saying[] => {
+    const aim =
+      unit === 'reps'
+        ? 'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make {repsTo:N} reps?'
+        : unit === 'work'
+          ? 'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make a|the|full? {workUp:T}'
+          : 'can_hold|are_holding|hold|reach|get_to .. {holdUp:T|N} hold?'
+    return [
+      {
+        says: `add|adding|plus|put|put_on|tack_on .. N|T|a|one|another|some .. each|every|per|a week|session|time|day|workout|fortnight|month ,? .. until|till|up|and? you|youre|your|it? ${aim}`,
+        words: 'progression',
+        clause: true,
+      },
+    ]
+  }),
+  {
+    says: 'add|adding|plus|put_on|put .. N|a|one|another|some reps|breaths .. each|every|per|a week|session|time|day|fortnight .. until|till|up you? reach|get_to|hit|are_at|can_do|to {repsTo:N} reps?',
     words: 'progression',
     clause: true,
   },
@@ -93,6 +143,11 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     clause: true,
   },
   { says: 'each|every week|session|time|workout .. add|increase|go_up|try ...', words: 'progression', clause: true },
+  {
+    says: 'when|once|if ... easy|easier|comfortable|light ,? ... add|increase|go_up|move_up',
+    words: 'progression',
+    clause: true,
+  },
   {
     says: 'when|once ... add|increase|go_up|move_up|move_on|progress|go_heavier|heavier|add_weight',
     words: 'progression',
@@ -129,22 +184,40 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   { says: 'at|in your own pace|time|breath|speed', words: 'open', clause: true },
   { says: 'for as long as ...', words: 'open', clause: true },
   { says: 'hold|stay|do|keep|carry|breathe .. for a while|bit', words: 'open', doubt: 'No number was said.' },
+  {
+    says: 'do|have|give|take .. several|some|a_few of these|those|them|this',
+    words: 'open',
+    doubt: 'No number was said.',
+  },
   { says: 'however|whatever long|many ...', words: 'open', clause: true },
 ]
 
 export const MANNER_SAYINGS: readonly Saying[] = [
   // the last set, and going to the end
+  {
+    says: 'take|taking|push|with|do the|your last|final|first|second|third|fourth|fifth sets|one|round .. to|until failure|the_limit|exhaustion|fail',
+    means: { effort: 'last set to failure' },
+  },
+  {
+    says: 'last|final sets|one|round .. to|until|till failure|exhaustion|you_fail',
+    means: { effort: 'last set to failure' },
+  },
   { says: 'last|final sets to|until failure', means: { effort: 'last set to failure' } },
+  { says: 'last|final sets ... ... ,? .. to failure', means: { effort: 'last set to failure' } },
   { says: 'last|final sets .. failure|amrap|max|all_out', means: { effort: 'last set to failure' } },
   {
     says: 'until|till|when you cant|cannot|can_not|no_longer|can_no_longer|fail .. reps|form|one|more|another|technique ..',
     means: { reps: 'max', effort: 'until form fails' },
   },
   {
-    says: 'until|till .. form|technique breaks|goes|fails|slips|drops ..',
+    says: 'until|till .. form|technique breaks|goes|fails|slips|drops|starts|begins|suffers|wobbles|falls ..',
     means: { reps: 'max', effort: 'until form fails' },
   },
+  { says: 'until|till you lose .. form|control|technique', means: { reps: 'max', effort: 'until form fails' } },
   // effort
+  { says: 'keep|make it|this|these moderate|vigorous|light|steady|easy', words: 'effort' },
+  { says: 'hold|have|keep a? .. conversation', means: { effort: 'moderate' } },
+  { says: 'words at a times', means: { effort: 'vigorous' } },
   { says: 'rpe of|at|around|:|about? {rpe:N} out_of_ten?' },
   { says: '{rpe:N} rpe' },
   { says: '{rpe:N} out of {ten:N} effort?', only: 'out of ten' },
@@ -192,6 +265,8 @@ export const MANNER_SAYINGS: readonly Saying[] = [
   { says: 'on {perWeek:N} days <week>?' },
   { says: '{perDay:N} times|x|sessions <day>' },
   { says: 'never|not N days in_a_row|running', weak: true },
+  { says: 'do|doing .. on? <weekday> ,|and? and? <weekday>? ,|and? and? <weekday>', words: 'frequency' },
+  { says: '^ on? <weekday> ,|and? and? <weekday>? ,|and? and? <weekday> $', words: 'frequency' },
   { says: 'every other|second day', means: { frequency: 'every other day' } },
   { says: 'on? alternate days', means: { frequency: 'every other day' } },
   { says: 'most|almost_every days|day|of_the_week', means: { frequency: 'most days' } },

@@ -59,6 +59,7 @@ export const REST_SAYINGS: readonly Saying[] = [
   { says: `{rest:T|N} .. rest|break|breather|recovery|off|pause ,? ${BETWEEN}` },
   { says: `{rest:T} ${BETWEEN}` },
   { says: `rest|break ${BETWEEN} ,|is|of|for? {rest:T|N}` },
+  { says: `${BETWEEN} ,? .. have|get|take|rest|sit|walk .. {rest:T}` },
   { says: `${BETWEEN} ,|is|of|for|rest|take? rest|take|have? for? {rest:T} rest|off?` },
   { says: 'rest|recover|recovery|break|breather .. for|of|is|:|=? {rest:T}' },
   {

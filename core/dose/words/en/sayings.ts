@@ -31,7 +31,7 @@ export interface Saying {
   /** Counts only beside another part of a dose, or when nothing else is said. */
   weak?: true
   /** The matched words themselves are the value of this slot. */
-  words?: 'progression' | 'open' | 'effort'
+  words?: 'progression' | 'open' | 'effort' | 'frequency'
   /** Takes the rest of the clause as well. */
   clause?: true
   /** For whom: the words belong to a level. */

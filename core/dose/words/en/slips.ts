@@ -8,6 +8,7 @@ export type SlipPlace =
   | 'after a number'
   | 'before a number'
   | 'before sets'
+  | 'before reps'
   | 'after sets of'
   | 'after each'
   | 'next to a time'
@@ -44,6 +45,8 @@ export const SLIPS = [
   { heard: 'tree', meant: 'three', where: 'before sets' },
   { heard: 'tan', meant: 'ten', where: 'before sets' },
   { heard: 'ate', meant: 'eight', where: 'before sets' },
+  { heard: 'tan', meant: 'ten', where: 'before reps' },
+  { heard: 'ate', meant: 'eight', where: 'before reps' },
   { heard: 'tan', meant: 'ten', where: 'after sets of' },
   { heard: 'ate', meant: 'eight', where: 'after sets of' },
   { heard: 'for', meant: 'four', where: 'after sets of' },
