@@ -39,20 +39,6 @@ export function findEntry(name: string, context: NameContext = {}): CatalogueEnt
   return null
 }
 
-/** The exercises that a name may also stand for: with other kit, or as the end of a longer name ("curls" of hamstring curls). */
-export function alsoMeant(name: string): readonly CatalogueEntry[] {
-  const words = foldName(name).split(' ')
-  for (let from = 0; from < words.length; from++) {
-    const ending = words.slice(from).join(' ')
-    const byKit = Object.values(SHARED.get(ending) ?? {}).flatMap((id) => entryById(id) ?? [])
-    const longer = LONGER.get(ending) ?? []
-    if (byKit.length + longer.length > 0) return [...byKit, ...longer]
-    // a name that is known as a whole is not taken apart
-    if (lookUp(ending, []) !== null) return []
-  }
-  return []
-}
-
 /**
  * Every exercise name in a text, longest first at each place, in order, not overlapping.
  * Names that are everyday words count only where the words around them make them a name.
@@ -89,7 +75,6 @@ const NAME_KINDS: ReadonlyMap<string, NameKind> = new Map<string, NameKind>([
   ...EVERYDAY_NAMES.map((name): [string, NameKind] => [foldName(name), 'everyday']),
   ...THING_NAMES.map((name): [string, NameKind] => [foldName(name), 'thing']),
 ])
-const LONGER: ReadonlyMap<string, readonly CatalogueEntry[]> = byEndings()
 const SHARED: ReadonlyMap<string, Readonly<Record<string, string>>> = new Map(
   Object.entries(SHARED_NAMES).map(([name, byKit]) => [foldName(name), byKit]),
 )
@@ -108,16 +93,6 @@ function buildTree(): Node {
     }
   }
   return root
-}
-
-function byEndings(): Map<string, CatalogueEntry[]> {
-  const found = new Map<string, CatalogueEntry[]>()
-  for (const entry of CATALOGUE) {
-    const names = [entry.name, ...entry.alsoCalled].map((name) => foldName(name).split(' '))
-    const endings = names.flatMap((words) => words.slice(1).map((_, index) => words.slice(index + 1).join(' ')))
-    for (const ending of new Set(endings)) found.set(ending, [...(found.get(ending) ?? []), entry])
-  }
-  return found
 }
 
 function lookUp(name: string, kit: readonly string[]): CatalogueEntry | null {

@@ -8,7 +8,7 @@ export type MendedToken = Token & { heard?: string }
 
 const NUMBER_WORDS = new Set(Object.keys({ ...ONES, ...TEENS, ...TENS, hundred: 0, dozen: 0 }))
 const COUNTED = /^(?:reps?|sets?|rounds?|breaths?|seconds?|secs?)$/
-const COUNTED_SETS = { one: /^(?:set|rep|round)$/, more: /^(?:sets|sats|reps|rounds)$/ } as const
+const COUNTED_SETS = { one: /^(?:set|rep|round)$/, more: /^(?:sets|sats|says|reps|rounds)$/ } as const
 /** "Tan raps": the word behind may be a slip itself. */
 const MENDED_REPS = /^(?:raps|wraps|wreps|reps)$/
 const BY_FIRST_WORD = groupedByFirstWord(SLIPS)
@@ -58,6 +58,12 @@ function fits(slip: Slip, tokens: readonly Token[], at: number, length: number, 
       // "from two to sets of …" stays: a number on both sides makes a range.
       // "Your back starts to round", "to set up" are no amounts: more than one is said in the plural.
       return COUNTED_SETS[slip.meant === 'one' ? 'one' : 'more'].test(next?.text ?? '') && !isNumber(previous)
+    case 'in a range of reps':
+      return (
+        next?.text === 'to' &&
+        isNumber(tokens[at + length + 1]) &&
+        MENDED_REPS.test(tokens[at + length + 2]?.text ?? '')
+      )
     case 'before reps':
       return MENDED_REPS.test(next?.text ?? '') && !isNumber(previous)
     case 'after sets of':

@@ -136,7 +136,7 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('{n:N} more times', ({ n }) => (n?.max === 1 ? { tag: 'repeatonce' } : null)),
   // no breath that is counted
   rewrite('a breaths =in|between|before|then|after', () => ({ tag: 'breather' })),
-  rewrite('anywhere|somewhere from|between {a:N} to|and {b:N}', rangeOf),
+  rewrite('anywhere|somewhere|anything from|between {a:N} to|and {b:N}', rangeOf),
   rewrite('between|from {a:N} and|to {b:N}', rangeOf),
   rewrite('{a:N} up? to|or|- {b:N} !:', rangeOf),
   rewrite('{a:N} , or? up to {b:N}', rangeOf),
@@ -159,10 +159,19 @@ const REWRITES: readonly Rewrite[] = [
     scaled(kept, 'T', 0),
   ),
   rewrite('{n:N} {unit:<time>}', (kept) => scaled(kept, 'T', 0)),
+  rewrite('a? half a|an {unit:kilometre|kilometer|mile|km}', ({ unit }) => {
+    const metres = rounded(0.5 * unitScale(unit))
+    return { tag: 'D', min: metres, max: metres, scale: unitScale(unit) }
+  }),
   rewrite('a? half a|an? {unit:minute|hour|minutes|hours}', (kept) => part(kept, 0.5)),
   rewrite('a? quarter of a|an {unit:minute|hour}', (kept) => part(kept, 0.25)),
   rewrite('{n:N} quarters of a|an {unit:minute|hour}', (kept) => (kept['n']?.min === 3 ? part(kept, 0.75) : null)),
   // "a minute's rest"
+  rewrite(
+    'a|one full|whole|good|long|short|quick {unit:minutes|minute|hours|hour} =rest|break|off|recovery|breather',
+    (kept) => part(kept, 1),
+  ),
+  rewrite('{n:N} {unit:secs|seconds|minutes|mins} =rest|break|off|recovery', (kept) => scaled(kept, 'T', 0)),
   rewrite('a|one {unit:minutes|hours} =rest|break|off|recovery|work|sit|breather|pause|walk', (kept) => part(kept, 1)),
   rewrite('~strokes|beats|breaths|times|reps|metres a|an|one full|whole|good|long? {unit:minute|hour}', (kept) =>
     part(kept, 1),

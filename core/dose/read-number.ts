@@ -16,7 +16,6 @@ const LEAST_PLURAL_FIGURE = 200
 const PHRASES: readonly { words: string; value: number; approx?: boolean; before?: RegExp; times?: boolean }[] = [
   { words: 'half a dozen', value: 6 },
   { words: 'a dozen', value: 12 },
-  { words: 'dozen', value: 12 },
   { words: 'a couple of', value: 2 },
   { words: 'couple of', value: 2 },
   { words: 'a couple', value: 2, before: /^(?:more )?(?:sets?|reps?|rounds?|breaths?|minutes?|times)$/ },
@@ -109,8 +108,14 @@ function isCounting(tokens: readonly MendedToken[], at: number): boolean {
   )
 }
 
+const FACTORS: ReadonlyMap<string, number> = new Map([
+  ['dozen', 12],
+  ['hundred', 100],
+  ['thousand', 1000],
+])
+
 function factorOf(word: string | undefined): number | null {
-  return word === 'hundred' ? 100 : word === 'thousand' ? 1000 : null
+  return word === undefined ? null : (FACTORS.get(word) ?? null)
 }
 
 function readOf(tokens: readonly MendedToken[], at: number, value: number, length: number): NumberRead {

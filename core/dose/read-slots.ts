@@ -108,6 +108,7 @@ const READ: Readonly<Record<string, Reader>> = {
   workUp: (slots, piece) => (slots.work = { min: null, max: piece.max ?? null }),
   holdUp: (slots, piece) => (slots.hold = { min: null, max: piece.max ?? null }),
   repsTo: (slots, piece) => (slots.reps = { min: leastOf(slots.reps), max: piece.max ?? null }),
+  repsFrom: (slots, piece) => (slots.reps = { min: piece.min ?? null, max: null }),
   repsUp: (slots, piece) => (slots.reps = { min: null, max: piece.max ?? null }),
   setsUp: (slots, piece) => (slots.sets = { min: null, max: piece.max ?? null }),
   down: (slots, piece) => phase(slots, 'down', piece),

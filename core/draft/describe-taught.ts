@@ -3,10 +3,8 @@ import type { Segment, SideNamed } from '../../shared/log-sheet.ts'
 import { entryById } from '../catalogue/catalogue.ts'
 import type { CatalogueEntry } from '../catalogue/entry.ts'
 import { findEntry } from '../catalogue/find-entry.ts'
-import type { Shape } from '../catalogue/hear-shape.ts'
 import type { Teaching } from './find-exercises.ts'
 import { findKit } from './find-kit.ts'
-import { meantEntry } from './shape-fit.ts'
 
 export type Description = Pick<Segment, 'exercise' | 'equipment' | 'position' | 'sideShown' | 'easier' | 'harder'>
 
@@ -16,7 +14,6 @@ export type Description = Pick<Segment, 'exercise' | 'equipment' | 'position' | 
  * @param sidesNamed the sides they name
  * @param classKit kit of the whole class
  * @param sureKit kit that the class names again and again
- * @param shown the odds of each position and movement
  */
 export function describeExercise(
   teaching: Teaching,
@@ -24,12 +21,10 @@ export function describeExercise(
   sidesNamed: readonly SideNamed[],
   classKit: readonly string[],
   sureKit: readonly string[] = classKit,
-  shown: ReadonlyMap<Shape, number> = new Map(),
 ): Description {
   const ownKit = findKit(said, 1).filter((piece) => !OTHER_SENSE.includes(piece) || sureKit.includes(piece))
   const choice = sureKit.includes('barbell') && BAR.test(said) ? ['barbell', ...ownKit] : ownKit
-  const named = findEntry(teaching.name, { kit: [...choice, ...classKit] }) ?? teaching.entry
-  const entry = meantEntry(named, teaching.name, shown, [...ownKit, ...classKit])
+  const entry = findEntry(teaching.name, { kit: [...choice, ...classKit] }) ?? teaching.entry
   const known = entry?.kit ?? []
   const equipment = [
     ...new Set([...known.filter((piece) => ownKit.includes(piece) || classKit.includes(piece)), ...heldKit(ownKit)]),

@@ -2,7 +2,6 @@
 import { LOG_SHEET_FORMAT, LOG_SHEET_VERSION, LogSheet, Segment } from '../../shared/log-sheet.ts'
 import type { Audience, Cue } from '../../shared/log-sheet.ts'
 import type { Ms } from '../../shared/time.ts'
-import { OPTION_KINDS, hearShape } from '../catalogue/hear-shape.ts'
 import type { ClassPlan, Transcript } from '../../shared/transcript.ts'
 import { attachDoses } from './attach-doses.ts'
 import type { AttachedDose } from './attach-doses.ts'
@@ -105,9 +104,6 @@ interface SegmentSetting {
   starts: readonly number[]
 }
 
-/** Fewer cues say too little of where the body is and what moves. */
-const LEAST_TELLING = 4
-
 function buildSegment(
   speech: Speech,
   teaching: Teaching,
@@ -121,15 +117,13 @@ function buildSegment(
   const sidesNamed = findSides(speech, teaching.spans, setting.starts)
   const sidesInside = sidesNamed.filter(({ atMs }) => spans.some((one) => one.startMs <= atMs && atMs < one.endMs))
   const said = teaching.spans.map((span) => speech.text.slice(span.offset, span.end)).join(' ')
-  const telling = cues.filter(({ kind }) => !OPTION_KINDS.has(kind)).map(({ text }) => text)
-  const shown = telling.length < LEAST_TELLING ? undefined : hearShape(telling)
   return Segment.parse({
     id: setting.id,
     origin: 'draft',
     state: 'proposed',
     confidence: teaching.confidence,
     ruleId: teaching.ruleId,
-    ...describeExercise(teaching, said, sidesInside, setting.kit, setting.sureKit, shown),
+    ...describeExercise(teaching, said, sidesInside, setting.kit, setting.sureKit),
     mirrored: setting.mirrored || sidesNamed.some(({ as }) => as === 'mirrored') ? true : null,
     spans,
     cutOuts: teaching.spans.slice(0, 1).flatMap((span) => findSlips(speech, span)),

@@ -1,6 +1,5 @@
 /** How well what a teaching shows (where the body is, what moves, the kit named) fits what the catalogue says of an exercise. */
 import type { CatalogueEntry } from '../catalogue/entry.ts'
-import { alsoMeant } from '../catalogue/find-entry.ts'
 import { OPTION_KINDS, hearShape } from '../catalogue/hear-shape.ts'
 import type { Shape, ShapeTable } from '../catalogue/hear-shape.ts'
 import { findKit } from './find-kit.ts'
@@ -33,29 +32,6 @@ export function shapeFit({ positions, movements }: CatalogueEntry, odds: Readonl
   return sum
 }
 
-/**
- * The exercise that a short name stands for: the one so called, unless another, that the name may also mean, fits what is
- * shown much better and needs no kit that is not there.
- */
-export function meantEntry(
-  entry: CatalogueEntry | null,
-  name: string,
-  odds: ReadonlyMap<Shape, number>,
-  kit: readonly string[],
-): CatalogueEntry | null {
-  if (!entry) return null
-  const others = alsoMeant(name).filter((one) => one.kit.every((piece) => AT_HAND.has(piece) || kit.includes(piece)))
-  let best = { entry, fit: shapeFit(entry, odds) + MUCH_BETTER }
-  for (const other of others) {
-    const fit = shapeFit(other, odds)
-    if (fit > best.fit) best = { entry: other, fit }
-  }
-  return best.entry
-}
-
-/** So much in the log of the odds. */
-const MUCH_BETTER = 3
-
 /** The features of an exercise beside the best fit of all that may be meant; kit that everybody has at home tells nothing. */
 export function fitFeatures(
   entry: CatalogueEntry,
@@ -86,6 +62,4 @@ function stepOf(value: number, steps: readonly number[]): number {
   return at < 0 ? steps.length : at
 }
 
-/** A bar to hang from may also be a beam or rings. */
-const AT_HAND: ReadonlySet<string> = new Set(['mat', 'chair', 'wall', 'step', 'box', 'bench', 'anchor', 'bar'])
 const FURNITURE: ReadonlySet<string> = new Set(['mat', 'chair', 'wall', 'step', 'box', 'bench', 'anchor'])

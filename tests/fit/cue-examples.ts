@@ -55,7 +55,9 @@ function ofSentences(): CueExample[] {
       }),
   )
   const labelled = JSON.parse(readFixture('cue-sentences.json')) as { text: string; labels: string[] }[]
-  const doses = JSON.parse(readFixture('phrasings.json')) as { text: string; is: boolean }[]
+  const doses = ['phrasings.json', 'phrasings-tuned-on.json'].flatMap(
+    (file) => JSON.parse(readFixture(file)) as { text: string; is: boolean }[],
+  )
   return [
     ...own,
     ...labelled.flatMap(({ text, labels }) => ofSentence(text, kindsOf(labels))),

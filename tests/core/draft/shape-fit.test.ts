@@ -2,9 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { entryById } from '../../../core/catalogue/catalogue.ts'
 import type { CatalogueEntry } from '../../../core/catalogue/entry.ts'
-import { alsoMeant, findEntry } from '../../../core/catalogue/find-entry.ts'
 import type { Shape } from '../../../core/catalogue/hear-shape.ts'
-import { fitFeatures, meantEntry, shapeFit } from '../../../core/draft/shape-fit.ts'
+import { fitFeatures, shapeFit } from '../../../core/draft/shape-fit.ts'
 
 const shown = (...shapes: readonly (readonly [Shape, number])[]): ReadonlyMap<Shape, number> => new Map(shapes)
 
@@ -22,42 +21,6 @@ describe('shapeFit', () => {
 
   it('is the same for all where nothing is shown', () => {
     expect(shapeFit(known('pull-up'), shown())).toBe(shapeFit(known('back-squat'), shown()))
-  })
-})
-
-describe('meantEntry', () => {
-  const lying = shown(['supine', 4], ['standing', -4], ['curl-up', 3], ['spine-flexion', 2], ['pull', -4])
-
-  it('takes a short name for the longer one that fits what is shown much better', () => {
-    expect(meantEntry(findEntry('curls'), 'curls', lying, [])?.positions).toContain('supine')
-  })
-
-  it('stays with the plain meaning where what is shown says little', () => {
-    const little = shown(['supine', -0.1], ['standing', 0.1])
-    expect(meantEntry(findEntry('curls'), 'curls', little, [])?.id).toBe(findEntry('curls')?.id)
-  })
-
-  it('does not take an exercise whose kit is not there', () => {
-    const seated = shown(['seated', 4], ['standing', -4], ['pull', 3])
-    const entry = meantEntry(findEntry('row'), 'row', seated, [])
-    expect(entry?.kit.filter((piece) => piece === 'rowing machine' || piece === 'cable')).toEqual([])
-  })
-
-  it('finds nothing where the catalogue knows no such name', () => {
-    expect(meantEntry(null, 'the wombat', lying, [])).toBeNull()
-  })
-})
-
-describe('alsoMeant', () => {
-  it('knows longer names by their end and the same name with other kit', () => {
-    const ids = alsoMeant('curls').map(({ id }) => id)
-    expect(ids).toEqual(expect.arrayContaining(['barbell-curl', 'standing-hamstring-curl']))
-  })
-
-  it('takes a name apart only where it is not known as a whole', () => {
-    expect(alsoMeant('monster walk')).toEqual([])
-    expect(alsoMeant('wombat curl').length).toBeGreaterThan(0)
-    expect(alsoMeant('wombat')).toEqual([])
   })
 })
 

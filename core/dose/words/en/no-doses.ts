@@ -15,6 +15,7 @@ export const NO_DOSES: readonly NoDose[] = [
     why: 'how to breathe',
     says: '{no:N} breaths for|per|a|each|every each|every? shape|strokes|reps|movement|movements|position|squat|lift',
   },
+  { why: 'counting aloud', says: '# , lovely|good|nice|keep|come|great|yes|strong .. , N $' },
   { why: 'a kind of grip or stance', says: 'N handed|legged|armed|footed|sided' },
   { why: 'time call', says: 'N|T|D more $' },
   { why: 'time call', says: 'N|T|D more of|for|to|before|like|times|now|seconds|reps|breaths|things|minutes' },
@@ -52,11 +53,15 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'a number around something', says: 'N rounds the|your|a|our|this !same|whole|lot|last' },
   { why: 'a step', says: 'take {no:N} steps|step back|out|in|forward|forwards|away|off|up' },
   // the class's clock
-  { why: 'class clock', says: 'have|has|got|ive|weve|youve .. T .. left|today|together|before|until|tonight' },
+  {
+    why: 'class clock',
+    says: 'have|has|got|ive|weve|youve .. T !rest|off|break|breather|recovery .. left|today|together|before|until|tonight',
+  },
   {
     why: 'class clock',
     says: 'have_got|weve_got|ive_got|youve_got|we_have|i_have|only_have .. T !on|at|each|per|of|off',
   },
+  { why: 'soon', says: '{no:T} ,? i|ill need|have|want|must|just|forgot|am|get|find|move|check' },
   { why: 'class clock', says: 'N|T of our|my|the|your|this T' },
   { why: 'class clock', says: 'used|used_up|lost|wasted|got_through .. N|T', clause: true },
   { why: 'soon', says: 'delay|lag|queue|gap|wait of|is .. T' },
@@ -65,7 +70,7 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'class clock', says: 'class|session|workout|video|routine|programme|practice|lesson ... T', clause: true },
   {
     why: 'class clock',
-    says: '{no:T} class|session|workout|video|routine|programme|program|practice|lesson|film|slot',
+    says: '{no:T} class|classes|session|sessions|workouts|videos|workout|video|routine|programme|program|practice|lesson|film|slot',
   },
   { why: 'class clock', says: 'whole|entire|all thing|things|lot|class|of_it .. T' },
   {
@@ -83,7 +88,13 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'soon', says: 'wait|hang_on|hold_on|bear_with_me|give_me|give_us for? T' },
   { why: 'soon', says: 'in T .. we|well|ill|i|you|youll|lie|sit|stand' },
   // clock, calendar, age, money
-  { why: 'past time', says: 'T|N ago|earlier|later' },
+  { why: 'past time', says: 'T|N ago|earlier|later|from_now' },
+  { why: 'past', says: 'was doing .. N|T|D', clause: true },
+  { why: 'negated', says: 'dont you go|be|start|dare ... N|T|D', clause: true },
+  { why: 'things', says: 'N pairs|boxes|packs|rows of !squats|lunges' },
+  { why: 'things', says: 'N of them need|are|have|is|will|were|was|got|look' },
+  { why: 'class clock', says: 'free|open|booked|closed for|until .. T' },
+  { why: 'past', says: 'old .. said|had|was ... N|T|D', clause: true },
   { why: 'clock time', says: 'N o_clock|oclock|am|pm' },
   { why: 'clock time', says: 'half|quarter|ten|five past|to N' },
   { why: 'clock time', says: 'at|until T N? $' },
@@ -138,6 +149,10 @@ export const NO_DOSES: readonly NoDose[] = [
     says: 'N .. things|thing|points|point|fingers|finger|toes|mistakes|parts|options|levels|versions|variations|types|kinds|reasons|corners|books|blocks|cushions|mats|bands|chairs|dumbbells|bells|kettlebells|plates|cues|rules|ideas|muscles|joints|bones|ribs|phases|classes|sessions|positions|shapes|questions|choices|ways|modifications|topics|videos|pillows|towels|holes|notches|weeks|people|persons|women|men|clients|students|members|participants|friends|kids|folk',
   },
   { why: 'people', says: 'N of you|us|you' },
+  { why: 'a race', says: 'charity|race|marathon|fun_run|park .. D' },
+  { why: 'clock time', says: 'studio|room|hall|gym N ,? T' },
+  { why: 'people', says: 'max|maximum|only|up_to? N people|persons|places|spaces|mats|bikes' },
+  { why: 'kit', says: 'stick|put|slide|load|pop|clip ... on|onto ... bar|barbell|sleeve|stack|pin' },
   {
     why: 'things',
     says: 'N sets|rounds of keys|dumbbells|bells|weights|stairs|towels|glasses|eyes|applause|drinks|golf|toast|twins|lungs|questions|introductions',
@@ -210,12 +225,12 @@ export const NO_DOSES: readonly NoDose[] = [
   { why: 'limit of ability', says: 'can|could not .. N|T' },
   {
     why: 'negated',
-    says: 'not|dont|never|wont|didnt|shouldnt|neednt|doesnt|isnt|avoid do|doing|hold|holding|go|going|stay|try|need|take|use|make|have|want|be|about|ever|worry|push|asking|expecting|saying|suggesting|looking|wanting <notMuch>? <notMuch>? <notMuch>? {no:N|T|D|P}',
+    says: 'not|dont|never|wont|didnt|shouldnt|neednt|doesnt|isnt|avoid do|doing|hold|holding|go|going|stay|try|need|take|use|make|have|want|be|about|ever|worry|push|asking|expecting|saying|suggesting|looking|wanting anybody|anyone|you|everyone|for? <notMuch>? <notMuch>? <notMuch>? {no:N|T|D|P}',
     clause: true,
   },
   {
     why: 'negated',
-    says: 'not|dont|never go|be|start|try|bother|even|go_and? banging|knocking|cranking|bashing|racing|rushing|blasting|rattling|throwing|doing out|off|through|in|into|to|for? .. {no:N|T|D|P}',
+    says: 'not|dont|never go|go_home_and|be|start|try|bother|even|go_and? do|banging|knocking|cranking|bashing|racing|rushing|blasting|rattling|throwing|doing out|off|through|in|into|to|for? .. {no:N|T|D|P}',
     clause: true,
   },
   { why: 'negated', says: 'never|nobody ... N|T', clause: true },

@@ -33,6 +33,7 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: '{work:T} ,? do|get|for? <amrap>', means: { scheme: 'amrap', reps: 'max' } },
   { says: '{work:T} ,? ... <amrap>', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'in {work:T} ,? do? <amrap>', means: { scheme: 'amrap', reps: 'max' } },
+  { says: 'max|maximum !effort .. in {work:T}', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'how many .. in {work:T}', means: { scheme: 'amrap', reps: 'max' } },
   { says: 'last|final sets? amrap', means: { effort: 'last set to failure' } },
   { says: 'as many .. as you|possible .. in|inside|within {work:T}', means: { scheme: 'amrap', reps: 'max' } },
@@ -72,11 +73,23 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
   { says: '{work:N|T} / {rest:N|T} !position|stretch', only: 'tens', means: { scheme: 'interval' } },
   { says: '{work:N|T} on ,|/|and|then? {rest:N|T} off|rest', means: { scheme: 'interval' } },
   {
+    says: '{work:T} of? running|rowing|riding|cycling|skipping|marching|swimming|work|hard|fast ,|and|then? and|then? {rest:T} of|to? walking|rest|recover|recovery|jogging|walk|easy|paddling|resting',
+    means: { scheme: 'interval' },
+  },
+  {
+    says: '{sets:N} rounds of {work:T} ,? with|and a|an? {rest:T} rest|off|recovery between? .. rounds?',
+    means: { scheme: 'interval' },
+  },
+  {
     says: '{work:N|T} of? work|working|hard|fast|quick|quickly|sprint|sprinting|effort|go|moving|strong|all_out|flat_out|max|max_effort|brisk|briskly ,|/|and|then? then? with? {rest:N|T} of? rest|off|easy|recovery|recover|slow|walk|jog|light|gentle|steady|resting',
     means: { scheme: 'interval' },
   },
   {
-    says: 'walk|run|jog|row|ride|cycle|swim|pedal|march|skip|sprint briskly|hard|fast|quickly|quick|strongly|flat_out|steady|steadily? for {work:N|T} ,|and|then? and|then? stroll|walk|jog|amble|ease|easy|recover|rest|paddle|drift|spin|slow .. for? {rest:N|T}',
+    says: 'walk|run|jog|row|ride|cycle|swim|pedal|march|skip|sprint briskly|hard|fast|quickly|quick|strongly|flat_out|steady|steadily? for? {work:N|T} ,|/|and|then? and|then? stroll|walk|jog|amble|ease|easy|recover|rest|paddle|drift|spin|slow .. for? {rest:N|T}',
+    means: { scheme: 'interval' },
+  },
+  {
+    says: '{work:T} hard|fast|quick|strong .. ,|then|and? {rest:T} easy|gentle|slow|steady|walking',
     means: { scheme: 'interval' },
   },
   {

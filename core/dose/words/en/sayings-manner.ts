@@ -32,6 +32,7 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   { says: '{reps:N} is|are the|your|our|todays|my magic|lucky? number' },
   { says: 'the|your|our|my|todays magic|lucky|target? number .. is {reps:N} !sets|rounds' },
   { says: '{work:T} on_the_clock ,? .. ,? .. <amrap>', means: { scheme: 'amrap', reps: 'max' } },
+  { says: '^ {perWeek:N} sessions <week>' },
   // more for one side than for the other
   ...['sets', 'reps'].flatMap((unit): Saying[] =>
     (['N', 'a|an|another|one'] as const).flatMap((count): Saying[] => {
@@ -74,7 +75,7 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     words: 'progression',
   },
   {
-    says: 'start|begin|starting|beginning at|with|from|on|off .. {work:T} ,|and|then? ,|and|then? ... ,? build|building|work|working|go|creep|progress up? to|towards? {workTo:T|N} !reps|sets',
+    says: 'start|begin|starting|beginning at|with|from|on|off? .. {work:T} ,|and|then|to_begin_with|to_start_with? ,|and|then? ... ,? build|building|work|working|go|get|creep|progress up? to|towards? {workTo:T|N} !reps|sets',
     words: 'progression',
   },
   {
@@ -110,6 +111,10 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     only: 'open below',
     words: 'progression',
   },
+  {
+    says: '{work:T} to begin|start with ,|and? and|then? build|building|work|go .. to? {workTo:T|N} !reps',
+    words: 'progression',
+  },
   // steps from week to week
   { says: 'add|adding|put_on N kg|lb', words: 'progression', clause: true },
   {
@@ -122,7 +127,7 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
       unit === 'reps'
         ? 'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make {repsTo:N} reps?'
         : unit === 'work'
-          ? 'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make a|the|full? {workUp:T}'
+          ? 'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make? a|the|full? {workUp:T}'
           : 'can_hold|are_holding|hold|reach|get_to .. {holdUp:T|N} hold?'
     return [
       {
@@ -133,7 +138,7 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     ]
   }),
   {
-    says: 'add|adding|plus|put_on|put .. N|a|one|another|some reps|breaths .. each|every|per|a week|session|time|day|fortnight .. until|till|up you? reach|get_to|hit|are_at|can_do|to {repsTo:N} reps?',
+    says: 'add|adding|plus|put_on|put|+ .. N|a|one|another|some reps|breaths .. each|every|per|a week|session|time|day|fortnight .. until|till|up you? reach|get_to|hit|are_at|can_do|to? {repsTo:N} reps?',
     words: 'progression',
     clause: true,
   },
@@ -144,7 +149,7 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   },
   { says: 'each|every week|session|time|workout .. add|increase|go_up|try ...', words: 'progression', clause: true },
   {
-    says: 'when|once|if ... easy|easier|comfortable|light ,? ... add|increase|go_up|move_up',
+    says: 'when|once|if ... easy|easier|comfortable|light ,? ... add|increase|go_up|move_up|heavier',
     words: 'progression',
     clause: true,
   },
@@ -218,6 +223,7 @@ export const MANNER_SAYINGS: readonly Saying[] = [
   { says: 'keep|make it|this|these moderate|vigorous|light|steady|easy', words: 'effort' },
   { says: 'hold|have|keep a? .. conversation', means: { effort: 'moderate' } },
   { says: 'words at a times', means: { effort: 'vigorous' } },
+  { says: 'few words out|between', means: { effort: 'vigorous' } },
   { says: 'rpe of|at|around|:|about? {rpe:N} out_of_ten?' },
   { says: '{rpe:N} rpe' },
   { says: '{rpe:N} out of {ten:N} effort?', only: 'out of ten' },
@@ -261,7 +267,7 @@ export const MANNER_SAYINGS: readonly Saying[] = [
   { says: 'rate|stroke_rate|rating of|at|:? {rate:N}' },
   { says: '{rate:N} strokes a|per minute' },
   // how often
-  { says: '{perWeek:N} times|days|sessions|x <week>' },
+  { says: '{perWeek:N} times|days|sessions|runs|walks|swims|rides|classes|workouts|x <week>' },
   { says: 'on {perWeek:N} days <week>?' },
   { says: '{perDay:N} times|x|sessions <day>' },
   { says: 'never|not N days in_a_row|running', weak: true },

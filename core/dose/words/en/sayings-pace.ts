@@ -70,7 +70,8 @@ export const REST_SAYINGS: readonly Saying[] = [
   {
     says: '{rest:T} .. once|when|after|before .. youve|you_have|weve|we_have|both|pair|round|rounds done|finished|both|them|are|is|again ..',
   },
-  { says: '{rest:T} before we|you go|start again?' },
+  { says: '{rest:T} before we|you go|start|pick|lift|move again?' },
+  { says: 'have|take|get {rest:T} rest .. before' },
   { says: '{rest:T} to catch|get your|a breaths|breath|breather' },
   { says: 'take {rest:T} ,? then|and|before? .. go|start|begin again' },
   { says: '{rest:T} after|behind the|each|every|both pair|pairs|two|both|circuit|trio|superset|lap|lot|second' },

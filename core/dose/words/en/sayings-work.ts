@@ -43,7 +43,7 @@ export const HOLD_SAYINGS: readonly Saying[] = [
   // per set
   { says: '{sets:N} x|by|times {hold:T} hold|holds|iso|isometric|static', means: { holdPer: 'set' } },
   {
-    says: `isometric|isometrics|iso|static ... ,|:? .. ,|:? {sets:N} x|by|times|${SETS} of|x|at? {hold:T|N} !reps`,
+    says: `isometric|isometrics|iso|static ... ,? .. ,? {sets:N} x|by|times|${SETS} of|x|at? {hold:T|N} !reps`,
     means: { holdPer: 'set' },
   },
   { says: 'isometric|isometrics|iso|static ... ,|:|for? for? {hold:T}', means: { holdPer: 'set' } },
@@ -81,6 +81,7 @@ export const SIDE_SAYINGS: readonly Saying[] = [
   { says: `{sets:N} <kind>? ${SETS} <per> <limb> of|x {reps:N} reps?`, means: { perSide: true } },
   { says: `{sets:N} <kind>? ${SETS} <per> <limb> ,? {reps:N} reps`, means: { perSide: true } },
   { says: `{sets:N} <kind>? ${SETS} <per> <limb> , {reps:N} $`, means: { perSide: true } },
+  { says: '{reps:N} <per>|a <limb> ,? {sides:N} total|in_total|altogether', means: { perSide: true } },
   { says: '{sides:N} total|in_total|altogether ,? {reps:N} <per>|a <limb>', means: { perSide: true } },
   {
     says: '{reps:N} .. on|to|with? the|your|one? right|left|side|way|first|clockwise|forward|forwards|leg|arm|direction .. ,|then|and? then|and? {sides:N} .. on|to|with? the|your? left|right|other|second|anticlockwise|backward|backwards|back|counterclockwise side|way|leg|arm|one|direction?',
@@ -170,6 +171,8 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: '{sets:N} lots of' },
   { says: 'go|come round|around|through .. {sets:N} times' },
   { says: 'through|round|around {sets:N} times' },
+  { says: '{sets:N} times? through|round|rounds|around $' },
+  { says: '{sets:N} times round|rounds|through|around' },
   { says: '{sets:N} in_total|altogether sets|rounds' },
   { says: 'for {sets:N} sets|rounds' },
   // once more
@@ -179,9 +182,17 @@ export const COUNT_SAYINGS: readonly Saying[] = [
     weak: true,
   },
   // what is counted
+  { says: '{repsFrom:N} reps or|and more|over|upwards' },
+  { says: '{repsFrom:N} reps at least|the_least' },
+  { says: '{repsFrom:N} reps minimum' },
+  { says: '{repsUp:N} reps or|and fewer|less|under' },
+  { says: '{repsUp:N} reps at most|the_most' },
+  { says: '{repsUp:N} reps max|maximum|tops' },
   { says: '{reps:N} .. reps' },
   { says: '{reps:N} full ,|then|and', weak: true },
   { says: '{reps:N} .. <moves>' },
+  { says: '{reps:N} <move> =.|,|·|on|at|and|or' },
+  { says: '{reps:N} <move> $' },
   { says: '{reps:N} .. for_time' },
   { says: '{reps:N} from|off|on your|the? knees|toes' },
   { says: '{reps:N} <of>' },
@@ -215,10 +226,11 @@ export const COUNT_SAYINGS: readonly Saying[] = [
   { says: '{work:T} rounds|bouts|efforts|pieces' },
   { says: '{reps:N} in a|each|every|the sets|rounds' },
   { says: '{reps:N} in|to each $' },
+  { says: 'pulse|pulsing|pulses it|them|that|this? ,? {reps:N} $' },
   { says: '{reps:N} per|a|each|every set|sets|round|rounds|go|goes' },
   { says: 'there|out and back|home again? is|thats|makes|, about? {dist:D}' },
   { says: 'over {dist:D}' },
   { says: 'over {work:T}' },
   { says: '<failure>', means: { reps: 'max' } },
-  { says: 'max reps?', means: { reps: 'max' } },
+  { says: 'max !#|people|N reps?', means: { reps: 'max' } },
 ]

@@ -9,6 +9,7 @@ export type SlipPlace =
   | 'before a number'
   | 'before sets'
   | 'before reps'
+  | 'in a range of reps'
   | 'after sets of'
   | 'after each'
   | 'next to a time'
@@ -45,6 +46,8 @@ export const SLIPS = [
   { heard: 'tree', meant: 'three', where: 'before sets' },
   { heard: 'tan', meant: 'ten', where: 'before sets' },
   { heard: 'ate', meant: 'eight', where: 'before sets' },
+  { heard: 'tan', meant: 'ten', where: 'in a range of reps' },
+  { heard: 'ate', meant: 'eight', where: 'in a range of reps' },
   { heard: 'tan', meant: 'ten', where: 'before reps' },
   { heard: 'ate', meant: 'eight', where: 'before reps' },
   { heard: 'tan', meant: 'ten', where: 'after sets of' },
