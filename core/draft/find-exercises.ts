@@ -13,7 +13,7 @@ import { placeSpans } from './place-spans.ts'
 import type { PlacedSpan, TextSpan } from './place-spans.ts'
 import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
-import { chooseOpenings } from './choose-openings.ts'
+import { chooseOpenings, FAVOUR } from './choose-openings.ts'
 import { pickNames } from './pick-names.ts'
 import { isShort } from './sided-table.ts'
 import { weighSentences } from './weigh-openings.ts'
@@ -87,9 +87,8 @@ const BRIEF_MS = 2500
 
 /** The teachings of a class by where they open, with their names. */
 function findOpenings(speech: Speech, weighed: readonly WeighedCandidate[], odds: readonly number[]): Opening[] {
-  const begins = chooseOpenings(weighed, odds, isShort(speech) ? SHORT_FAVOUR : undefined).map((begin) =>
-    beforeRetake(speech, begin),
-  )
+  const favour = FAVOUR[isShort(speech) ? 'short' : speech.unpunctuated ? 'plain' : 'marked']
+  const begins = chooseOpenings(weighed, odds, favour).map((begin) => beforeRetake(speech, begin))
   const teachings = begins.map((first, index) => ({ first, end: begins[index + 1] ?? speech.sentences.length }))
   return pickNames(speech, weighed, teachings).flatMap(({ first, name }): Opening[] =>
     // in a few minutes everything is named
@@ -109,9 +108,6 @@ function beforeRetake(speech: Speech, begin: number): number {
   }
   return slip
 }
-
-/** In short classes more is told in fewer words. */
-const SHORT_FAVOUR = 1.9
 
 const RETAKE = anyPhrase(RETAKES)
 /** A wrong start has at most so many sentences. */
