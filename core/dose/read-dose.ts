@@ -1,11 +1,13 @@
 /** Reads doses: one utterance or typed text, or all doses of running speech with their places. */
 import type { Prescription } from '../../shared/log-sheet.ts'
 import { findFacts, TAKEN, type Fact, type Findings } from './find-facts.ts'
+import { finishDraft } from './finish-draft.ts'
 import type { DoseContext } from './finish-draft.ts'
 import { hasWork, joinFacts, NO_LINK, type Link } from './join-facts.ts'
 import type { Piece } from './match-pattern.ts'
 import type { Slots } from './read-slots.ts'
 import { splitLevels } from './split-levels.ts'
+import { tellingOdds } from './weigh-telling.ts'
 import { DOSE_FILLERS } from './words/en/fillers.ts'
 import { LISTS } from './words/en/lists.ts'
 
@@ -23,12 +25,44 @@ export interface FoundDose {
  * `unsure` and `why` tell a person what to look at; what was not said stays null.
  */
 export function readDose(text: string, context: DoseContext = {}): Prescription | null {
-  const found = readWhole(text, context)
+  const odds = tellingOdds(text)
+  const found =
+    odds < LEAST_TOLD && isSentence(text)
+      ? null
+      : (readWhole(text, context) ?? (odds > SURELY_TOLD ? readLone(text, context) : null))
   if (!found) return null
   const { dose, offset, length } = found
   dose.said = [{ atMs: 0, text: text.slice(offset, offset + length) }]
   return dose
 }
+
+/** Log odds: below, the words only speak of numbers; above, even a number that no phrase holds is a dose. */
+const LEAST_TOLD = -2
+const SURELY_TOLD = 0.5
+
+/** What is typed in figures, and a word or two beside a number, tell too little by their words. */
+function isSentence(text: string): boolean {
+  return (text.match(/\p{L}{2,}/gu) ?? []).length >= SENTENCE_WORDS
+}
+
+const SENTENCE_WORDS = 4
+
+/** The only amount of words that surely tell a dose, where nothing says that it is none. */
+function readLone(text: string, context: DoseContext): FoundDose | null {
+  const { pieces, left } = findFacts(text)
+  const amounts = pieces.filter(({ tag }) => LONE_SLOTS[tag] !== undefined)
+  const [only] = amounts.filter((piece) => left[pieces.indexOf(piece)] === piece.tag)
+  const slot = LONE_SLOTS[only?.tag ?? '']
+  if (!only || !slot || amounts.length > 1 || (only.max ?? only.min ?? 0) <= 1) return null
+  const range = { min: only.min ?? null, max: only.max ?? null }
+  const dose = finishDraft(
+    { slots: { [slot]: range }, doubts: ['No phrase of a dose was heard, only a number.'] },
+    context,
+  )
+  return { dose, offset: only.start, length: only.end - only.start }
+}
+
+const LONE_SLOTS: Readonly<Record<string, 'reps' | 'work' | 'distance'>> = { N: 'reps', T: 'work', D: 'distance' }
 
 /**
  * All doses of running speech, in order. Parts of one dose that stand in different sentences, or far apart,

@@ -50,7 +50,15 @@ export class DoseOptions {
       for (const kind of ['holdSeconds', 'workSeconds'] as const) {
         const value = one.saying.hit.dose[kind]
         const how = kind === 'holdSeconds' ? 'said' : 'from work'
-        if (value) answers.add('holdSeconds', value, { how, told: one, marks: withAmount(one, amount) })
+        if (!value) continue
+        const { hit } = one.saying
+        const verb = HOLD_VERB.exec(this.#case.speech.text.slice(hit.offset, hit.end))?.[0].toLowerCase()
+        const isBeside = hit.dose.reps !== null
+        const marks = [
+          ...withAmount(one, amount),
+          ...(verb ? [`told ${verb}`, `told ${verb} ${isBeside ? 'beside reps' : 'alone'}`] : []),
+        ]
+        answers.add('holdSeconds', value, { how, told: one, marks })
       }
     const ruledKey = ruled?.holdSeconds ? keyOf('holdSeconds', ruled.holdSeconds) : ''
     if (ruled?.holdSeconds)
@@ -220,6 +228,7 @@ export class DoseOptions {
   }
 }
 
+const HOLD_VERB = /\b(?:pause|squeeze|hold|stay|wait|keep|freeze|stop)\b/i
 /** "Three sets of ten", where it is taught. */
 const IN_ONE_PHRASE = 'in one phrase'
 const MANY = 3

@@ -1,7 +1,7 @@
 /** Finds where the teaching of each exercise starts and ends, what it is called, and where the class comes back to it. */
 import type { CatalogueEntry } from '../catalogue/entry.ts'
 import { findEntry } from '../catalogue/find-entry.ts'
-import { foldName } from '../catalogue/fold-words.ts'
+import { foldName, foldWords } from '../catalogue/fold-words.ts'
 import type { Start } from './place-spans.ts'
 import type { Naming } from './naming.ts'
 import { indexSpans } from './index-spans.ts'
@@ -158,7 +158,11 @@ function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly 
   const teachings: Teaching[] = []
   for (const [key, own] of byKey) {
     const most = Math.max(...own.map((span) => span.cues))
-    const main = own.find((span) => span.cues >= Math.max(2, Math.min(4, most * MAIN_SHARE))) ?? own[0]
+    const main =
+      own.find(
+        (span, index) =>
+          span.cues >= Math.max(2, Math.min(4, most * MAIN_SHARE)) && (index === 0 || saysName(speech, span)),
+      ) ?? own[0]
     if (!main || !isTaught(speech, main)) continue
     const names = new Set(own.map((span) => tidy(span.start.naming.name)))
     const { entry } = main.start.naming
@@ -185,6 +189,12 @@ function gather(speech: Speech, spans: readonly PlacedSpan[], namings: readonly 
     })
   }
   return teachings.sort((a, b) => (a.spans[0]?.offset ?? 0) - (b.spans[0]?.offset ?? 0))
+}
+
+/** A stretch that never says what it is teaches nothing that was announced before. */
+function saysName(speech: Speech, { start, offset, end }: PlacedSpan): boolean {
+  const last = foldName(start.naming.name).split(' ').at(-1)
+  return foldWords(speech.text.slice(offset, end)).some(({ text }) => text === last)
 }
 
 /** The main teaching is the first stretch with at least this share of the cues of the fullest one; what comes before announces it. */

@@ -31,7 +31,7 @@ const WORDS_CHARACTERS = 40
 /** @param last the amount in front of it, within reach */
 export function markTelling(speech: Speech, hit: DoseHit, last: DoseHit | null, around: WordsAround): string[] {
   const { before, own, behind } = around
-  const marks: string[] = []
+  const marks = [`sentence tells ${stepOf(speech.tellingOf(hit.sentence))}`]
   const [said, next] = [before.split(' '), behind.split(' ')]
   if (said.length > 2) marks.push(`behind words ${said.slice(-2).join(' ')}`)
   if (next.length > 2) marks.push(`before words ${next.slice(0, 2).join(' ')}`)
@@ -41,6 +41,13 @@ export function markTelling(speech: Speech, hit: DoseHit, last: DoseHit | null, 
   if (PACE_BEHIND.test(behind)) marks.push('a pace')
   if (last && isShared(speech, last, hit)) marks.push('shared out of a total')
   return marks
+}
+
+const STEPS = [-3, -2, -1, 0, 1, 2] as const
+
+function stepOf(odds: number): string {
+  const at = STEPS.findIndex((step) => odds < step)
+  return String(at < 0 ? STEPS.length : at)
 }
 
 /** "Twenty in total, so that's ten a leg." */

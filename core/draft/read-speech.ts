@@ -4,6 +4,8 @@ import type { TranscriptLine } from '../../shared/transcript.ts'
 import { joinLines } from '../transcript/join-lines.ts'
 import type { JoinedText } from '../transcript/join-lines.ts'
 import { findDoses } from '../dose/read-dose.ts'
+import { tellingOdds } from '../dose/weigh-telling.ts'
+import type { TellingTable } from '../dose/weigh-telling.ts'
 import { findRole } from './find-role.ts'
 import type { Role } from './find-role.ts'
 import { hasWork } from './merge-doses.ts'
@@ -43,16 +45,22 @@ export interface Speech {
   timeOf(offset: number): Ms
   /** Index of the sentence that holds a character, else of the one before; 0 at the least. */
   sentenceAt(offset: number): number
+  /** The log of the odds that a sentence says a dose, as far as its words tell. */
+  tellingOf(sentence: number): number
 }
 
 /** Weights other than those of the tables, for fitting. */
 export interface ReadingTables {
   breaks?: BreakTable | undefined
   cues?: CueTable | undefined
+  tellings?: TellingTable | undefined
 }
 
 /** Reads the lines of a transcript; at least one line is needed. */
-export function readSpeech(lines: readonly TranscriptLine[], { breaks, cues: cueTable }: ReadingTables = {}): Speech {
+export function readSpeech(
+  lines: readonly TranscriptLine[],
+  { breaks, cues: cueTable, tellings }: ReadingTables = {},
+): Speech {
   const joined = joinLines(lines)
   const mended = mendLetters(partWords(joined.text))
   const unpunctuated = isUnpunctuated(mended)
@@ -86,6 +94,7 @@ export function readSpeech(lines: readonly TranscriptLine[], { breaks, cues: cue
     wordsBefore: (offset) => countBelow(starts, offset),
     timeOf: (offset) => joined.at(offset).ms,
     sentenceAt: (offset) => Math.max(0, countBelow(sentenceStarts, offset + 1) - 1),
+    tellingOf: (sentence) => tellingOdds(sentences[sentence]?.words ?? '', tellings),
   }
 }
 

@@ -1,5 +1,5 @@
 /** The annotated classes that weights are fitted on (form: tests/fixtures/corpus/README.md), without their decoys and sections. */
-import { readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
@@ -29,7 +29,7 @@ export interface AnnotatedExercise {
   alsoAt: [number, number][]
   equipment: string[]
   position: string
-  prescription: AnnotatedDose | null
+  prescription: (AnnotatedDose & { evidence: string }) | null
   cues: { type: CueKind; at: number; evidence: string }[]
 }
 
@@ -41,6 +41,14 @@ export interface AnnotatedClass {
   /** Seconds. */
   duration: number
   exercises: AnnotatedExercise[]
+}
+
+/** Where the files of an annotated class lie. */
+export function classFolderOf(title: string): string {
+  const folders = (['dev', 'fit', 'more'] as const).map((folder) =>
+    path.join(projectRoot(), 'tests/fixtures/corpus', folder, title),
+  )
+  return folders.find((folder) => existsSync(folder)) ?? ''
 }
 
 /** Of the corpus, written for fitting, and written later. */

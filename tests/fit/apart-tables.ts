@@ -9,7 +9,7 @@ export interface ApartTables<Weight> {
   of: Readonly<Record<string, number>>
 }
 
-type Name = 'breaks' | 'cues'
+type Name = 'breaks' | 'cues' | 'tellings'
 
 const fileOf = (name: Name): string => path.join(projectRoot(), `.build/fit/${name}-apart.json`)
 

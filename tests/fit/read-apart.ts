@@ -19,10 +19,15 @@ export function readApart({ title, text }: { title: string; text: string }): Rea
   return texts.map((said, at) => {
     const transcript = parseTranscript(said)
     if (transcript.kind !== 'timed') throw new Error(`${title} has no times.`)
-    const speech = readSpeech(transcript.lines, { breaks: breaksOf(title), cues: cuesOf(title) })
+    const speech = readSpeech(transcript.lines, {
+      breaks: breaksOf(title),
+      cues: cuesOf(title),
+      tellings: tellingsOf(title),
+    })
     return { speech, plain: at > 0 }
   })
 }
 
 const breaksOf = readApartTables<MarkScores>('breaks', 'first')
+const tellingsOf = readApartTables<number>('tellings', 'in use')
 const cuesOf = readApartTables<readonly number[]>('cues', 'in use')

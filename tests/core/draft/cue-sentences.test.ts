@@ -39,11 +39,14 @@ function scoreOf(file: string): Score {
 
 describe('own sentences', () => {
   it.each([
-    { file: 'fitted-on.txt', inCommon: 0.96, kinds: 1.4, empty: 0.95 },
+    // half of them by eight other hands, many conditional, negated or in images
+    { file: 'fitted-on.txt', inCommon: 0.95, kinds: 1.45, empty: 0.95 },
     { file: 'tuned-on.txt', inCommon: 0.93, kinds: 1.4, empty: 0.93 },
     // No weight was fitted on these and their misses were not read, but their scores were seen while the thresholds for a
     // text that comes alone were chosen, and the same hand wrote all three files: expect less of speech from elsewhere.
     { file: 'apart.txt', inCommon: 0.85, kinds: 1.5, empty: 0.75 },
+    // Harder on purpose, and more than half of them fragments; seen by nobody while anything was chosen.
+    { file: 'apart-by-others.txt', inCommon: 0.8, kinds: 1.6, empty: 0.85 },
   ])('$file', ({ file, inCommon, kinds, empty }) => {
     const score = scoreOf(file)
     expect(score.inCommon, score.missed).toBeGreaterThanOrEqual(inCommon)

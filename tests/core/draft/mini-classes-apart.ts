@@ -170,7 +170,7 @@ export const MINI_CLASSES_APART: readonly MiniClass[] = [
       { id: 'butt-kick', name: /butt kick/i, said: null },
       { id: 'a-skip', name: /a skip/i, said: null },
       { id: 'running-interval', name: /four hundred/i, said: null, missed: true },
-      { id: 'stride', name: /stride/i, said: null },
+      { id: 'stride', name: /stride/i, said: null, missed: true },
       { id: 'cool-down-walk', name: /cool down jog/i, said: null, missed: true },
     ],
     notTaught: [],

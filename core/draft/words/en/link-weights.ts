@@ -3,57 +3,52 @@
  * Fitted by tests/fit/fit-links.ts, not by hand.
  */
 export const LINK_WEIGHTS: readonly (readonly [weight: number, features: string])[] = [
-  [1.2, 'opens station'],
-  [1.0, 'first comes back soon'],
-  [0.9, 'behind rounds|ruled|ruled circuit'],
-  [
-    0.8,
-    'behind circuit|first comes back at once|returns 0 2|returns 2 2|second in turn at once|starts straight|together before rounds',
-  ],
-  [0.7, 'both in turn|closes pair|closes rounds|first comes back later|first tells no dose'],
-  [0.6, 'closes rest|first short|second tells no dose|starts no rest'],
+  [1.3, 'opens station'],
+  [1.1, 'starts straight'],
+  [1.0, 'behind rounds|first comes back soon|ruled circuit'],
+  [0.9, 'first comes back at once|ruled'],
+  [0.8, 'gap no rest|intro no rest|returns 2 2|second in turn at once|starts no rest|together before rounds'],
+  [0.7, 'behind circuit|both in turn|closes pair|closes rounds|first comes back later|inner straight|returns 0 2'],
+  [0.6, 'ends straight|inner swap|returns 1 1'],
   [
     0.5,
-    'between |ends no rest|first some|intro circuit|intro no rest|intro straight|opens again|ruled superset|starts rest|together before circuit',
+    'behind rest|behind together next|between |closes rest|first tells no dose|intro pair|intro straight|opens again|opens rest|returns 0 1',
   ],
-  [
-    0.4,
-    'before together rounds|behind rest|behind together next|ends straight|first in a circuit|inner no rest|opens section|opens swap|returns 1 1|together before',
-  ],
+  [0.4, 'gap straight|in two groups|returns 1 0|ruled superset|second tells no dose|starts rest'],
   [
     0.3,
-    'before together pair|behind swap|closes circuit|ends pair|gap no rest|gap none|gap straight|inner swap|inside straight|intro pair|opens no rest|returns 2 1|second in turn later|together before of 3',
+    'closes circuit|first short|first some|inner no rest|inside straight|intro circuit|intro station|intro swap|starts next|together before circuit',
   ],
   [
     0.2,
-    'behind together pair|between some|closes swap|ends rest|in two groups|inner rounds|inner straight|inside no rest|inside swap|intro rounds|intro swap|opens next|opens rounds|returns 0 1|returns 1 0|starts next|together before of 4',
+    'before together next|before together rounds|behind together pair|between and|ends no rest|ends pair|ends rest|ends rounds|ends station|first comes back far|gap none|inner rounds|opens next|opens pair|opens section|returns 2 1|starts circuit|together before|together before again|together before of 4',
   ],
   [
     0.1,
-    'before together circuit|before together next|before together rest|before together section|behind pair|between and|ends station|intro station|opens rest|returns 2 0|second tells a rest|starts circuit|together before again|together before rest',
+    'before together circuit|before together pair|before together rest|before together section|behind swap|inner section|second in turn later|second tells a rest|starts station|together before of 3|together before rest|together before section',
   ],
   [
     -0.1,
-    'behind together circuit|between many|ends circuit|first named in second|inner rest|opens circuit|opens pair|returns 1 2|same sets|second some|together before next|together before pair',
+    'behind again|behind together circuit|behind together rest|between many|between then|closes no rest|ends swap|first named as second starts|inner rest|inside no rest|opens no rest|opens straight|opens swap|returns 2 0|starts again|starts swap|together before next',
   ],
   [
     -0.2,
-    'behind again|behind next|between then|closes section|ends section|first in a superset|first named as second starts|gap station|inner again|inner next|inner section|inner station|inside station|opens straight|ruled apart|together in the first|together in the first next',
+    'behind next|behind no rest|behind section|closes section|closes station|ends circuit|first named in second|gap short|inner next|inner pair|inside rest|inside section|inside station|intro again|intro rest|opens rounds|same sets|second in turn soon|second some|starts section|together before pair',
   ],
   [
     -0.3,
-    'behind section|behind together rest|between next|closes station|ends swap|gap short|inner circuit|inner pair|inside pair|inside rest|intro next|intro rest|second in a superset|second in turn soon|second tells sets|starts again',
+    'between next|closes straight|gap station|inner again|inner circuit|inner station|inside pair|intro next|ruled apart|second in a circuit|second tells sets',
   ],
   [
     -0.4,
-    'always|closes again|closes next|closes straight|first tells sets|gap next|inside section|other sets|second named in first|second tells its sets',
+    'always|closes next|gap next|inside circuit|other sets|second named in first|second short|second tells its sets',
   ],
   [
     -0.5,
-    'first tells a rest|gap again|gap circuit|gap swap|inside again|inside next|inside rounds|second in a circuit|second long|starts pair|starts rounds',
+    'behind station|closes again|first tells its sets|first tells sets|gap again|inside again|inside next|inside rounds|returns 1 2|second in a superset|second long|starts pair',
   ],
-  [-0.6, 'behind no rest|behind station|behind straight|ends next|first tells its sets|second short'],
-  [-0.7, 'ends again|gap pair|gap rounds|gap section|gap some|inside circuit'],
-  [-0.8, 'first long|gap long|gap rest|ruled none'],
-  [-0.9, 'returns 0 0'],
+  [-0.6, 'behind straight|ends next|first tells a rest|gap circuit|gap pair|gap rest|gap swap|starts rounds'],
+  [-0.7, 'second in turn far'],
+  [-0.8, 'ends again|first long|gap long|gap rounds|gap section|gap some|ruled none'],
+  [-1.0, 'returns 0 0'],
 ]
