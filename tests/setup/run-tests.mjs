@@ -56,7 +56,7 @@ async function withTools(run) {
 async function runQuick() {
   // a few read what they wrote with ffprobe
   await ensureFfmpeg(say)
-  await runProjects('quick', ['architecture', 'unit', 'conformance'])
+  await runProjects('quick', ['architecture', 'core', 'unit', 'conformance'])
 }
 
 async function runReal() {

@@ -9,7 +9,12 @@ const root = fileURLToPath(new URL('../..', import.meta.url))
 const WORKERS = Math.max(2, availableParallelism() - 1)
 
 /** One project: a name, its folders below tests/, and a time limit in ms for one test. */
-const project = (name: string, folders: string[], testTimeout: number, oneAtATime = false) => ({
+const project = (
+  name: string,
+  folders: string[],
+  testTimeout: number,
+  { oneAtATime = false, isolate = true } = {},
+) => ({
   test: {
     name,
     root,
@@ -18,6 +23,7 @@ const project = (name: string, folders: string[], testTimeout: number, oneAtATim
     testTimeout,
     hookTimeout: testTimeout,
     expect: { poll: { timeout: 20_000 } },
+    isolate,
     fileParallelism: !oneAtATime,
     maxWorkers: oneAtATime ? 1 : WORKERS,
   },
@@ -29,13 +35,15 @@ export default defineConfig({
     reporters: ['default'],
     projects: [
       project('architecture', ['architecture'], 60_000),
-      project('unit', ['core', 'shared', 'server', 'views'], 20_000),
+      // pure: files share what they import
+      project('core', ['core', 'shared'], 20_000, { isolate: false }),
+      project('unit', ['server', 'views'], 20_000),
       project('conformance', ['conformance'], 60_000),
       project('contract', ['contract'], 60_000),
       // beside the browser's tests (run-tests.mjs)
-      project('media', ['media'], 240_000, true),
-      project('journey', ['journey'], 240_000, true),
-      project('crash', ['crash'], 240_000, true),
+      project('media', ['media'], 240_000, { oneAtATime: true }),
+      project('journey', ['journey'], 240_000, { oneAtATime: true }),
+      project('crash', ['crash'], 240_000, { oneAtATime: true }),
     ],
   },
 })
