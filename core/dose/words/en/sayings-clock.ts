@@ -18,6 +18,7 @@ export const CLOCK_SAYINGS: readonly Saying[] = [
     says: '{reps:N} .. every {every:T} ,|x|for|times|by? x|for? {sets:N} sets|rounds|times',
     means: { scheme: 'emom' },
   },
+  { says: 'every {every:T} x|for|times {sets:N} ,|:|$', means: { scheme: 'emom' } },
   { says: '{sets:N} x|sets|rounds|times ,? .. every {every:T} $', means: { scheme: 'emom' } },
   { says: 'every {every:T} ,? for {total:T}', means: { scheme: 'emom' } },
   { says: '{sets:N} <kind>? sets|rounds ,? starting|going|one? every {every:T}', means: { scheme: 'emom' } },

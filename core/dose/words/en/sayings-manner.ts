@@ -54,6 +54,11 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
       ]
     }),
   ),
+  {
+    says: 'ladder|pyramid ,? {step1:N} {step2:N} {step3:N} [ {step4:N} ] [ {step5:N} ]',
+    only: 'steps',
+    means: { scheme: 'ladder' },
+  },
   // a list that falls or climbs is a ladder, though it sounds like counting
   { says: 'ladder|pyramid|ladders|pyramids ,? .. ,? {list:C}', means: { scheme: 'ladder' } },
   // rounds by the clock, as boxers count them
@@ -75,7 +80,7 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     words: 'progression',
   },
   {
-    says: 'start|begin|starting|beginning at|with|from|on|off? .. {work:T} ,|and|then|to_begin_with|to_start_with? ,|and|then? ... ,? build|building|work|working|go|get|creep|progress up? to|towards? {workTo:T|N} !reps|sets',
+    says: 'start|begin|starting|beginning at|with|from|on|off? .. {work:T} ... ,|and|then|to_begin_with|to_start_with? ,|and|then? ... ,? build|building|work|working|go|get|creep|progress up? to|towards? {workTo:T|N} !reps|sets',
     words: 'progression',
   },
   {
@@ -113,6 +118,11 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
   },
   {
     says: '{work:T} to begin|start with ,|and? and|then? build|building|work|go .. to? {workTo:T|N} !reps',
+    words: 'progression',
+  },
+  {
+    says: 'add|adding|plus|put_on|+ N|a|one|another reps|breaths .. each|every|per|a week|session|time|day ,? {repsUp:N} reps?',
+    only: 'open below',
     words: 'progression',
   },
   // steps from week to week
@@ -216,6 +226,10 @@ export const MANNER_SAYINGS: readonly Saying[] = [
   },
   {
     says: 'until|till .. form|technique breaks|goes|fails|slips|drops|starts|begins|suffers|wobbles|falls ..',
+    means: { reps: 'max', effort: 'until form fails' },
+  },
+  {
+    says: 'stop at|on|with the first reps .. loses|lose|breaks|bad|ugly|sloppy|wobbles ..',
     means: { reps: 'max', effort: 'until form fails' },
   },
   { says: 'until|till you lose .. form|control|technique', means: { reps: 'max', effort: 'until form fails' } },
