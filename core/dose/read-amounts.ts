@@ -159,10 +159,7 @@ const REWRITES: readonly Rewrite[] = [
     scaled(kept, 'T', 0),
   ),
   rewrite('{n:N} {unit:<time>}', (kept) => scaled(kept, 'T', 0)),
-  rewrite('a? half a|an {unit:kilometre|kilometer|mile|km}', ({ unit }) => {
-    const metres = rounded(0.5 * unitScale(unit))
-    return { tag: 'D', min: metres, max: metres, scale: unitScale(unit) }
-  }),
+  rewrite('a? half a|an {unit:kilometre|kilometer|mile|km}', ({ unit }) => distance(unit, 0.5)),
   rewrite('a? half a|an? {unit:minute|hour|minutes|hours}', (kept) => part(kept, 0.5)),
   rewrite('a? quarter of a|an {unit:minute|hour}', (kept) => part(kept, 0.25)),
   rewrite('{n:N} quarters of a|an {unit:minute|hour}', (kept) => (kept['n']?.min === 3 ? part(kept, 0.75) : null)),
@@ -180,10 +177,7 @@ const REWRITES: readonly Rewrite[] = [
   rewrite('a? slow? count of {n:N}', (kept) => scaled(kept, 'T', 0)),
   rewrite('{n:N} slow? counts|count', (kept) => scaled(kept, 'T', 0)),
   rewrite('{n:N} {unit:<distance>} and a half', (kept) => scaled(kept, 'D', 0.5)),
-  rewrite('a {unit:kilometre|kilometer|mile} and a half', ({ unit }) => {
-    const metres = rounded(1.5 * unitScale(unit))
-    return { tag: 'D', min: metres, max: metres, scale: unitScale(unit) }
-  }),
+  rewrite('a {unit:kilometre|kilometer|mile} and a half', ({ unit }) => distance(unit, 1.5)),
   rewrite('{n:N} {unit:<distance>}', (kept) => scaled(kept, 'D', 0)),
   rewrite('between|from {a:T} and|to {b:T}', rangeOf),
   rewrite('{a:T} up? to|or|- {b:T}', rangeOf),
@@ -245,6 +239,13 @@ function scaled({ n, unit }: Kept, tag: 'T' | 'D', more: number): Made {
   const scale = unitScale(unit)
   const inUnits = (value: number | null | undefined) => (value == null ? null : rounded((value + more) * scale))
   return { tag, min: inUnits(n.min), max: inUnits(n.max), scale }
+}
+
+/** So many of a unit of distance. */
+function distance(unit: Piece | undefined, count: number): Made {
+  const scale = unitScale(unit)
+  const metres = rounded(count * scale)
+  return { tag: 'D', min: metres, max: metres, scale }
 }
 
 function unitScale(unit: Piece | undefined): number {

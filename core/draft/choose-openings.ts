@@ -9,7 +9,7 @@ import type { WeighedCandidate } from './weigh-starts.ts'
 export function chooseOpenings(
   weighed: readonly WeighedCandidate[],
   openings: readonly number[],
-  favour: number = FAVOUR.marked,
+  favour: number,
 ): number[] {
   const named = namesBySentence(weighed)
   const count = openings.length
@@ -83,7 +83,10 @@ const AGAIN = 2
 const AGAIN_SENTENCES = 4
 /** Names are known to the openings already. */
 const NAME_SHARE = 0.5
-/** Missing an opening costs more than one too many, most of all where breaks are found and odds are lower than they should be. In short classes more is told in fewer words. */
+/**
+ * Log odds: missing an opening costs more than one too many, most of all where breaks are found and odds are lower than they
+ * should be. In short classes more is told in fewer words.
+ */
 export const FAVOUR = { marked: 1.5, plain: 1.9, short: 1.9 } as const
 /** Few exercises are taught without any name. */
 const UNNAMED = -2

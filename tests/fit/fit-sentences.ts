@@ -1,5 +1,5 @@
 /** Fits how much each feature of a sentence speaks for what is sought there, and writes such weights as source. */
-import { descend } from './descend.ts'
+import { fitOdds } from './fit-odds.ts'
 import { writeRows } from './write-rows.ts'
 
 /** A class of which each sentence has its features and whether it is sought; null = tells nothing. */
@@ -15,49 +15,17 @@ function sided(features: readonly string[], unpunctuated: boolean): string[] {
   return features.flatMap((feature) => [`always ${feature}`, `${unpunctuated ? 'plain' : 'marked'} ${feature}`])
 }
 
-const LEAST_OFTEN = 4
-const RIDGE = 4
-const STEPS = 300
-const RATE = 0.1
 /** One that is missed costs the person more than one too many. */
 const MISSED_COST = 1.5
 
-/** Logistic regression with ridge, by steps along the whole gradient, each weight at its own rate: the same input gives the same weights. */
 function fitSentences(classes: readonly MarkedSentences[], wholeWeight = 1): Map<string, number> {
-  const data = classes.flatMap(({ sentences, unpunctuated, short }) =>
-    sentences.flatMap(({ features, sought }) =>
-      sought === null
-        ? []
-        : [
-            {
-              features: sided(features, unpunctuated),
-              sought: sought ? 1 : 0,
-              weight: (short ? 1 : wholeWeight) * (sought ? MISSED_COST : 1),
-            },
-          ],
-    ),
+  const cases = classes.flatMap(({ sentences, unpunctuated, short }) =>
+    sentences.flatMap(({ features, sought }) => {
+      const weight = (short ? 1 : wholeWeight) * (sought ? MISSED_COST : 1)
+      return sought === null ? [] : [{ features: sided(features, unpunctuated), sought, weight }]
+    }),
   )
-  const times = new Map<string, number>()
-  for (const { features } of data) for (const one of features) times.set(one, (times.get(one) ?? 0) + 1)
-  const names = [...times].flatMap(([name, count]) => (count >= LEAST_OFTEN ? [name] : []))
-  const indexOf = new Map(names.map((name, index) => [name, index]))
-  const rows = data.map(({ features, sought, weight }) => ({
-    at: Int32Array.from(features.flatMap((one) => indexOf.get(one) ?? [])),
-    sought,
-    weight,
-  }))
-  const weights = new Float64Array(names.length)
-  descend(weights, { steps: STEPS, rate: RATE }, () => {
-    const slope = weights.map((weight) => weight * RIDGE)
-    for (const { at, sought, weight } of rows) {
-      let sum = 0
-      for (const index of at) sum += weights[index] ?? 0
-      const miss = weight * (1 / (1 + Math.exp(-sum)) - sought)
-      for (const index of at) slope[index] = (slope[index] ?? 0) + miss
-    }
-    return slope
-  })
-  return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
+  return fitOdds(cases, { leastOften: 4, ridge: 4, steps: 300 })
 }
 
 /** In short classes a whole one counts for less: there are more of them, and a line means something else there. */

@@ -7,43 +7,18 @@ import path from 'node:path'
 import { ALWAYS, tellingFeatures } from '../../core/dose/weigh-telling.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { writeApart } from './apart-tables.ts'
-import { descend } from './descend.ts'
+import { fitOdds } from './fit-odds.ts'
 import { tellingExamples } from './telling-examples.ts'
 import type { TellingExample } from './telling-examples.ts'
 import { writeRows } from './write-rows.ts'
 
-const LEAST_OFTEN = 2
-const RIDGE = 2
-const STEPS = 200
-const RATE = 0.1
-
-/** Logistic regression with ridge, by steps along the whole gradient. */
 function fit(examples: readonly TellingExample[]): Map<string, number> {
-  const rows = examples.map(({ text, told, weight }) => ({
-    features: [ALWAYS, ...tellingFeatures(text)],
-    told,
-    weight,
-  }))
-  const times = new Map<string, number>()
-  for (const { features } of rows) for (const one of features) times.set(one, (times.get(one) ?? 0) + 1)
-  const names = [...times].flatMap(([name, count]) => (count >= LEAST_OFTEN ? [name] : []))
-  const indexOf = new Map(names.map((name, index) => [name, index]))
-  const data = rows.map(({ features, told, weight }) => ({
-    at: Int32Array.from(features.flatMap((one) => indexOf.get(one) ?? [])),
-    sought: told ? 1 : 0,
-    weight,
-  }))
-  const weights = new Float64Array(names.length)
-  descend(weights, { steps: STEPS, rate: RATE }, () => {
-    const slope = weights.map((weight) => weight * RIDGE)
-    for (const { at, sought, weight } of data) {
-      const odds = at.reduce((sum, index) => sum + (weights[index] ?? 0), 0)
-      const miss = (1 / (1 + Math.exp(-odds)) - sought) * weight
-      for (const index of at) slope[index] = (slope[index] ?? 0) + miss
-    }
-    return slope
-  })
-  return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
+  const cases = examples.map(({ text, told, weight }) => ({ features: featuresOf(text), sought: told, weight }))
+  return fitOdds(cases, { leastOften: 2, ridge: 2, steps: 200 })
+}
+
+function featuresOf(text: string): string[] {
+  return [ALWAYS, ...tellingFeatures(text)]
 }
 
 const FOLDS = 8
@@ -61,7 +36,7 @@ function showApart(examples: readonly TellingExample[]): void {
   const sums = new Map<string, [right: number, all: number]>()
   for (const { from, text, told } of examples) {
     const table = tables[of[from] ?? 0]
-    const odds = [ALWAYS, ...tellingFeatures(text)].reduce((sum, one) => sum + (table?.get(one) ?? 0), 0)
+    const odds = featuresOf(text).reduce((sum, one) => sum + (table?.get(one) ?? 0), 0)
     const kind = `${from.startsWith('phrases') ? 'phrases' : 'classes'}, ${told ? 'doses' : 'no doses'}`
     const [right, all] = sums.get(kind) ?? [0, 0]
     sums.set(kind, [right + (odds > 0 === told ? 1 : 0), all + 1])

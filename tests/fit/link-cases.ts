@@ -5,7 +5,7 @@ import { findKit } from '../../core/draft/find-kit.ts'
 import { linkFeatures } from '../../core/draft/link-features.ts'
 import type { LinkTable } from '../../core/draft/weigh-links.ts'
 import type { AnnotatedClass } from './annotated-classes.ts'
-import { descend } from './descend.ts'
+import { fitOdds } from './fit-odds.ts'
 import { matchTeachings } from './match-teachings.ts'
 import { readApart } from './read-apart.ts'
 
@@ -33,31 +33,11 @@ export function linkCasesOf(annotated: AnnotatedClass): LinkCase[] {
   })
 }
 
-const LEAST_OFTEN = 5
-const RIDGE = 2
-const STEPS = 300
-const RATE = 0.1
-
-/** Logistic regression with ridge, by steps along the whole gradient. */
 export function fitLinks(cases: readonly LinkCase[]): Map<string, number> {
-  const times = new Map<string, number>()
-  for (const { features } of cases) for (const one of features) times.set(one, (times.get(one) ?? 0) + 1)
-  const names = [...times].flatMap(([name, count]) => (count >= LEAST_OFTEN ? [name] : []))
-  const indexOf = new Map(names.map((name, index) => [name, index]))
-  const rows = cases.map(({ features, linked }) => ({
-    at: Int32Array.from(features.flatMap((one) => indexOf.get(one) ?? [])),
-    sought: linked ? 1 : 0,
-  }))
-  const weights = new Float64Array(names.length)
-  descend(weights, { steps: STEPS, rate: RATE }, () => {
-    const slope = weights.map((weight) => weight * RIDGE)
-    for (const { at, sought } of rows) {
-      const miss = 1 / (1 + Math.exp(-at.reduce((sum, index) => sum + (weights[index] ?? 0), 0))) - sought
-      for (const index of at) slope[index] = (slope[index] ?? 0) + miss
-    }
-    return slope
-  })
-  return new Map(names.map((name, index) => [name, weights[index] ?? 0]))
+  return fitOdds(
+    cases.map(({ features, linked }) => ({ features, sought: linked, weight: 1 })),
+    { leastOften: 5, ridge: 2, steps: 300 },
+  )
 }
 
 export const FOLDS = 8

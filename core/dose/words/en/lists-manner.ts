@@ -253,10 +253,22 @@ export const MANNER_LISTS = {
     'through the day',
     'throughout the day',
   ],
-  weekday:
-    'monday tuesday wednesday thursday friday saturday sunday mondays tuesdays wednesdays thursdays fridays saturdays sundays'.split(
-      ' ',
-    ),
+  weekday: [
+    'monday',
+    'mondays',
+    'tuesday',
+    'tuesdays',
+    'wednesday',
+    'wednesdays',
+    'thursday',
+    'thursdays',
+    'friday',
+    'fridays',
+    'saturday',
+    'saturdays',
+    'sunday',
+    'sundays',
+  ],
   /** After one of these a number takes the place of the one before. */
   fix: [
     'sorry',

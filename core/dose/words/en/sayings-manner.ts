@@ -1,7 +1,8 @@
 /** How heavy, how hard, how often, how to progress, on which side, for whom, and doses left open on purpose. */
 import type { Saying } from './sayings.ts'
 
-const ONE_SIDE_MORE = 'One side gets more than the other; write this out.'
+/** A doubt. */
+export const ONE_SIDE_MORE = 'One side gets more than the other; write this out.'
 
 export const PROGRESS_SAYINGS: readonly Saying[] = [
   // notes in quotes, as our own writing puts them
@@ -132,21 +133,15 @@ export const PROGRESS_SAYINGS: readonly Saying[] = [
     words: 'progression',
     clause: true,
   },
-  ...(['reps', 'work', 'hold'] as const).flatMap((unit): Saying[] => {
-    const aim =
-      unit === 'reps'
-        ? 'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make {repsTo:N} reps?'
-        : unit === 'work'
-          ? 'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make? a|the|full? {workUp:T}'
-          : 'can_hold|are_holding|hold|reach|get_to .. {holdUp:T|N} hold?'
-    return [
-      {
-        says: `add|adding|plus|put|put_on|tack_on .. N|T|a|one|another|some .. each|every|per|a week|session|time|day|workout|fortnight|month ,? .. until|till|up|and? you|youre|your|it? ${aim}`,
-        words: 'progression',
-        clause: true,
-      },
-    ]
-  }),
+  ...[
+    'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make {repsTo:N} reps?',
+    'reach|get_to|hit|are_at|can_do|can_manage|to|are_doing|make? a|the|full? {workUp:T}',
+    'can_hold|are_holding|hold|reach|get_to .. {holdUp:T|N} hold?',
+  ].map((aim): Saying => ({
+    says: `add|adding|plus|put|put_on|tack_on .. N|T|a|one|another|some .. each|every|per|a week|session|time|day|workout|fortnight|month ,? .. until|till|up|and? you|youre|your|it? ${aim}`,
+    words: 'progression',
+    clause: true,
+  })),
   {
     says: 'add|adding|plus|put_on|put|+ .. N|a|one|another|some reps|breaths .. each|every|per|a week|session|time|day|fortnight .. until|till|up you? reach|get_to|hit|are_at|can_do|to? {repsTo:N} reps?',
     words: 'progression',

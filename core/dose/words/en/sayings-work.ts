@@ -1,4 +1,5 @@
 /** Sets, repetitions, breaths, distances, times and holds. */
+import { ONE_SIDE_MORE } from './sayings-manner.ts'
 import type { Saying } from './sayings.ts'
 
 const SETS =
@@ -116,7 +117,7 @@ export const SIDE_SAYINGS: readonly Saying[] = [
   { says: '{reps:N} on this|that|one|the first? side|leg|arm', means: { perSide: true } },
   // "each" lost on the way
   { says: '{reps:N} side ,|.|$', only: 'two or more', means: { perSide: true } },
-  { says: '{sets:N} sets .. <lesser> side|leg|arm', doubt: 'One side gets more than the other; write this out.' },
+  { says: '{sets:N} sets .. <lesser> side|leg|arm', doubt: ONE_SIDE_MORE },
   {
     says: '{sets:N} {plural:P} .. on|to|with? the|your? right|left|first|one side|leg|arm? ,|then|and? then|and? {alike:N} {sides:P} .. on|to|with? the|your? left|right|other|second side|leg|arm?',
     only: 'same on both sides',
