@@ -93,7 +93,7 @@ function withoutLead(words: readonly string[]): readonly string[] {
 }
 
 /** A crude stem: lifting, lifts and lifted are one. */
-function stemOf(word: string): string {
+export function stemOf(word: string): string {
   if (/^\d/.test(word)) return '0'
   if (word.length < 5) return word.length === 4 && /[^s]s$/.test(word) ? word.slice(0, -1) : word
   return word.replace(/(?:ing|ed|es|s|ly|e|y)$/, '').replace(/([bdgmnprt])\1$/, '$1')
@@ -103,7 +103,8 @@ const CLASS_TESTS = Object.entries({ ...WORD_GROUPS, ...CUE_CLASSES }).map(([nam
   name,
   test: new RegExp(`^(?:${list})$`),
 }))
-const classesOf = remember(5000, (word): readonly string[] =>
+/** The classes of words that a word belongs to (word-groups.ts, cue-classes.ts). */
+export const classesOf = remember(5000, (word): readonly string[] =>
   CLASS_TESTS.filter(({ test }) => test.test(word)).map(({ name }) => name),
 )
 

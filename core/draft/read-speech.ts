@@ -9,6 +9,7 @@ import type { TellingTable } from '../dose/weigh-telling.ts'
 import { findRole } from './find-role.ts'
 import type { Role } from './find-role.ts'
 import { hasWork } from './merge-doses.ts'
+import { hearWords } from './hear-words.ts'
 import { mendLetters } from './mend-letters.ts'
 import { restoreBreaks } from './restore-breaks.ts'
 import type { BreakTable } from './weigh-breaks.ts'
@@ -17,6 +18,7 @@ import type { Piece } from './split-speech.ts'
 import { tagWeighed, weighText } from './tag-cues.ts'
 import type { TaggedCue, WeighedText } from './tag-cues.ts'
 import type { CueTable } from './weigh-clause.ts'
+import type { WordNet } from './word-net.ts'
 import { AMOUNT_WORDS, NO_DOSE_HERE } from './words/en/dose-words.ts'
 import { SAME_DISTANCE, SAME_DOSE } from './words/en/same-again.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
@@ -53,22 +55,24 @@ export interface Speech {
 export interface ReadingTables {
   breaks?: BreakTable | undefined
   cues?: CueTable | undefined
+  net?: WordNet | undefined
   tellings?: TellingTable | undefined
 }
 
 /** Reads the lines of a transcript; at least one line is needed. */
 export function readSpeech(
   lines: readonly TranscriptLine[],
-  { breaks, cues: cueTable, tellings }: ReadingTables = {},
+  { breaks, cues: cueTable, net, tellings }: ReadingTables = {},
 ): Speech {
   const joined = joinLines(lines)
   const mended = mendLetters(partWords(joined.text))
   const unpunctuated = isUnpunctuated(mended)
   const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines), breaks) : mended
+  const heard = hearWords(text, net)
   const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)
     const words = plainWords(said)
-    const weighed = weighText(said, cueTable)
+    const weighed = weighText(said, heard, piece.offset, cueTable)
     const cues = tagWeighed(weighed, { oneSentence: true }).map((cue) => ({
       ...cue,
       offset: cue.offset + piece.offset,

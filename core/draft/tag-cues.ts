@@ -1,9 +1,11 @@
 /** Tags the cues in something said: clause by clause, in exact words, leaving out counting, praise, purpose and chat. */
 import type { CueKind } from '../../shared/log-sheet.ts'
+import { heardBetween, hearWords } from './hear-words.ts'
+import type { HeardWords } from './hear-words.ts'
 import { restoreBreaks } from './restore-breaks.ts'
 import { isUnpunctuated, plainWords, splitClauses, splitSentences } from './split-speech.ts'
 import type { Piece } from './split-speech.ts'
-import { sumClause, weighSums } from './weigh-clause.ts'
+import { sumBoth, sumClause, weighSums } from './weigh-clause.ts'
 import type { CueTable } from './weigh-clause.ts'
 import { DOSE_ONLY, EMPTY_CLAUSES, RETRACTED, TRANSITIONS } from './words/en/not-cue-words.ts'
 import { anyPhrase } from './words/en/word-groups.ts'
@@ -27,7 +29,7 @@ export interface CueContext {
 /** The cues of a text in the order said. One stretch of words may carry two kinds. */
 export function tagCues(text: string, context: CueContext = {}): TaggedCue[] {
   const said = context.oneSentence !== true && isUnpunctuated(text) ? restoreBreaks(text) : text
-  return tagWeighed(weighText(said), context)
+  return tagWeighed(weighText(said, hearWords(said)), context)
 }
 
 /** A text whose clauses are weighed, but not yet judged by their place. */
@@ -42,22 +44,26 @@ interface WeighedPiece extends Piece {
   sums: readonly number[] | null
 }
 
-/** Weighs the clauses of a text. Weighed once, a text can be tagged for more than one place. @param table other weights, for fitting */
-export function weighText(text: string, table?: CueTable): WeighedText {
+/**
+ * Weighs the clauses of a text. Weighed once, a text can be tagged for more than one place.
+ * @param heard its words as the word net hears them where it stands @param from the offset of the text among them @param table other weights, for fitting
+ */
+export function weighText(text: string, heard: HeardWords, from = 0, table?: CueTable): WeighedText {
+  const weigh = (words: string, { offset, end }: Piece, conditional: boolean): WeighedPiece => {
+    const sums = isNoCue(words)
+      ? null
+      : sumBoth(sumClause(words, conditional, table), heardBetween(heard, from + offset, from + end))
+    return { offset, end, wordCount: words.split(' ').length, sums }
+  }
   const sentences = splitSentences(text).flatMap((sentence) => {
     const words = plainWords(text.slice(sentence.offset, sentence.end))
     if (isNoCue(words)) return []
     const clauses = splitClauses(text, sentence).map((clause) =>
-      weighPiece(plainWords(text.slice(clause.offset, clause.end)), clause, false, table),
+      weigh(plainWords(text.slice(clause.offset, clause.end)), clause, false),
     )
-    return [{ whole: isConditional(words) ? weighPiece(words, sentence, true, table) : null, clauses }]
+    return [{ whole: isConditional(words) ? weigh(words, sentence, true) : null, clauses }]
   })
   return { text, sentences }
-}
-
-function weighPiece(words: string, piece: Piece, conditional: boolean, table?: CueTable): WeighedPiece {
-  const sums = isNoCue(words) ? null : sumClause(words, conditional, table)
-  return { ...piece, wordCount: words.split(' ').length, sums }
 }
 
 /** The cues of a weighed text in a place. */

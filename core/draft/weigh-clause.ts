@@ -20,11 +20,20 @@ export function sumClause(words: string, conditional: boolean, table: CueTable =
   return sums
 }
 
+/** How much the signs of a clause and the words as the net hears them count; fitted apart, both together tell more than either. */
+const SIGNS_SHARE = 0.4
+const HEARD_SHARE = 0.6
+
+/** Both together, where words were heard. @param heard the mean log of the likelihood of none and of each kind over the words of the clause */
+export function sumBoth(signs: readonly number[], heard: Float32Array | null): number[] {
+  return signs.map((sum, at) => SIGNS_SHARE * sum + HEARD_SHARE * (heard?.[at] ?? 0))
+}
+
 /** The likelihoods for such sums in their place. @param favour how far (log of odds) a cue is preferred to none. */
 export function weighSums(summed: readonly number[], early: boolean | undefined, favour = 0): Weighed {
   const sums = [...summed]
   sums[0] = (sums[0] ?? 0) - favour
-  if (early !== undefined) addTo(sums, placeFeature(early), TABLE)
+  if (early !== undefined) addTo(sums, placeFeature(early), TABLE, SIGNS_SHARE)
   const odds = sums.map((sum) => Math.exp(sum - Math.max(...sums)))
   const total = odds.reduce((one, other) => one + other, 0)
   const [none = 0, ...others] = odds.map((one) => one / total)
@@ -32,9 +41,9 @@ export function weighSums(summed: readonly number[], early: boolean | undefined,
   return { none, kinds: kinds.toSorted((a, b) => b.likely - a.likely) }
 }
 
-function addTo(sums: number[], feature: string, table: CueTable): void {
+function addTo(sums: number[], feature: string, table: CueTable, share = 1): void {
   table.get(feature)?.forEach((weight, at) => {
-    sums[at] = (sums[at] ?? 0) + weight
+    sums[at] = (sums[at] ?? 0) + share * weight
   })
 }
 

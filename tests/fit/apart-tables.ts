@@ -1,6 +1,9 @@
 /** Keeps weights that were fitted without some classes, so that other fittings read each class as one that is new. */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import path from 'node:path'
+import { netOf } from '../../core/draft/filed-net.ts'
+import type { FiledNet } from '../../core/draft/filed-net.ts'
+import type { WordNet } from '../../core/draft/word-net.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 
 /** Some tables of weights by feature, and for each class by its title which of them has not seen it. */
@@ -9,7 +12,7 @@ export interface ApartTables<Weight> {
   of: Readonly<Record<string, number>>
 }
 
-type Name = 'breaks' | 'cues' | 'tellings'
+type Name = 'breaks' | 'cues' | 'tellings' | 'net'
 
 const fileOf = (name: Name): string => path.join(projectRoot(), `.build/fit/${name}-apart.json`)
 
@@ -41,4 +44,28 @@ function load<Weight>(name: Name): ApartTables<Weight> {
     of: Record<string, number>
   }
   return { tables: tables.map((table) => new Map(table)), of }
+}
+
+/** Nets that were fitted without some classes, and for each class by its title which of them has not seen it. */
+export interface ApartNets {
+  nets: readonly FiledNet[]
+  of: Readonly<Record<string, number>>
+}
+
+export function writeApartNets(apart: ApartNets): void {
+  mkdirSync(path.dirname(fileOf('net')), { recursive: true })
+  writeFileSync(fileOf('net'), JSON.stringify(apart))
+}
+
+/** The net for a title; that in use for a class which is in no list. */
+export function readApartNets(): (title: string) => WordNet | undefined {
+  let known: { nets: readonly WordNet[]; of: Readonly<Record<string, number>> } | null = null
+  return (title) => {
+    if (!known) {
+      if (!existsSync(fileOf('net'))) throw new Error('First run node .build/tests/fit/fit-net.js --parts.')
+      const { nets, of } = JSON.parse(readFileSync(fileOf('net'), 'utf8')) as ApartNets
+      known = { nets: nets.map(netOf), of }
+    }
+    return known.nets[known.of[title] ?? -1]
+  }
 }

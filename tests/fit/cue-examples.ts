@@ -1,6 +1,4 @@
 /** Clauses with the kinds of cue that people marked in them: what the weights of cues are fitted on. */
-import { readFileSync } from 'node:fs'
-import path from 'node:path'
 import { cueFeatures } from '../../core/draft/cue-features.ts'
 import type { CluePlace } from '../../core/draft/cue-features.ts'
 import { readSpeech } from '../../core/draft/read-speech.ts'
@@ -10,13 +8,13 @@ import type { Piece } from '../../core/draft/split-speech.ts'
 import { isConditional } from '../../core/draft/tag-cues.ts'
 import type { MarkScores } from '../../core/draft/weigh-breaks.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
-import { projectRoot } from '../../server/setup/project-root.ts'
+import { CUE_KINDS } from '../../shared/log-sheet.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
 import { plain } from '../core/draft/spoken-class.ts'
-import { ALIGNMENT, CUE_LABELS } from '../helpers/cue-labels.ts'
 import { annotatedClasses } from './annotated-classes.ts'
 import type { AnnotatedClass, AnnotatedExercise } from './annotated-classes.ts'
 import { readApartTables } from './apart-tables.ts'
+import { labelledSentences } from './labelled-sentences.ts'
 
 export interface CueExample {
   /** The class or file it comes from, for leaving it out. */
@@ -40,37 +38,14 @@ export function cueExamples(): CueExample[] {
   return [
     ...classes.flatMap((one) => ofClass(one, 'class')),
     ...unpunctuated.flatMap((one) => ofClass(one, 'plain class')),
-    ...ofSentences(),
+    ...labelledSentences().flatMap(({ text, kinds, weight }) => ofSentence(text, kinds, weight)),
   ]
 }
 
-function ofSentences(): CueExample[] {
-  const own = ['fitted-on.txt', 'tuned-on.txt'].flatMap((file) =>
-    readFixture(`cue-sentences/${file}`)
-      .split('\n')
-      .flatMap((line) => {
-        const [labels, text] = line.split(' | ')
-        if (labels === undefined || text === undefined) return []
-        return ofSentence(text, labels === '-' ? [] : (labels.split(',') as CueKind[]))
-      }),
-  )
-  const labelled = JSON.parse(readFixture('cue-sentences.json')) as { text: string; labels: string[] }[]
-  const doses = ['phrasings.json', 'phrasings-tuned-on.json'].flatMap(
-    (file) => JSON.parse(readFixture(file)) as { text: string; is: boolean }[],
-  )
-  return [
-    ...own,
-    ...labelled.flatMap(({ text, labels }) => ofSentence(text, kindsOf(labels))),
-    ...doses.flatMap(({ text, is }) => (is ? ofSentence(text, [], DOSE_WEIGHT) : [])),
-  ]
-}
-
-/** A dose is no cue, but its words are those of cues, too. */
-const DOSE_WEIGHT = 0.25
 /** How much a clause says of the kind of the sentence it is part of. */
 const PART_WEIGHT = 0.4
 
-function ofSentence(text: string, kinds: readonly CueKind[], weight = 1): CueExample[] {
+function ofSentence(text: string, kinds: readonly CueKind[], weight: number): CueExample[] {
   const words = plainWords(text)
   const conditional = isConditional(words)
   const example = { from: 'sentences', speech: 'alone' as const, kinds }
@@ -138,15 +113,15 @@ function ofExercise(
   })
 }
 
-const EARLY_SECONDS = 0.3
-const LATE_SECONDS = 0.2
+export const EARLY_SECONDS = 0.3
+export const LATE_SECONDS = 0.2
 
 interface Marked extends Piece {
   kind: CueKind
 }
 
 /** The marked cues at their offsets: of equal words the nearest in time. */
-function placeMarked(speech: Speech, exercise: AnnotatedExercise): Marked[] {
+export function placeMarked(speech: Speech, exercise: AnnotatedExercise): Marked[] {
   const text = speech.joined.text
   return exercise.cues.flatMap(({ type, at, evidence }) => {
     const places: { offset: number; off: number }[] = []
@@ -168,7 +143,7 @@ function covers(mark: Piece, unit: Piece): boolean {
   return common / (unit.end - unit.offset) >= 0.5 || common / (mark.end - mark.offset) >= 0.6
 }
 
-function withoutMarks(known: AnnotatedClass): AnnotatedClass {
+export function withoutMarks(known: AnnotatedClass): AnnotatedClass {
   const exercises = known.exercises.map((exercise) => ({
     ...exercise,
     cues: exercise.cues.map((cue) => ({ ...cue, evidence: plainLine(cue.evidence) })),
@@ -180,12 +155,10 @@ function plainLine(text: string): string {
   return plain(`[0:00] ${text}`).slice('[0:00] '.length)
 }
 
-/** Alignment with another label beside it says nothing of its own. */
-function kindsOf(labels: readonly string[]): CueKind[] {
-  const kinds = labels.flatMap((label) => (label === 'ALIGN' ? [] : (CUE_LABELS[label] ?? [])))
-  return [...new Set(kinds.length === 0 && labels.includes('ALIGN') ? ALIGNMENT : kinds)]
-}
-
-function readFixture(file: string): string {
-  return readFileSync(path.join(projectRoot(), 'tests/fixtures', file), 'utf8')
+/** What the likelihoods of none and of each kind should be: several kinds share it. */
+export function wantedOf(kinds: readonly CueKind[]): number[] {
+  return ['none' as const, ...CUE_KINDS].map((kind) => {
+    if (kind === 'none') return kinds.length === 0 ? 1 : 0
+    return kinds.includes(kind) ? 1 / kinds.length : 0
+  })
 }

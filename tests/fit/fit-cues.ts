@@ -6,7 +6,7 @@ import { writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { CUE_KINDS } from '../../shared/log-sheet.ts'
-import { cueExamples } from './cue-examples.ts'
+import { cueExamples, wantedOf } from './cue-examples.ts'
 import type { CueExample } from './cue-examples.ts'
 import { descend } from './descend.ts'
 import { writeApart } from './apart-tables.ts'
@@ -58,14 +58,6 @@ function fit(examples: readonly CueExample[]): Weights {
 /** What is shown twice, with and without its place, is counted once. */
 function oncePerText(examples: readonly CueExample[]): readonly CueExample[] {
   return examples.filter(({ features }) => !features.includes('early') && !features.includes('late'))
-}
-
-/** Several kinds share the likelihood. */
-function wantedOf(kinds: CueExample['kinds']): number[] {
-  return KINDS.map((kind) => {
-    if (kind === 'none') return kinds.length === 0 ? 1 : 0
-    return kinds.includes(kind) ? 1 / kinds.length : 0
-  })
 }
 
 function likelihoods(at: readonly number[], weights: Float64Array): number[] {

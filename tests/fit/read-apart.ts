@@ -5,7 +5,7 @@ import { isUnpunctuated } from '../../core/draft/split-speech.ts'
 import type { MarkScores } from '../../core/draft/weigh-breaks.ts'
 import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import { plain } from '../core/draft/spoken-class.ts'
-import { readApartTables } from './apart-tables.ts'
+import { readApartNets, readApartTables } from './apart-tables.ts'
 
 /** A class as it was read, as written or plain. */
 export interface ReadClass {
@@ -22,6 +22,7 @@ export function readApart({ title, text }: { title: string; text: string }): Rea
     const speech = readSpeech(transcript.lines, {
       breaks: breaksOf(title),
       cues: cuesOf(title),
+      net: netOf(title),
       tellings: tellingsOf(title),
     })
     return { speech, plain: at > 0 }
@@ -31,3 +32,4 @@ export function readApart({ title, text }: { title: string; text: string }): Rea
 const breaksOf = readApartTables<MarkScores>('breaks', 'first')
 const tellingsOf = readApartTables<number>('tellings', 'in use')
 const cuesOf = readApartTables<readonly number[]>('cues', 'in use')
+const netOf = readApartNets()

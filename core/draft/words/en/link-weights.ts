@@ -3,52 +3,46 @@
  * Fitted by tests/fit/fit-links.ts, not by hand.
  */
 export const LINK_WEIGHTS: readonly (readonly [weight: number, features: string])[] = [
-  [1.3, 'opens station'],
-  [1.1, 'starts straight'],
-  [1.0, 'behind rounds|first comes back soon|ruled circuit'],
-  [0.9, 'first comes back at once|ruled'],
-  [0.8, 'gap no rest|intro no rest|returns 2 2|second in turn at once|starts no rest|together before rounds'],
-  [0.7, 'behind circuit|both in turn|closes pair|closes rounds|first comes back later|inner straight|returns 0 2'],
-  [0.6, 'ends straight|inner swap|returns 1 1'],
+  [1.2, 'starts straight'],
+  [1.1, 'first comes back soon'],
+  [1.0, 'opens station|ruled circuit'],
+  [0.9, 'behind rounds|second in turn at once'],
+  [0.8, 'both in turn|first comes back at once|returns 2 2|ruled'],
+  [0.7, 'closes pair|gap straight|intro pair|returns 0 2|starts rest'],
+  [0.6, 'behind rest|closes rounds|first named in second|gap no rest|in two groups|starts no rest'],
   [
     0.5,
-    'behind rest|behind together next|between |closes rest|first tells no dose|intro pair|intro straight|opens again|opens rest|returns 0 1',
+    'first comes back later|first some|first tells no dose|gap none|opens again|opens rest|returns 1 1|second tells no dose|together before rounds',
   ],
-  [0.4, 'gap straight|in two groups|returns 1 0|ruled superset|second tells no dose|starts rest'],
+  [0.4, 'behind together next|ends no rest|first comes back far|inner straight|intro no rest'],
   [
     0.3,
-    'closes circuit|first short|first some|inner no rest|inside straight|intro circuit|intro station|intro swap|starts next|together before circuit',
+    'behind circuit|behind together pair|between |closes rest|ends rest|inner no rest|inner rounds|intro straight|intro swap|second tells a rest|starts section|together before',
   ],
   [
     0.2,
-    'before together next|before together rounds|behind together pair|between and|ends no rest|ends pair|ends rest|ends rounds|ends station|first comes back far|gap none|inner rounds|opens next|opens pair|opens section|returns 2 1|starts circuit|together before|together before again|together before of 4',
+    'before together next|before together rounds|behind no rest|between and|closes circuit|closes station|ends straight|first short|inner swap|opens circuit|opens no rest|opens section|returns 2 0|ruled superset|starts circuit|together before of 2|together before of 4',
   ],
   [
     0.1,
-    'before together circuit|before together pair|before together rest|before together section|behind swap|inner section|second in turn later|second tells a rest|starts station|together before of 3|together before rest|together before section',
+    'before together circuit|before together rest|behind together again|behind together rounds|ends pair|ends section|ends station|first in a circuit|inner section|inside no rest|inside straight|intro rounds|intro station|opens next|opens pair|opens straight|returns 0 1|returns 2 1|second in turn soon|starts next|starts station|together before again|together before circuit|together before rest|together in the second|together in the second of 2',
   ],
   [
     -0.1,
-    'behind again|behind together circuit|behind together rest|between many|between then|closes no rest|ends swap|first named as second starts|inner rest|inside no rest|opens no rest|opens straight|opens swap|returns 2 0|starts again|starts swap|together before next',
+    'behind pair|behind swap|between many|between pair|between then|closes no rest|ends circuit|first in a superset|inner pair|inner rest|intro section|returns 1 0|ruled apart|same sets|second in turn far|second in turn later|second named in first|starts swap|together before next|together before station',
   ],
   [
     -0.2,
-    'behind next|behind no rest|behind section|closes section|closes station|ends circuit|first named in second|gap short|inner next|inner pair|inside rest|inside section|inside station|intro again|intro rest|opens rounds|same sets|second in turn soon|second some|starts section|together before pair',
+    'behind again|behind station|behind together rest|between some|closes swap|ends rounds|gap station|inner again|inner circuit|inside swap|intro again|intro rest|second some|second tells sets|starts again',
   ],
   [
     -0.3,
-    'between next|closes straight|gap station|inner again|inner circuit|inner station|inside pair|intro next|ruled apart|second in a circuit|second tells sets',
+    'behind next|behind section|closes again|first tells sets|gap next|gap short|gap swap|inner next|inner station|inside pair|inside rest|inside section|intro next|second in a circuit|starts pair',
   ],
-  [
-    -0.4,
-    'always|closes next|gap next|inside circuit|other sets|second named in first|second short|second tells its sets',
-  ],
-  [
-    -0.5,
-    'behind station|closes again|first tells its sets|first tells sets|gap again|inside again|inside next|inside rounds|returns 1 2|second in a superset|second long|starts pair',
-  ],
-  [-0.6, 'behind straight|ends next|first tells a rest|gap circuit|gap pair|gap rest|gap swap|starts rounds'],
-  [-0.7, 'second in turn far'],
-  [-0.8, 'ends again|first long|gap long|gap rounds|gap section|gap some|ruled none'],
-  [-1.0, 'returns 0 0'],
+  [-0.4, 'closes next|closes straight|ends swap|inside next|inside rounds|other sets|second in a superset'],
+  [-0.5, 'always|between next|first tells a rest|inside again|inside circuit|second long'],
+  [-0.6, 'ends again|ends next|gap circuit|gap pair|second short|second tells its sets|starts rounds'],
+  [-0.7, 'behind straight|first tells its sets|gap again|gap rest|gap rounds'],
+  [-0.8, 'first long|gap long|gap section|gap some|ruled none'],
+  [-0.9, 'returns 0 0'],
 ]
