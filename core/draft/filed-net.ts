@@ -1,5 +1,6 @@
 /** The word net as it is filed: a byte for each number. */
 import { bytesOf } from './base-64.ts'
+import { Lstm } from './word-net.ts'
 import type { NetShape, WordNet } from './word-net.ts'
 
 /** A net as it is filed: numbers as whole steps between -127 and 127, a byte each, in base 64. */
@@ -30,8 +31,8 @@ export function netOf(filed: FiledNet): WordNet {
     shape: filed.shape,
     rowOf: new Map(names.map((name, row) => [name, row])),
     inputs: numbersOf(filed.inputs),
-    forwards: numbersOf(filed.forwards),
-    backwards: numbersOf(filed.backwards),
+    forwards: new Lstm(filed.shape, numbersOf(filed.forwards)),
+    backwards: new Lstm(filed.shape, numbersOf(filed.backwards)),
     scores: numbersOf(filed.scores),
   }
 }

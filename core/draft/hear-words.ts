@@ -3,7 +3,7 @@ import { remember } from '../remember.ts'
 import { classOf, kindOf } from './break-features.ts'
 import { classesOf, stemOf } from './cue-features.ts'
 import { netOf } from './filed-net.ts'
-import { logLikelihoods, project, runLstm, scoreWord } from './word-net.ts'
+import { logLikelihoods, scoreWord } from './word-net.ts'
 import type { WordNet } from './word-net.ts'
 import { NET_WEIGHTS } from './words/en/net-weights.ts'
 
@@ -78,11 +78,11 @@ export function hearInTurn(words: readonly NetWord[], net: WordNet): HeardWords 
       const word = words[at] ?? { offset: 0, text: '', mark: 'none' }
       const before = known[word.mark]?.get(word.text)
       if (before) return before
-      const projected = project(shape, net[part], inputOf(rowsOf(word, net), net))
+      const projected = net[part].project(inputOf(rowsOf(word, net), net))
       known[word.mark]?.set(word.text, projected)
       return projected
     }
-    return runLstm(shape, net[part], { count: words.length, reverse: part === 'backwards', projectedAt })
+    return net[part].read(words.length, part === 'backwards', projectedAt)
   }
   const [ahead, behind] = [run('forwards'), run('backwards')]
   const logs = new Float32Array(words.length * shape.scores)

@@ -1,5 +1,6 @@
 /** A small recurrent network that weighs each word of a speech among those before and behind it. */
 import { rowProducts } from './row-products.ts'
+import type { RowProducts } from './row-products.ts'
 
 /**
  * A long short-term memory that reads the words forwards and one that reads them backwards, and the scores that both give a word.
@@ -12,9 +13,9 @@ export interface WordNet {
   rowOf: ReadonlyMap<string, number>
   /** What each feature adds to the input of its word: rows × input. */
   inputs: Float32Array
-  /** Weights of the memory that reads forwards, and of the one that reads backwards; see `steps`. */
-  forwards: Float32Array
-  backwards: Float32Array
+  /** The memory that reads forwards, and the one that reads backwards. */
+  forwards: Lstm
+  backwards: Lstm
   /** By score the weights of the forward memory, of the backward one, and its bias: scores × (2 × hidden + 1). */
   scores: Float32Array
 }
@@ -30,50 +31,70 @@ export function lstmSize({ input, hidden }: NetShape): number {
   return 4 * hidden * (input + hidden + 1)
 }
 
-/** What the input of a word adds to the rows of a memory, its bias with it: 4 × hidden numbers. */
-export function project({ input, hidden }: NetShape, weights: Float32Array, values: Float32Array): Float32Array {
-  const wide = input + hidden + 1
-  const sums = new Float32Array(4 * hidden)
-  for (let row = 0; row < sums.length; row++) {
-    const from = row * wide
-    let sum = weights[from + wide - 1] ?? 0
-    for (let at = 0; at < input; at++) sum += (weights[from + at] ?? 0) * (values[at] ?? 0)
-    sums[row] = sum
-  }
-  return sums
-}
+/** A memory, its weights laid out for the products. */
+export class Lstm {
+  readonly #shape: NetShape
+  readonly #products: RowProducts
+  readonly #bias: Float32Array
+  /** 4 × hidden rows over the input, and over the last output. */
+  readonly #ofInput: Float32Array
+  readonly #ofLast: Float32Array
+  readonly #values: Float32Array
+  readonly #gates: Float32Array
+  readonly #last: Float32Array
 
-/**
- * Lets a memory read the words. @param projectedAt what project() gives for each word
- * @returns the outputs: words × hidden
- */
-export function runLstm(
-  { input, hidden }: NetShape,
-  weights: Float32Array,
-  { count, reverse, projectedAt }: { count: number; reverse: boolean; projectedAt: (word: number) => Float32Array },
-): Float32Array {
-  const out = new Float32Array(count * hidden)
-  const cells = new Float32Array(hidden)
-  const products = rowProducts(4 * hidden * hidden + 5 * hidden + 32)
-  const [again, gates, last] = [4 * hidden * hidden, 4 * hidden, hidden].map(products.numbers)
-  if (!again || !gates || !last) return out
-  for (let row = 0; row < 4 * hidden; row++) {
-    const from = row * (input + hidden + 1) + input
-    again.set(weights.subarray(from, from + hidden), row * hidden)
-  }
-  for (let step = 0; step < count; step++) {
-    const word = reverse ? count - 1 - step : step
-    gates.set(projectedAt(word))
-    products.forwards(gates, again, last)
-    for (let cell = 0; cell < hidden; cell++) {
-      const kept = squash(gates[hidden + cell] ?? 0) * (cells[cell] ?? 0)
-      const value = kept + squash(gates[cell] ?? 0) * tanh(gates[2 * hidden + cell] ?? 0)
-      cells[cell] = value
-      last[cell] = squash(gates[3 * hidden + cell] ?? 0) * tanh(value)
+  /** @param weights as many as lstmSize says */
+  constructor(shape: NetShape, weights: Float32Array) {
+    const { input, hidden } = shape
+    const [rows, wide, padded] = [4 * hidden, input + hidden + 1, Math.ceil(input / 8) * 8]
+    this.#shape = shape
+    this.#products = rowProducts(rows * (padded + hidden + 1) + padded + hidden)
+    this.#ofInput = this.#products.numbers(rows * padded)
+    this.#ofLast = this.#products.numbers(rows * hidden)
+    this.#gates = this.#products.numbers(rows)
+    this.#values = this.#products.numbers(padded)
+    this.#last = this.#products.numbers(hidden)
+    this.#bias = new Float32Array(rows)
+    for (let row = 0; row < rows; row++) {
+      const from = row * wide
+      this.#ofInput.set(weights.subarray(from, from + input), row * padded)
+      this.#ofLast.set(weights.subarray(from + input, from + input + hidden), row * hidden)
+      this.#bias[row] = weights[from + wide - 1] ?? 0
     }
-    out.set(last, word * hidden)
   }
-  return out
+
+  /** What the input of a word adds to the rows, their bias with it: 4 × hidden numbers. */
+  project(input: Float32Array): Float32Array {
+    this.#values.set(input)
+    this.#gates.set(this.#bias)
+    this.#products.forwards(this.#gates, this.#ofInput, this.#values)
+    return this.#gates.slice()
+  }
+
+  /**
+   * Reads the words one behind the other, or the last first. @param projectedAt what project() gives for each word
+   * @returns the outputs: words × hidden
+   */
+  read(count: number, reverse: boolean, projectedAt: (word: number) => Float32Array): Float32Array {
+    const { hidden } = this.#shape
+    const [gates, last] = [this.#gates, this.#last]
+    const out = new Float32Array(count * hidden)
+    const cells = new Float32Array(hidden)
+    last.fill(0)
+    for (let step = 0; step < count; step++) {
+      const word = reverse ? count - 1 - step : step
+      gates.set(projectedAt(word))
+      this.#products.forwards(gates, this.#ofLast, last)
+      for (let cell = 0; cell < hidden; cell++) {
+        const kept = squash(gates[hidden + cell] ?? 0) * (cells[cell] ?? 0)
+        const value = kept + squash(gates[cell] ?? 0) * tanh(gates[2 * hidden + cell] ?? 0)
+        cells[cell] = value
+        last[cell] = squash(gates[3 * hidden + cell] ?? 0) * tanh(value)
+      }
+      out.set(last, word * hidden)
+    }
+    return out
+  }
 }
 
 /** The logistic function from a table, between whose steps it is straight: off by less than a millionth, and several times as fast. */

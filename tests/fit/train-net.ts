@@ -176,7 +176,7 @@ interface SideToRead {
   mask: Float32Array
 }
 
-/** As runLstm does, but keeping what the way back needs: inputs and gates of each word stay in the room. */
+/** As Lstm.read does, but keeping what the way back needs: inputs and gates of each word stay in the room. */
 function readSide({ input, hidden }: NetShape, room: Room, { side, at, inputs, mask }: SideToRead): Reading {
   const { weights, bias, reverse } = side
   const { read, gates } = room.sides[at]!

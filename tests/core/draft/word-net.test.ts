@@ -1,7 +1,7 @@
 /** The word net gives what another library gives for the same weights, and the fitting's slopes are those of its misses. */
 import { expect, it } from 'vitest'
 import { hearInTurn, UNKNOWN_WORD } from '../../../core/draft/hear-words.ts'
-import { lstmSize } from '../../../core/draft/word-net.ts'
+import { Lstm, lstmSize } from '../../../core/draft/word-net.ts'
 import { trainNet } from '../../fit/train-net.ts'
 
 const SHAPE = { input: 2, hidden: 8, scores: 3 }
@@ -18,8 +18,14 @@ it('agrees with the bidirectional LSTM of PyTorch', () => {
       ['word slowly', 3],
     ]),
     inputs: Float32Array.from([0, 0, 1, -0.5, 0.25, 2, -1, 0.75]),
-    forwards: waves(lstmSize(SHAPE), (at) => Math.sin(0.7 * at + 1) / 2),
-    backwards: waves(lstmSize(SHAPE), (at) => Math.sin(0.7 * at + 2) / 2),
+    forwards: new Lstm(
+      SHAPE,
+      waves(lstmSize(SHAPE), (at) => Math.sin(0.7 * at + 1) / 2),
+    ),
+    backwards: new Lstm(
+      SHAPE,
+      waves(lstmSize(SHAPE), (at) => Math.sin(0.7 * at + 2) / 2),
+    ),
     scores: waves(3 * 17, (at) => Math.cos(0.3 * at)),
   }
   const words = ['press', 'up', 'slowly'].map((word, offset) => ({ offset, text: word, mark: 'none' as const }))
