@@ -1,6 +1,6 @@
 /** The word net as it is filed: a byte for each number. */
 import { bytesOf } from './base-64.ts'
-import { Lstm } from './word-net.ts'
+import { Lstm, widthOf } from './word-net.ts'
 import type { NetShape, WordNet } from './word-net.ts'
 
 /** A net as it is filed: numbers as whole steps between -127 and 127, a byte each, in base 64. */
@@ -9,8 +9,8 @@ export interface FiledNet {
   /** By sign the words or classes whose rows follow each other. */
   features: Readonly<Record<string, string>>
   inputs: FiledPart
-  forwards: FiledPart
-  backwards: FiledPart
+  /** Of each layer the one that reads forwards, then the one that reads backwards. */
+  memories: readonly FiledPart[]
   scores: FiledPart
 }
 
@@ -31,8 +31,9 @@ export function netOf(filed: FiledNet): WordNet {
     shape: filed.shape,
     rowOf: new Map(names.map((name, row) => [name, row])),
     inputs: numbersOf(filed.inputs),
-    forwards: new Lstm(filed.shape, numbersOf(filed.forwards)),
-    backwards: new Lstm(filed.shape, numbersOf(filed.backwards)),
+    memories: filed.memories.map(
+      (one, at) => new Lstm(widthOf(filed.shape, at >> 1), filed.shape.hidden, numbersOf(one)),
+    ),
     scores: numbersOf(filed.scores),
   }
 }

@@ -3,7 +3,7 @@ import { remember } from '../remember.ts'
 import { classOf, kindOf } from './break-features.ts'
 import { classesOf, stemOf } from './cue-features.ts'
 import { netOf } from './filed-net.ts'
-import { logLikelihoods, scoreWord } from './word-net.ts'
+import { listen, rowsOf } from './word-net.ts'
 import type { WordNet } from './word-net.ts'
 import { NET_WEIGHTS } from './words/en/net-weights.ts'
 
@@ -40,28 +40,19 @@ function markIn(gap: string): NetWord['mark'] {
   return /[,;:—–\v]|\s-\s/.test(gap) ? 'comma' : 'none'
 }
 
-/** Stands for a word that the net has not learned. */
-export const UNKNOWN_WORD = 'word *'
-
 /** What the net knows of a word, as `sign of`; its rows are named by the same. */
 export function featuresOf({ text, mark }: Pick<NetWord, 'text' | 'mark'>): string[] {
   return [`mark ${mark}`, ...featuresOfText(text)]
 }
 
-const featuresOfText = remember(5000, (text): readonly string[] => [
+/** What tells of a word by itself. */
+export const featuresOfText = remember(5000, (text): readonly string[] => [
   `kind ${kindOf(text)}`,
   `class ${classOf(text)}`,
   `ending ${text.slice(-3)}`,
   ...classesOf(stemOf(text)).map((one) => `group ${one}`),
   `word ${text}`,
 ])
-
-/** The rows of a word's features; of one that was not learned its kind and ending tell. */
-export function rowsOf(word: Pick<NetWord, 'text' | 'mark'>, { rowOf }: Pick<WordNet, 'rowOf'>): number[] {
-  return featuresOf(word).flatMap(
-    (feature) => rowOf.get(feature) ?? (feature.startsWith('word ') ? (rowOf.get(UNKNOWN_WORD) ?? []) : []),
-  )
-}
 
 /** All words of a text as the net hears them. @param net other than the one in use, for fitting */
 export function hearWords(text: string, net: WordNet = netInUse()): HeardWords {
@@ -70,32 +61,11 @@ export function hearWords(text: string, net: WordNet = netInUse()): HeardWords {
 
 /** Words as the net hears them one behind the other. */
 export function hearInTurn(words: readonly NetWord[], net: WordNet): HeardWords {
-  const { shape } = net
-  const run = (part: 'forwards' | 'backwards'): Float32Array => {
-    const [none, comma, stop] = [0, 1, 2].map(() => new Map<string, Float32Array>())
-    const known = { none, comma, stop }
-    const projectedAt = (at: number): Float32Array => {
-      const word = words[at] ?? { offset: 0, text: '', mark: 'none' }
-      const before = known[word.mark]?.get(word.text)
-      if (before) return before
-      const projected = net[part].project(inputOf(rowsOf(word, net), net))
-      known[word.mark]?.set(word.text, projected)
-      return projected
-    }
-    return net[part].read(words.length, part === 'backwards', projectedAt)
-  }
-  const [ahead, behind] = [run('forwards'), run('backwards')]
-  const logs = new Float32Array(words.length * shape.scores)
-  for (let word = 0; word < words.length; word++)
-    logs.set(logLikelihoods(scoreWord(shape, net.scores, { ahead, behind, word })), word * shape.scores)
-  return { offsets: words.map(({ offset }) => offset), logs, scores: shape.scores }
-}
-
-function inputOf(rows: readonly number[], { shape, inputs }: WordNet): Float32Array {
-  const values = new Float32Array(shape.input)
-  for (const row of rows)
-    for (let at = 0; at < shape.input; at++) values[at] = (values[at] ?? 0) + (inputs[row * shape.input + at] ?? 0)
-  return values
+  const logs = listen(net, words.length, (at) => {
+    const word = words[at] ?? { offset: 0, text: '', mark: 'none' }
+    return { key: `${word.mark} ${word.text}`, rows: () => rowsOf(featuresOf(word), net) }
+  })
+  return { offsets: words.map(({ offset }) => offset), logs, scores: net.shape.scores }
 }
 
 /** The mean of the logs of the words from one offset to another; null where there is none. */

@@ -54,6 +54,7 @@ export interface Speech {
 /** Weights other than those of the tables, for fitting. */
 export interface ReadingTables {
   breaks?: BreakTable | undefined
+  breakNet?: WordNet | undefined
   cues?: CueTable | undefined
   net?: WordNet | undefined
   tellings?: TellingTable | undefined
@@ -62,12 +63,12 @@ export interface ReadingTables {
 /** Reads the lines of a transcript; at least one line is needed. */
 export function readSpeech(
   lines: readonly TranscriptLine[],
-  { breaks, cues: cueTable, net, tellings }: ReadingTables = {},
+  { breaks, breakNet, cues: cueTable, net, tellings }: ReadingTables = {},
 ): Speech {
   const joined = joinLines(lines)
   const mended = mendLetters(partWords(joined.text))
   const unpunctuated = isUnpunctuated(mended)
-  const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines), breaks) : mended
+  const text = unpunctuated ? restoreBreaks(mended, lineStartsOf(lines), { table: breaks, net: breakNet }) : mended
   const heard = hearWords(text, net)
   const sentences = splitSentences(text).map((piece, index): Sentence => {
     const said = text.slice(piece.offset, piece.end)

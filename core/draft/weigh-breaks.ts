@@ -1,5 +1,7 @@
 /** Weighs where sentences and clauses end among words without punctuation: the marks that are likeliest together. */
 import { clauseSigns, featuresAt, LONGEST_RUN } from './break-features.ts'
+import { hearMarks } from './hear-breaks.ts'
+import type { HeardMark } from './hear-breaks.ts'
 import type { PlacedWord } from './place-names.ts'
 import { BREAK_WEIGHTS } from './words/en/break-weights.ts'
 
@@ -13,14 +15,24 @@ export interface MarkScores {
 
 export type BreakTable = ReadonlyMap<string, MarkScores>
 
-/** Added for each mark; small weights were left out, and more of them spoke against commas. */
-const FAVOUR: MarkScores = { comma: -0.2, stop: 0.2 }
+/** Added for each mark: full stops are missed more often than they are found in vain. */
+const FAVOUR: MarkScores = { comma: -0.1, stop: 0.1 }
+
+/** How much the features of a gap and the marks as the net hears them count: both together tell more than either. */
+const SIGNS_SHARE = 0.6
+const HEARD_SHARE = 0.6
+
+/** Weights other than those in use, for fitting. */
+export interface BreakTables {
+  table?: BreakTable | undefined
+  heard?: readonly HeardMark[] | undefined
+}
 
 /** The marks in front of each word that are likeliest together. @param features what speaks for a mark in front of each word, where that is known already */
 export function likeliestMarks(
   words: readonly PlacedWord[],
   features?: readonly (readonly string[])[],
-  table: BreakTable = tableInUse(),
+  { table = tableInUse(), heard = hearMarks(words) }: BreakTables = {},
 ): Mark[] {
   // best[run] = the best score so far with that many words since the last mark.
   let best: (number | undefined)[] = [undefined, 0]
@@ -28,12 +40,15 @@ export function likeliestMarks(
   for (let index = 1; index < words.length; index++) {
     const word = words[index]
     const parted = word?.bound !== true && isParted(words[index - 1]?.text ?? '', word?.text ?? '')
-    const here = scoresOf(features?.[index] ?? featuresAt(words, index), table, FAVOUR)
+    const here = scoresOf(features?.[index] ?? featuresAt(words, index), table, NOTHING)
+    const ears = heard[index] ?? NOTHING
     const next: (number | undefined)[] = []
     const how: (Step | undefined)[] = []
     best.forEach((score, run) => {
       if (score === undefined) return
-      const { comma, stop } = scoresOf(clauseSigns(words, index - run, index), table, here)
+      const signs = scoresOf(clauseSigns(words, index - run, index), table, here)
+      const comma = SIGNS_SHARE * signs.comma + HEARD_SHARE * ears.comma + FAVOUR.comma
+      const stop = SIGNS_SHARE * signs.stop + HEARD_SHARE * ears.stop + FAVOUR.stop
       const total = Math.log(1 + Math.exp(comma) + Math.exp(stop))
       const take = (mark: Mark, value: number): void => {
         const to = mark === 'none' ? Math.min(run + 1, LONGEST_RUN) : 1

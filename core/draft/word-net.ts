@@ -13,9 +13,8 @@ export interface WordNet {
   rowOf: ReadonlyMap<string, number>
   /** What each feature adds to the input of its word: rows × input. */
   inputs: Float32Array
-  /** The memory that reads forwards, and the one that reads backwards. */
-  forwards: Lstm
-  backwards: Lstm
+  /** Of each layer the memory that reads forwards, then the one that reads backwards. */
+  memories: readonly Lstm[]
   /** By score the weights of the forward memory, of the backward one, and its bias: scores × (2 × hidden + 1). */
   scores: Float32Array
 }
@@ -24,16 +23,23 @@ export interface NetShape {
   input: number
   hidden: number
   scores: number
+  /** The second reads what both memories of the first made of each word. */
+  layers: number
+}
+
+/** How many numbers a memory of a layer reads of each word. */
+export function widthOf({ input, hidden }: NetShape, layer: number): number {
+  return layer === 0 ? input : 2 * hidden
 }
 
 /** A memory has four rows of weights for each of its cells (in, forget, candidate, out), each over the input, the last output and a bias. */
-export function lstmSize({ input, hidden }: NetShape): number {
+export function lstmSize(input: number, hidden: number): number {
   return 4 * hidden * (input + hidden + 1)
 }
 
 /** A memory, its weights laid out for the products. */
 export class Lstm {
-  readonly #shape: NetShape
+  readonly #hidden: number
   readonly #products: RowProducts
   readonly #bias: Float32Array
   /** 4 × hidden rows over the input, and over the last output. */
@@ -44,10 +50,9 @@ export class Lstm {
   readonly #last: Float32Array
 
   /** @param weights as many as lstmSize says */
-  constructor(shape: NetShape, weights: Float32Array) {
-    const { input, hidden } = shape
+  constructor(input: number, hidden: number, weights: Float32Array) {
     const [rows, wide, padded] = [4 * hidden, input + hidden + 1, Math.ceil(input / 8) * 8]
-    this.#shape = shape
+    this.#hidden = hidden
     this.#products = rowProducts(rows * (padded + hidden + 1) + padded + hidden)
     this.#ofInput = this.#products.numbers(rows * padded)
     this.#ofLast = this.#products.numbers(rows * hidden)
@@ -76,7 +81,7 @@ export class Lstm {
    * @returns the outputs: words × hidden
    */
   read(count: number, reverse: boolean, projectedAt: (word: number) => Float32Array): Float32Array {
-    const { hidden } = this.#shape
+    const hidden = this.#hidden
     const [gates, last] = [this.#gates, this.#last]
     const out = new Float32Array(count * hidden)
     const cells = new Float32Array(hidden)
@@ -135,4 +140,63 @@ export function logLikelihoods(sums: Float32Array): Float32Array {
   const most = sums.reduce((one, other) => Math.max(one, other), -Infinity)
   const total = sums.reduce((sum, one) => sum + Math.exp(one - most), 0)
   return sums.map((one) => one - most - Math.log(total))
+}
+
+/** Stands for a word that the net has not learned. */
+export const UNKNOWN_WORD = 'word *'
+
+/** The rows of a word's features, named as `sign of`; of a word that was not learned its kind and ending tell. */
+export function rowsOf(features: readonly string[], { rowOf }: Pick<WordNet, 'rowOf'>): number[] {
+  return features.flatMap(
+    (feature) => rowOf.get(feature) ?? (feature.startsWith('word ') ? (rowOf.get(UNKNOWN_WORD) ?? []) : []),
+  )
+}
+
+/**
+ * The natural logs of the likelihoods of all scores of all words: words × scores. @param wordAt what tells two words apart that
+ * have other features, and the rows of these in `inputs`
+ */
+export function listen(
+  net: WordNet,
+  count: number,
+  wordAt: (word: number) => { key: string; rows: () => number[] },
+): Float32Array {
+  const { shape, memories, scores } = net
+  let outputs: readonly Float32Array[] = []
+  for (let layer = 0; layer < shape.layers; layer++) {
+    const below = outputs
+    outputs = memories.slice(2 * layer, 2 * layer + 2).map((memory, side) => {
+      const known = new Map<string, Float32Array>()
+      const projectedAt = (word: number): Float32Array => {
+        if (layer > 0) return memory.project(bothOf(below, word, shape.hidden))
+        const { key, rows } = wordAt(word)
+        const before = known.get(key)
+        if (before) return before
+        const projected = memory.project(inputOf(rows(), net))
+        known.set(key, projected)
+        return projected
+      }
+      return memory.read(count, side === 1, projectedAt)
+    })
+  }
+  const [ahead = new Float32Array(0), behind = new Float32Array(0)] = outputs
+  const logs = new Float32Array(count * shape.scores)
+  for (let word = 0; word < count; word++)
+    logs.set(logLikelihoods(scoreWord(shape, scores, { ahead, behind, word })), word * shape.scores)
+  return logs
+}
+
+function bothOf(outputs: readonly Float32Array[], word: number, hidden: number): Float32Array {
+  const both = new Float32Array(2 * hidden)
+  outputs.forEach((all, side) => {
+    both.set(all.subarray(word * hidden, (word + 1) * hidden), side * hidden)
+  })
+  return both
+}
+
+function inputOf(rows: readonly number[], { shape, inputs }: WordNet): Float32Array {
+  const values = new Float32Array(shape.input)
+  for (const row of rows)
+    for (let at = 0; at < shape.input; at++) values[at] = (values[at] ?? 0) + (inputs[row * shape.input + at] ?? 0)
+  return values
 }

@@ -12,7 +12,7 @@ export interface ApartTables<Weight> {
   of: Readonly<Record<string, number>>
 }
 
-type Name = 'breaks' | 'cues' | 'tellings' | 'net'
+type Name = 'breaks' | 'cues' | 'tellings' | 'net' | 'break-net'
 
 const fileOf = (name: Name): string => path.join(projectRoot(), `.build/fit/${name}-apart.json`)
 
@@ -52,18 +52,18 @@ export interface ApartNets {
   of: Readonly<Record<string, number>>
 }
 
-export function writeApartNets(apart: ApartNets): void {
-  mkdirSync(path.dirname(fileOf('net')), { recursive: true })
-  writeFileSync(fileOf('net'), JSON.stringify(apart))
+export function writeApartNets(name: Name, apart: ApartNets): void {
+  mkdirSync(path.dirname(fileOf(name)), { recursive: true })
+  writeFileSync(fileOf(name), JSON.stringify(apart))
 }
 
 /** The net for a title; that in use for a class which is in no list. */
-export function readApartNets(): (title: string) => WordNet | undefined {
+export function readApartNets(name: Name): (title: string) => WordNet | undefined {
   let known: { nets: readonly WordNet[]; of: Readonly<Record<string, number>> } | null = null
   return (title) => {
     if (!known) {
-      if (!existsSync(fileOf('net'))) throw new Error('First run node .build/tests/fit/fit-net.js --parts.')
-      const { nets, of } = JSON.parse(readFileSync(fileOf('net'), 'utf8')) as ApartNets
+      if (!existsSync(fileOf(name))) throw new Error(`First run node .build/tests/fit/fit-${name}.js --parts.`)
+      const { nets, of } = JSON.parse(readFileSync(fileOf(name), 'utf8')) as ApartNets
       known = { nets: nets.map(netOf), of }
     }
     return known.nets[known.of[title] ?? -1]

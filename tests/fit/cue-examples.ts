@@ -13,7 +13,7 @@ import type { CueKind } from '../../shared/log-sheet.ts'
 import { plain } from '../core/draft/spoken-class.ts'
 import { annotatedClasses } from './annotated-classes.ts'
 import type { AnnotatedClass, AnnotatedExercise } from './annotated-classes.ts'
-import { readApartTables } from './apart-tables.ts'
+import { readApartNets, readApartTables } from './apart-tables.ts'
 import { labelledSentences } from './labelled-sentences.ts'
 
 export interface CueExample {
@@ -63,11 +63,12 @@ function ofSentence(text: string, kinds: readonly CueKind[], weight: number): Cu
 
 /** Breaks as they are found in a class that is new. */
 const breaksOf = readApartTables<MarkScores>('breaks', 'first')
+const breakNetOf = readApartNets('break-net')
 
 function ofClass(known: AnnotatedClass, speech: 'class' | 'plain class'): CueExample[] {
   const transcript = parseTranscript(known.text, { durationMs: Math.round(known.duration * 1000) })
   if (transcript.kind !== 'timed') throw new Error(`${known.title} has no times.`)
-  const read = readSpeech(transcript.lines, { breaks: breaksOf(known.title) })
+  const read = readSpeech(transcript.lines, { breaks: breaksOf(known.title), breakNet: breakNetOf(known.title) })
   return known.exercises.flatMap((exercise) => ofExercise(read, exercise, { from: known.title, speech }))
 }
 

@@ -8,6 +8,8 @@ import { likeliestMarks } from '../../core/draft/weigh-breaks.ts'
 import type { BreakTable } from '../../core/draft/weigh-breaks.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { writeApart } from './apart-tables.ts'
+import { hearMarks } from '../../core/draft/hear-breaks.ts'
+import { readApartNets } from './apart-tables.ts'
 import { breakExamples } from './break-examples.ts'
 import type { BreakExample } from './break-examples.ts'
 import { fitBreaks, fitBreaksApart } from './weigh-gaps.ts'
@@ -16,11 +18,15 @@ import { writeSigns } from './write-signs.ts'
 /** Whole classes: how many marks are found at all, and how many full stops as such. */
 function showApart(examples: readonly BreakExample[]): void {
   const { tables, of } = fitBreaksApart(examples)
+  const netFor = readApartNets('break-net')
   for (const group of ['corpus', 'own', 'short'] as const) {
     const any = { hit: 0, wanted: 0, found: 0 }
     const stops = { hit: 0, wanted: 0, found: 0 }
     for (const { title, words, marks, features } of examples.filter((one) => one.group === group)) {
-      likeliestMarks(words, features, tables[of[title] ?? 0]).forEach((found, index) => {
+      likeliestMarks(words, features, {
+        table: tables[of[title] ?? 0],
+        heard: hearMarks(words, netFor(title)),
+      }).forEach((found, index) => {
         const wanted = marks[index] ?? 'none'
         if (index === 0) return
         count(any, wanted !== 'none', found !== 'none')

@@ -6,7 +6,7 @@ import { parseTranscript } from '../../core/transcript/parse-transcript.ts'
 import type { MarkScores } from '../../core/draft/weigh-breaks.ts'
 import type { CueKind } from '../../shared/log-sheet.ts'
 import { annotatedClasses } from './annotated-classes.ts'
-import { readApartTables } from './apart-tables.ts'
+import { readApartNets, readApartTables } from './apart-tables.ts'
 import { EARLY_SECONDS, LATE_SECONDS, placeMarked, withoutMarks } from './cue-examples.ts'
 import { labelledSentences } from './labelled-sentences.ts'
 import type { LabelledSentence } from './labelled-sentences.ts'
@@ -27,11 +27,12 @@ const LONGEST = 80
 export function netExamples(): NetExample[] {
   const classes = annotatedClasses(['dev', 'fit', 'more'])
   const breaksOf = readApartTables<MarkScores>('breaks', 'first')
+  const breakNetOf = readApartNets('break-net')
   return [
     ...[...classes, ...classes.map(withoutMarks)].flatMap((known) => {
       const transcript = parseTranscript(known.text, { durationMs: Math.round(known.duration * 1000) })
       if (transcript.kind !== 'timed') throw new Error(`${known.title} has no times.`)
-      const speech = readSpeech(transcript.lines, { breaks: breaksOf(known.title) })
+      const speech = readSpeech(transcript.lines, { breaks: breaksOf(known.title), breakNet: breakNetOf(known.title) })
       const marked = known.exercises.flatMap((exercise) => placeMarked(speech, exercise))
       const spans = known.exercises.flatMap(({ start, end, alsoAt }) => [[start, end] as const, ...alsoAt])
       const words = netWords(speech.text)

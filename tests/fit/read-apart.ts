@@ -21,6 +21,7 @@ export function readApart({ title, text }: { title: string; text: string }): Rea
     if (transcript.kind !== 'timed') throw new Error(`${title} has no times.`)
     const speech = readSpeech(transcript.lines, {
       breaks: breaksOf(title),
+      breakNet: breakNetOf(title),
       cues: cuesOf(title),
       net: netOf(title),
       tellings: tellingsOf(title),
@@ -32,4 +33,5 @@ export function readApart({ title, text }: { title: string; text: string }): Rea
 const breaksOf = readApartTables<MarkScores>('breaks', 'first')
 const tellingsOf = readApartTables<number>('tellings', 'in use')
 const cuesOf = readApartTables<readonly number[]>('cues', 'in use')
-const netOf = readApartNets()
+const netOf = readApartNets('net')
+const breakNetOf = readApartNets('break-net')
