@@ -68,12 +68,12 @@ export class Lstm {
     }
   }
 
-  /** What the input of a word adds to the rows, their bias with it: 4 × hidden numbers. */
+  /** What the input of a word adds to the rows, their bias with it: 4 × hidden numbers, good until the memory is used again. */
   project(input: Float32Array): Float32Array {
     this.#values.set(input)
     this.#gates.set(this.#bias)
     this.#products.forwards(this.#gates, this.#ofInput, this.#values)
-    return this.#gates.slice()
+    return this.#gates
   }
 
   /**
@@ -165,14 +165,16 @@ export function listen(
   let outputs: readonly Float32Array[] = []
   for (let layer = 0; layer < shape.layers; layer++) {
     const below = outputs
+    const both = new Float32Array(2 * shape.hidden)
     outputs = memories.slice(2 * layer, 2 * layer + 2).map((memory, side) => {
       const known = new Map<string, Float32Array>()
       const projectedAt = (word: number): Float32Array => {
-        if (layer > 0) return memory.project(bothOf(below, word, shape.hidden))
+        if (layer > 0) return memory.project(fillBoth(both, below, word))
         const { key, rows } = wordAt(word)
         const before = known.get(key)
         if (before) return before
-        const projected = memory.project(inputOf(rows(), net))
+        const projected = memory.project(inputOf(rows(), net)).slice()
+        if (known.size >= MOST_KNOWN) known.clear()
         known.set(key, projected)
         return projected
       }
@@ -186,8 +188,12 @@ export function listen(
   return logs
 }
 
-function bothOf(outputs: readonly Float32Array[], word: number, hidden: number): Float32Array {
-  const both = new Float32Array(2 * hidden)
+/** Speech has some thousand words; a text of ever new ones must not fill the memory. */
+const MOST_KNOWN = 8000
+
+/** What both memories of a layer made of a word, side by side. */
+function fillBoth(both: Float32Array, outputs: readonly Float32Array[], word: number): Float32Array {
+  const hidden = both.length / 2
   outputs.forEach((all, side) => {
     both.set(all.subarray(word * hidden, (word + 1) * hidden), side * hidden)
   })
