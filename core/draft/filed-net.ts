@@ -6,7 +6,7 @@ import type { NetShape, WordNet } from './word-net.ts'
 /** A net as it is filed: numbers as whole steps between -127 and 127, a byte each, in base 64. */
 export interface FiledNet {
   shape: NetShape
-  /** By sign the words or classes whose rows follow each other. */
+  /** By sign the words or classes whose rows follow each other; `_` = a space. */
   features: Readonly<Record<string, string>>
   inputs: FiledPart
   /** Of each layer the one that reads forwards, then the one that reads backwards. */
@@ -25,7 +25,7 @@ export function netOf(filed: FiledNet): WordNet {
     all
       .trim()
       .split(/\s+/)
-      .map((of) => `${sign} ${of}`),
+      .map((of) => `${sign} ${of.replaceAll('_', ' ')}`),
   )
   return {
     shape: filed.shape,

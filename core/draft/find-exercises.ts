@@ -52,7 +52,7 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
   const odds = weighSentences(speech, weighed)
   const openings = findOpenings(speech, weighed, odds.opening)
   const namings = settleNamings(speech, weighed, openings)
-  const spans = placeSpans(speech, startsOf(speech, weighed, openings, namings, odds))
+  const spans = placeSpans(speech, startsOf(speech, weighed, openings, namings, odds), odds.heard)
   const taught = gather(speech, spans, namings)
   const found = findTurns(speech, taught)
   const { blocks } = found
@@ -139,7 +139,7 @@ function startsOf(
       names: naming.described ? [] : naming.entry ? [naming.name, naming.entry.name] : [naming.name],
       odds: odds.opening[sentence] ?? 0,
     })),
-    odds.comingBack,
+    odds,
   ).flatMap(({ sentence, teaching }): Start[] => {
     const main = mains[teaching]
     return main ? [{ ...main, sentence }] : []

@@ -4,6 +4,7 @@ import { TurnWatcher } from './return-features.ts'
 import type { Turn, TurnHistory } from './return-features.ts'
 import { sidedTable } from './sided-table.ts'
 import type { SpokenNames } from './turn-names.ts'
+import type { SentenceOdds } from './weigh-openings.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
 import { RETURN_WEIGHTS } from './words/en/return-weights.ts'
 
@@ -28,15 +29,14 @@ interface Path {
  * The returns in order, each to a teaching by its index; a teaching that opens with the name of another is a return to that one, where
  * that is likelier. They are those that are likeliest together, since each tells who may be next: some ways are followed side by side.
  * @param opened the teachings in the order taught
- * @param steady by sentence the log odds of a return as far as the sentence alone tells
  */
 export function findReturns(
   speech: Speech,
   weighed: readonly WeighedCandidate[],
   opened: readonly OpenedTeaching[],
-  steady: readonly number[],
+  { comingBack: steady, heard }: Pick<SentenceOdds, 'comingBack' | 'heard'>,
 ): Turn[] {
-  const watcher = new TurnWatcher(speech, weighed)
+  const watcher = new TurnWatcher(speech, weighed, heard)
   const openedAt = new Map(opened.map((one, place) => [one.sentence, { ...one, place }]))
   const places: number[] = []
   let paths: Path[] = [{ score: 0, history: watcher.history, last: null }]
@@ -79,7 +79,8 @@ function stepsFrom(path: Path, { speech, watcher, index, alone }: Step): Path[] 
   watcher.history = path.history
   const teaching = teachingAt(watcher, index)
   if (teaching === null) return [path]
-  const odds = alone + oddsOf(speech, watcher.turnFeatures(index)) - LEAST_ODDS
+  const odds =
+    alone + oddsOf(speech, watcher.turnFeatures(index)) - LEAST_ODDS[speech.unpunctuated ? 'plain' : 'marked']
   const against = Math.log1p(Math.exp(odds))
   const stays = { ...path, score: path.score - against }
   if (odds < LEAST_FOLLOWED) return [stays]
@@ -113,8 +114,8 @@ function teachingAt(watcher: TurnWatcher, index: number): number | null {
 
 /** An opening is a return where the log of the odds of that is greater by so much. */
 const LEAST_AHEAD = 0.5
-/** A return that is missed costs the person more than one too many. */
-const LEAST_ODDS = -1
+/** A return that is missed costs the person more than one too many; where breaks are found there are many to be wrong about. */
+const LEAST_ODDS = { marked: -1.2, plain: -0.2 } as const
 /** Below these odds nobody comes back, whoever has the turn. */
 const LEAST_ALONE = -7
 const LEAST_FOLLOWED = -4

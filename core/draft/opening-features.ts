@@ -1,5 +1,6 @@
 /** What speaks for and against a sentence opening the teaching of another exercise, whether or not it is named there. */
 import type { CueKind } from '../../shared/log-sheet.ts'
+import type { HeardTurn } from './hear-turns.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { KIT_TOLD, LEADS_ON, OPENS_TALK, PLACE_TOLD, SET_OVER } from './words/en/opening-words.ts'
 import { groupOf, WORD_GROUPS } from './words/en/word-groups.ts'
@@ -8,8 +9,16 @@ import { groupOf, WORD_GROUPS } from './words/en/word-groups.ts'
  * The features of every sentence, in order; each is a short phrase, the weights are filed under it.
  * @param odds by sentence the greatest log odds of a name in it to start an exercise; none = no name
  */
-export function openingFeatures(speech: Speech, odds: ReadonlyMap<number, number>): string[][] {
-  return speech.sentences.map((_, index) => [...sentenceFeatures(speech, index), ...nameFeatures(odds, index)])
+export function openingFeatures(
+  speech: Speech,
+  odds: ReadonlyMap<number, number>,
+  heard: readonly HeardTurn[],
+): string[][] {
+  return speech.sentences.map((_, index) => [
+    ...sentenceFeatures(speech, index),
+    ...heardFeatures(heard, index),
+    ...nameFeatures(odds, index),
+  ])
 }
 
 /** Those that do not look at names. */
@@ -139,3 +148,25 @@ export function nameFeatures(odds: ReadonlyMap<number, number>, index: number): 
 function sure(odds: number): number {
   return odds > 3 ? 4 : odds > 1.2 ? 3 : odds > 0 ? 2 : odds > -1.5 ? 1 : 0
 }
+
+/** What the net hears in it and near it. */
+export function heardFeatures(heard: readonly HeardTurn[], index: number): string[] {
+  const most = (of: keyof HeardTurn, ...steps: number[]): number =>
+    heardStep(Math.max(...steps.map((step) => heard[index + step]?.[of] ?? -9)))
+  const [opens, comesBack] = [most('opens', 0), most('comesBack', 0)]
+  return [
+    `heard opens ${opens}`,
+    `heard back ${comesBack}`,
+    `heard ${opens} ${comesBack}`,
+    `heard opens near ${most('opens', -2, -1)} ${opens} ${most('opens', 1, 2)}`,
+    `heard back near ${most('comesBack', -2, -1)} ${comesBack} ${most('comesBack', 1, 2)}`,
+  ]
+}
+
+/** Log odds in steps. */
+export function heardStep(odds: number): number {
+  const step = HEARD_STEPS.findIndex((most) => odds < most)
+  return step < 0 ? HEARD_STEPS.length : step
+}
+
+const HEARD_STEPS = [-6, -4.5, -3, -2, -1, 0, 1, 2.5, 4]

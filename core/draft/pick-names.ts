@@ -71,6 +71,7 @@ function likeliest(choices: readonly NameChoice[], nobody: number): { name: Pick
   let most = nobody
   const isMoved = choices.some(({ choice, inside }) => inside && choice.odds > LEAST_KNOWN && isMovement(choice))
   for (const { choice, inside, features } of choices) {
+    if (choice.odds < NO_NAME) continue
     const shape = isMoved && START_SHAPES.has(choice.candidate.entry?.id ?? '') ? SHAPE : 0
     const odds = features.reduce((sum, feature) => sum + (TABLE.get(feature) ?? 0), shape)
     if (odds <= most) continue
@@ -88,6 +89,8 @@ function isMovement({ candidate: { entry } }: WeighedCandidate): boolean {
 /** "Big plank, hands under your shoulders", and what is done in it has a name, too. */
 const SHAPE = -2
 const LEAST_KNOWN = -1.5
+/** Log odds: words that are no name ("onto your backs") are none for want of a better. */
+const NO_NAME = -7.5
 
 const TABLE = new Map(
   NAME_WEIGHTS.flatMap(([weight, features]) => features.split('|').map((feature) => [feature, weight] as const)),

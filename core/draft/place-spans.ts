@@ -1,4 +1,5 @@
 /** Places each exercise in the running text: from its set-up to its last words, without the talk behind. */
+import type { HeardTurn } from './hear-turns.ts'
 import type { Naming } from './naming.ts'
 import type { Sentence, Speech } from './read-speech.ts'
 import { CLAUSE_BREAK } from './restore-breaks.ts'
@@ -27,12 +28,12 @@ export interface PlacedSpan extends TextSpan {
 }
 
 /** Gives each start its stretch: to the next one's, without the talk at the end. */
-export function placeSpans(speech: Speech, starts: readonly Start[]): PlacedSpan[] {
+export function placeSpans(speech: Speech, starts: readonly Start[], heard: readonly HeardTurn[]): PlacedSpan[] {
   return starts.flatMap((start, index) => {
     const begin = start.sentence
     const limit = starts[index + 1]?.sentence ?? speech.sentences.length
     const first = speech.sentences[begin]
-    const final = speech.sentences[lastTaught(speech, begin, limit)]
+    const final = speech.sentences[lastTaught(speech, heard, begin, limit)]
     if (!first || !final) return []
     const next = final.index + 1 === limit ? speech.sentences[limit] : undefined
     const dose = next ? behindDose(speech, next) : 0
@@ -52,33 +53,23 @@ function behindDose(speech: Speech, { offset, end }: Sentence): number {
 
 const DOSE_WORDS = 5
 
-/** Index of the last sentence about the exercise: talk and changes of place at the end are left out. */
-function lastTaught(speech: Speech, begin: number, limit: number): number {
-  let last = begin
-  let lost = 0
-  for (let index = begin; index < limit; index++) {
-    const sentence = speech.sentences[index]
-    if (!sentence) break
-    if (sentence.role === 'teach' || sentence.role === 'work') {
-      last = index
-      lost = 0
-    } else if (sentence.role === 'end') {
-      last = index
-      if (limit === speech.sentences.length && cuesFrom(speech, index + 1, limit) < 2) break
-    } else {
-      lost += sentence.wordCount
-      if (lost > TALK_WORDS) break
-    }
+/** Index of the last sentence about the exercise: from there to the limit all is likeliest to be talk and changes of place. */
+function lastTaught(speech: Speech, heard: readonly HeardTurn[], begin: number, limit: number): number {
+  let [last, best, sum] = [begin, 0, 0]
+  for (let index = begin + 1; index < limit; index++) {
+    sum += KEPT + (isTaught(speech.sentences[index]) ? TAUGHT : 0) - (heard[index]?.over ?? 0)
+    if (sum < best) continue
+    best = sum
+    last = index
   }
   return last
 }
 
-/** Cues heard from a sentence on, up to a limit. */
-function cuesFrom(speech: Speech, from: number, limit: number): number {
-  return speech.sentences
-    .slice(from, Math.min(limit, from + 12))
-    .reduce((sum, sentence) => sum + sentence.cues.length, 0)
+function isTaught(sentence: Sentence | undefined): boolean {
+  return sentence?.role === 'teach' || sentence?.role === 'work'
 }
 
-/** So many words of nothing but talk end an exercise. */
-const TALK_WORDS = 90
+/** Log odds: a word of the exercise that is lost costs more than a sentence of talk that is shown. */
+const KEPT = 0.7
+/** Log odds: what its words alone make teaching or work is so, though nothing like it was learned. */
+const TAUGHT = 1.5

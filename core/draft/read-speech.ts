@@ -49,6 +49,8 @@ export interface Speech {
   sentenceAt(offset: number): number
   /** The log of the odds that a sentence says a dose, as far as its words tell. */
   tellingOf(sentence: number): number
+  /** What hears its turns, other than the net in use. */
+  turnNet: WordNet | undefined
 }
 
 /** Weights other than those of the tables, for fitting. */
@@ -57,13 +59,14 @@ export interface ReadingTables {
   breakNet?: WordNet | undefined
   cues?: CueTable | undefined
   net?: WordNet | undefined
+  turnNet?: WordNet | undefined
   tellings?: TellingTable | undefined
 }
 
 /** Reads the lines of a transcript; at least one line is needed. */
 export function readSpeech(
   lines: readonly TranscriptLine[],
-  { breaks, breakNet, cues: cueTable, net, tellings }: ReadingTables = {},
+  { breaks, breakNet, cues: cueTable, net, turnNet, tellings }: ReadingTables = {},
 ): Speech {
   const joined = joinLines(lines)
   const mended = mendLetters(partWords(joined.text))
@@ -100,6 +103,7 @@ export function readSpeech(
     timeOf: (offset) => joined.at(offset).ms,
     sentenceAt: (offset) => Math.max(0, countBelow(sentenceStarts, offset + 1) - 1),
     tellingOf: (sentence) => tellingOdds(sentences[sentence]?.words ?? '', tellings),
+    turnNet,
   }
 }
 

@@ -1,5 +1,6 @@
 /** What speaks for and against a sentence being where the class comes back to an exercise taught before. */
-import { sentenceFeatures } from './opening-features.ts'
+import type { HeardTurn } from './hear-turns.ts'
+import { heardFeatures, heardStep, sentenceFeatures } from './opening-features.ts'
 import type { Speech } from './read-speech.ts'
 import { TurnNames } from './turn-names.ts'
 import type { SpokenNames } from './turn-names.ts'
@@ -29,14 +30,16 @@ const NOTHING_DONE: TurnHistory = { turn: null, followers: new Map() }
 export class TurnWatcher {
   readonly #speech: Speech
   readonly #names: TurnNames
+  readonly #heard: readonly HeardTurn[]
   readonly #mains: number[] = []
   /** What does not change as the class goes on, by sentence. */
   readonly #steady = new Map<number, string[]>()
   /** The turns so far; set it to look at the class as it went on in another way. */
   history: TurnHistory = NOTHING_DONE
 
-  constructor(speech: Speech, weighed: readonly WeighedCandidate[]) {
+  constructor(speech: Speech, weighed: readonly WeighedCandidate[], heard: readonly HeardTurn[]) {
     this.#speech = speech
+    this.#heard = heard
     this.#names = new TurnNames(speech, weighed)
   }
 
@@ -81,7 +84,7 @@ export class TurnWatcher {
 
   /** All that speaks for a return in a sentence, at this stage of the class. */
   features(index: number): string[] {
-    return [...sentenceFeatures(this.#speech, index), ...this.turnFeatures(index)]
+    return [...sentenceFeatures(this.#speech, index), ...heardFeatures(this.#heard, index), ...this.turnFeatures(index)]
   }
 
   /** What of it changes as the class goes on. */
@@ -102,6 +105,7 @@ export class TurnWatcher {
       `since turn ${since <= 1 ? 0 : since <= 3 ? 1 : since <= 7 ? 2 : since <= 14 ? 3 : 4}`,
       `in return ${Number(this.#isBack())}`,
       `${relation} odds ${odds > 3 ? 4 : odds > 1 ? 3 : odds > -0.5 ? 2 : odds > -3 ? 1 : 0}`,
+      `${relation} heard ${heardStep(this.#heard[index]?.comesBack ?? -9)}`,
       `ahead ${ahead === undefined ? 'none' : this.#relationOf(ahead)}`,
       ...this.#callFeatures(index, first, relation),
       ...this.#steadyAt(index),

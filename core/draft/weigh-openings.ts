@@ -1,5 +1,7 @@
 /** Says of each sentence how likely it opens the teaching of another exercise, or comes back to one, from the weights of its features. */
-import { nameFeatures, sentenceFeatures } from './opening-features.ts'
+import { hearTurns, oddsBySentence, turnFeatures } from './hear-turns.ts'
+import type { HeardTurn } from './hear-turns.ts'
+import { heardFeatures, nameFeatures, sentenceFeatures } from './opening-features.ts'
 import type { Speech } from './read-speech.ts'
 import { sidedTable } from './sided-table.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
@@ -12,14 +14,17 @@ export interface SentenceOdds {
   opening: number[]
   /** That the class comes back to one, as far as the sentence alone tells. */
   comingBack: number[]
+  /** What the net hears. */
+  heard: HeardTurn[]
 }
 
 /** What each sentence of a class tells by itself. */
 export function weighSentences(speech: Speech, candidates: readonly WeighedCandidate[]): SentenceOdds {
   const names = oddsBySentence(candidates)
-  const odds: SentenceOdds = { opening: [], comingBack: [] }
+  const heard = hearTurns(turnFeatures(speech, candidates), speech.turnNet)
+  const odds: SentenceOdds = { opening: [], comingBack: [], heard }
   speech.sentences.forEach((_, index) => {
-    const features = sentenceFeatures(speech, index)
+    const features = [...sentenceFeatures(speech, index), ...heardFeatures(heard, index)]
     odds.opening.push(openingOdds(speech, features) + openingOdds(speech, nameFeatures(names, index)))
     odds.comingBack.push(returnOdds(speech, features))
   })
@@ -28,11 +33,3 @@ export function weighSentences(speech: Speech, candidates: readonly WeighedCandi
 
 const openingOdds = sidedTable(OPENING_WEIGHTS)
 const returnOdds = sidedTable(RETURN_WEIGHTS)
-
-/** The greatest odds of the names in each sentence. */
-export function oddsBySentence(candidates: readonly WeighedCandidate[]): Map<number, number> {
-  const odds = new Map<number, number>()
-  for (const { candidate, odds: own } of candidates)
-    odds.set(candidate.sentence, Math.max(own, odds.get(candidate.sentence) ?? -Infinity))
-  return odds
-}

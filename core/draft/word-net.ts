@@ -154,12 +154,12 @@ export function rowsOf(features: readonly string[], { rowOf }: Pick<WordNet, 'ro
 
 /**
  * The natural logs of the likelihoods of all scores of all words: words × scores. @param wordAt what tells two words apart that
- * have other features, and the rows of these in `inputs`
+ * have other features (null = no two are alike), and the rows of these in `inputs`
  */
 export function listen(
   net: WordNet,
   count: number,
-  wordAt: (word: number) => { key: string; rows: () => number[] },
+  wordAt: (word: number) => { key: string | null; rows: () => number[] },
 ): Float32Array {
   const { shape, memories, scores } = net
   let outputs: readonly Float32Array[] = []
@@ -171,6 +171,7 @@ export function listen(
       const projectedAt = (word: number): Float32Array => {
         if (layer > 0) return memory.project(fillBoth(both, below, word))
         const { key, rows } = wordAt(word)
+        if (key === null) return memory.project(inputOf(rows(), net))
         const before = known.get(key)
         if (before) return before
         const projected = memory.project(inputOf(rows(), net)).slice()

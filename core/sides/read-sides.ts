@@ -28,7 +28,7 @@ export function sidesIn(text: string): SideFound[] {
 
 /** A cheap look before the sayings: most sentences name no side. */
 const MAY_NAME =
-  /\b(?:left|right|sides?|other|second|swap|switch|change|over|round|around|both|either|alternat\w*|opposite|mirror\w*|total|then)\b/i
+  /\b(?:left|right|sides?|other|second|swap|switch|change|over|round|around|both|either|alternat\w*|opposite|mirror\w*|total|then|([a-z]+) and \1)\b/i
 
 function namedSide(groups: Readonly<Record<string, string | undefined>> | undefined): 'left' | 'right' | null {
   const said = Object.values(groups ?? {})

@@ -12,7 +12,7 @@ export interface ApartTables<Weight> {
   of: Readonly<Record<string, number>>
 }
 
-type Name = 'breaks' | 'cues' | 'tellings' | 'net' | 'break-net'
+type Name = 'breaks' | 'cues' | 'tellings' | 'net' | 'break-net' | 'turn-net'
 
 const fileOf = (name: Name): string => path.join(projectRoot(), `.build/fit/${name}-apart.json`)
 

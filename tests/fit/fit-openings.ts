@@ -5,9 +5,9 @@
 import { writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { findKit } from '../../core/draft/find-kit.ts'
+import { hearTurns, oddsBySentence, turnFeatures } from '../../core/draft/hear-turns.ts'
 import { openingFeatures } from '../../core/draft/opening-features.ts'
 import { isShort } from '../../core/draft/sided-table.ts'
-import { oddsBySentence } from '../../core/draft/weigh-openings.ts'
 import { weighCandidates } from '../../core/draft/weigh-starts.ts'
 import { projectRoot } from '../../server/setup/project-root.ts'
 import { fitWholeAndShort, nearest, showApart, writeKinds } from './fit-sentences.ts'
@@ -19,7 +19,9 @@ import { readApart } from './read-apart.ts'
 /** A class as written and without punctuation. */
 function openingsOf(known: KnownClass): MarkedSentences[] {
   return readApart(known).map(({ speech }) => {
-    const features = openingFeatures(speech, oddsBySentence(weighCandidates(speech, findKit(speech.text))))
+    const candidates = weighCandidates(speech, findKit(speech.text))
+    const heard = hearTurns(turnFeatures(speech, candidates), speech.turnNet)
+    const features = openingFeatures(speech, oddsBySentence(candidates), heard)
     const times = speech.sentences.map(({ offset }) => speech.timeOf(offset) / 1000)
     const opens: (boolean | null)[] = times.map(() => false)
     const mark = (seconds: number, value: true | null): void => {

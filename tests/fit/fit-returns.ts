@@ -5,6 +5,7 @@
 import { writeFileSync } from 'node:fs'
 import path from 'node:path'
 import { findKit } from '../../core/draft/find-kit.ts'
+import { hearTurns, turnFeatures } from '../../core/draft/hear-turns.ts'
 import { isShort } from '../../core/draft/sided-table.ts'
 import { TurnWatcher } from '../../core/draft/return-features.ts'
 import { weighCandidates } from '../../core/draft/weigh-starts.ts'
@@ -19,7 +20,7 @@ import { readApart } from './read-apart.ts'
 function returnsOf(known: KnownClass): MarkedSentences[] {
   return readApart(known).map(({ speech }) => {
     const weighed = weighCandidates(speech, findKit(speech.text))
-    const watcher = new TurnWatcher(speech, weighed)
+    const watcher = new TurnWatcher(speech, weighed, hearTurns(turnFeatures(speech, weighed), speech.turnNet))
     const times = speech.sentences.map(({ offset }) => speech.timeOf(offset))
     const taught = known.taught
       .filter(({ spans }) => spans.length > 0)

@@ -19,7 +19,9 @@ export interface Unlearned {
   /** The share of inputs and outputs that each word is learned without. */
   dropped: number
   /** The share of words that are learned as unknown ones, and the row that stands for these. */
-  words: { share: number; row: number; firstKnown: number }
+  words?: { share: number; row: number; firstKnown: number }
+  /** The share of features of each piece that it is learned without. */
+  features?: number
 }
 
 /** A memory reads the inputs of a word and its own last output: 4 × hidden rows, and their bias. */
@@ -51,10 +53,16 @@ interface Desk {
   rowSlope: Float32Array
 }
 
+/** How great the numbers of a row are at first at the most, and the share of their sum that a memory reads: less where rows are many. */
+export interface InputScale {
+  most: number
+  share: number
+}
+
 /** Words of the longest sequence. */
 const LONGEST = 100
 
-export function firstRoom(shape: NetShape, rows: number, random: () => number): Room {
+export function firstRoom(shape: NetShape, rows: number, scale: InputScale, random: () => number): Room {
   const { input, hidden, scores, layers } = shape
   const widths = Array.from({ length: 2 * layers }, (_, at) => widthOf(shape, at >> 1) + hidden)
   const ofScores = scores * (2 * hidden + 1)
@@ -69,7 +77,7 @@ export function firstRoom(shape: NetShape, rows: number, random: () => number): 
     }
     const most = 1 / Math.sqrt(hidden)
     return {
-      inputs: take(rows * input, 0.5),
+      inputs: take(rows * input, scale.most),
       memories: widths.map((width) => ({ weights: take(4 * hidden * width, most), bias: take(4 * hidden, most) })),
       scores: take(ofScores, most),
     }
@@ -93,18 +101,18 @@ interface Lesson {
   /** What all words of the batch count together. */
   total: number
   unlearned: Unlearned
+  /** The share of the sum of its rows that is read of a word. */
+  share: number
   random: () => number
 }
 
 /** Adds the gradient of one sequence. @returns its share of the mean miss */
-export function addSlopes(shape: NetShape, room: Room, { one, total, unlearned, random }: Lesson): number {
-  const { dropped, words } = unlearned
+export function addSlopes(shape: NetShape, room: Room, { one, total, unlearned, share, random }: Lesson): number {
+  const { dropped } = unlearned
   const { hidden, layers } = shape
   const count = one.rows.length
-  const rows = one.rows.map((row) =>
-    random() < words.share ? row.map((at) => (at >= words.firstKnown ? words.row : at)) : row,
-  )
-  const kept = maskOf(count * shape.input, dropped, random)
+  const rows = one.rows.map((row) => withoutSome(row, unlearned, random))
+  const kept = maskOf(count * shape.input, dropped, random).map((one) => one * share)
   let inputs = rows.map((row, word) => inputOf(shape, room.parts.inputs, row, kept.subarray(word * shape.input)))
   const readings: Reading[] = []
   for (let layer = 0; layer < layers; layer++) {
@@ -128,6 +136,15 @@ export function addSlopes(shape: NetShape, room: Room, { one, total, unlearned, 
   }
   spreadInputs(shape, room, rows, kept)
   return miss
+}
+
+function withoutSome(
+  row: readonly number[],
+  { words, features = 0 }: Unlearned,
+  random: () => number,
+): readonly number[] {
+  if (words && random() < words.share) return row.map((at) => (at >= words.firstKnown ? words.row : at))
+  return features > 0 ? row.filter(() => random() >= features) : row
 }
 
 /** To the outputs of the layer below what both memories above say of them. */

@@ -13,8 +13,8 @@ export interface ReadClass {
   plain: boolean
 }
 
-/** A class as written, and plain where it has marks. */
-export function readApart({ title, text }: { title: string; text: string }): ReadClass[] {
+/** A class as written, and plain where it has marks. @param withTurns false where the net that hears turns is itself fitted */
+export function readApart({ title, text }: { title: string; text: string }, withTurns = true): ReadClass[] {
   const texts = isUnpunctuated(text) ? [text] : [text, plain(text)]
   return texts.map((said, at) => {
     const transcript = parseTranscript(said)
@@ -24,6 +24,7 @@ export function readApart({ title, text }: { title: string; text: string }): Rea
       breakNet: breakNetOf(title),
       cues: cuesOf(title),
       net: netOf(title),
+      turnNet: withTurns ? turnNetOf(title) : undefined,
       tellings: tellingsOf(title),
     })
     return { speech, plain: at > 0 }
@@ -34,4 +35,5 @@ const breaksOf = readApartTables<MarkScores>('breaks', 'first')
 const tellingsOf = readApartTables<number>('tellings', 'in use')
 const cuesOf = readApartTables<readonly number[]>('cues', 'in use')
 const netOf = readApartNets('net')
+const turnNetOf = readApartNets('turn-net')
 const breakNetOf = readApartNets('break-net')

@@ -1,7 +1,7 @@
 /** Fits a word net (core/draft/word-net.ts) on sequences of words whose scores are known: gradients by hand, steps by Adam. */
 import type { NetShape } from '../../core/draft/word-net.ts'
 import { addSlopes, firstRoom } from './net-lesson.ts'
-import type { NetParts, NetSequence, Unlearned } from './net-lesson.ts'
+import type { InputScale, NetParts, NetSequence, Unlearned } from './net-lesson.ts'
 
 export interface Training {
   rounds: number
@@ -9,6 +9,7 @@ export interface Training {
   /** At the start; falls to LAST_RATE. */
   rate: number
   unlearned: Unlearned
+  inputs: InputScale
 }
 
 const LAST_RATE = 1e-4
@@ -25,7 +26,7 @@ export function trainNet(
   onRound: (round: number, miss: number, parts: NetParts) => void = () => undefined,
 ): NetParts {
   const random = randomFrom(1)
-  const room = firstRoom(shape, rows, random)
+  const room = firstRoom(shape, rows, training.inputs, random)
   const learned = allOf(room.parts)
   const slopes = allOf(room.slopes)
   const [means, squares] = [0, 1].map(() => learned.map(({ length }) => new Float32Array(length)))
@@ -41,7 +42,9 @@ export function trainNet(
       const total = batch.reduce((sum, { weights }) => sum + weights.reduce((one, other) => one + other, 0), 0)
       if (total === 0) continue
       for (const one of batch)
-        miss += addSlopes(shape, room, { one, total, unlearned: training.unlearned, random }) * total
+        miss +=
+          addSlopes(shape, room, { one, total, unlearned: training.unlearned, share: training.inputs.share, random }) *
+          total
       counted += total
       step += 1
       shorten(slopes)

@@ -78,6 +78,9 @@ it('a call just behind the end is told as outside the clip, and shows nothing of
     '[1:20] Next exercise is the biceps curl. Stand tall with a dumbbell in each hand. Curl the weights up. Two sets of ten.',
   ].join('\n')
   const sheet = draftSheet({ transcript: parseTranscript(text, { durationMs: 110_000 }) })
+  // Cut short by a person who left open which side is shown: the draft itself keeps the call.
+  const [clamshell] = sheet.segments
+  if (clamshell) Object.assign(clamshell, { sideShown: null, spans: [{ ...clamshell.spans[0], endMs: 62_000 }] })
   const message = checkSheet(sheet).findings.find(({ ruleId }) => ruleId === 'one-side-shown')?.message
   expect(message).toMatch(/name the right only; "change sides" at 1:0\d is outside it\. Put that in the clip/)
 })

@@ -58,7 +58,7 @@ it.each([
 
 it('the slopes are how the miss changes with each weight', () => {
   const shape = { input: 8, hidden: 8, scores: 3, layers: 2 }
-  const room = firstRoom(shape, 6, randomFrom(3))
+  const room = firstRoom(shape, 6, { most: 0.5, share: 1 }, randomFrom(3))
   const one = {
     rows: [[1, 2], [3], [4, 1], [5]],
     wanted: [
@@ -70,7 +70,7 @@ it('the slopes are how the miss changes with each weight', () => {
     weights: [1, 0.5, 1, 1],
   }
   const unlearned = { dropped: 0, words: { share: 0, row: 0, firstKnown: 1 } }
-  const miss = (): number => addSlopes(shape, room, { one, total: 3.5, unlearned, random: randomFrom(1) })
+  const miss = (): number => addSlopes(shape, room, { one, total: 3.5, unlearned, share: 0.5, random: randomFrom(1) })
   miss()
   const { parts, slopes } = room
   const pairs = [
@@ -107,6 +107,7 @@ it('learns what only the words before or behind can tell, the same each time', (
     rounds: 200,
     batch: 4,
     rate: 0.03,
+    inputs: { most: 0.5, share: 1 },
     unlearned: { dropped: 0, words: { share: 0, row: 0, firstKnown: 1 } },
   }
   const misses: number[] = []

@@ -121,6 +121,12 @@ export const SIDE_SAYINGS: readonly SideSaying[] = [
     side: 'both',
     as: 'aside',
   },
+  // "two and two": so many on each side
+  {
+    says: /\b(one|two|three|four|five|six|eight|ten|twelve) and \1\b(?! (?:is|are|makes?|a half)\b)/gi,
+    side: 'both',
+    as: 'aside',
+  },
   // "now the left", "ten on your right", "left leg again", and a sentence that is nothing but "Left leg."
   {
     says: says(
