@@ -77,10 +77,12 @@ interface Step {
 /** A path goes on with what is done, or comes back to something. */
 function stepsFrom(path: Path, { speech, watcher, index, alone }: Step): Path[] {
   watcher.history = path.history
-  const teaching = teachingAt(watcher, index)
+  const called = calledAt(watcher, index)
+  const teaching = called ?? watcher.next
   if (teaching === null) return [path]
-  const odds =
-    alone + oddsOf(speech, watcher.turnFeatures(index)) - LEAST_ODDS[speech.unpunctuated ? 'plain' : 'marked']
+  const side = speech.unpunctuated ? 'plain' : 'marked'
+  const held = called === null && isNamedSoon(watcher, index) ? GOES_ON[side] : 0
+  const odds = alone + oddsOf(speech, watcher.turnFeatures(index)) - LEAST_ODDS[side] - held
   const against = Math.log1p(Math.exp(odds))
   const stays = { ...path, score: path.score - against }
   if (odds < LEAST_FOLLOWED) return [stays]
@@ -103,13 +105,18 @@ function likeliest(paths: readonly Path[]): Path[] {
     .slice(0, MOST_PATHS)
 }
 
-/** Who has the turn: named here or soon, else who followed last time round. */
-function teachingAt(watcher: TurnWatcher, index: number): number | null {
+/** Who has the turn: named here or soon. */
+function calledAt(watcher: TurnWatcher, index: number): number | null {
   for (const step of [0, 1, 2]) {
     const named = watcher.namedIn(index + step).find((one) => one !== watcher.current)
     if (named !== undefined) return named
   }
-  return watcher.next
+  return null
+}
+
+/** What goes on is named here or soon. */
+function isNamedSoon(watcher: TurnWatcher, index: number): boolean {
+  return [0, 1, 2].some((step) => watcher.namedIn(index + step).includes(watcher.current))
 }
 
 /** An opening is a return where the log of the odds of that is greater by so much. */
@@ -118,6 +125,8 @@ const LEAST_AHEAD = 0.5
 const LEAST_ODDS = { marked: -1.2, plain: -0.2 } as const
 /** Below these odds nobody comes back, whoever has the turn. */
 const LEAST_ALONE = -7
+/** Log odds: what goes on and is named soon hardly gives way to another one that is not. */
+const GOES_ON = { marked: 0.7, plain: 0 } as const
 const LEAST_FOLLOWED = -4
 const MOST_PATHS = 8
 

@@ -21,8 +21,15 @@ export interface HeardTurn {
 /** The scores of the net, in order. */
 export const HEARD_TURNS = ['goes on', 'opens', 'comes back', 'over'] as const
 
-/** What the net knows of each sentence: its features by themselves, the names in it, its words, and the kind of speech it is said in. */
-export function turnFeatures(speech: Speech, candidates: readonly WeighedCandidate[]): string[][] {
+/**
+ * What the net knows of each sentence: its features by themselves, the names in it, its words, and the kind of speech it is said in.
+ * @param own what sentenceFeatures gives for each, where that is known
+ */
+export function turnFeatures(
+  speech: Speech,
+  candidates: readonly WeighedCandidate[],
+  own: readonly (readonly string[])[] = speech.sentences.map((_, index) => sentenceFeatures(speech, index)),
+): string[][] {
   const { sentences } = speech
   const names = oddsBySentence(candidates)
   const known = whetherKnown(candidates)
@@ -33,7 +40,7 @@ export function turnFeatures(speech: Speech, candidates: readonly WeighedCandida
     const gap = before ? (speech.timeOf(offset) - speech.timeOf(before.offset)) / 1000 : 0
     const isRound = [0, 1, 2, 3].some((step) => ROUND_CALL.test(sentences[index - step]?.words ?? ''))
     return [
-      ...sentenceFeatures(speech, index).map((feature) => (feature.includes(' ') ? feature : `is ${feature}`)),
+      ...(own[index] ?? []).map((feature) => (feature.includes(' ') ? feature : `is ${feature}`)),
       ...nameFeatures(names, index),
       `speech ${kind}`,
       `known ${known.get(index) ?? 'nobody'}`,

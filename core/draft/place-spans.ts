@@ -1,4 +1,5 @@
 /** Places each exercise in the running text: from its set-up to its last words, without the talk behind. */
+import type { Role } from './find-role.ts'
 import type { HeardTurn } from './hear-turns.ts'
 import type { Naming } from './naming.ts'
 import type { Sentence, Speech } from './read-speech.ts'
@@ -57,7 +58,7 @@ const DOSE_WORDS = 5
 function lastTaught(speech: Speech, heard: readonly HeardTurn[], begin: number, limit: number): number {
   let [last, best, sum] = [begin, 0, 0]
   for (let index = begin + 1; index < limit; index++) {
-    sum += KEPT + (isTaught(speech.sentences[index]) ? TAUGHT : 0) - (heard[index]?.over ?? 0)
+    sum += KEPT + (TAUGHT[speech.sentences[index]?.role ?? 'chat'] ?? 0) - (heard[index]?.over ?? 0)
     if (sum < best) continue
     best = sum
     last = index
@@ -65,11 +66,7 @@ function lastTaught(speech: Speech, heard: readonly HeardTurn[], begin: number, 
   return last
 }
 
-function isTaught(sentence: Sentence | undefined): boolean {
-  return sentence?.role === 'teach' || sentence?.role === 'work'
-}
-
 /** Log odds: a word of the exercise that is lost costs more than a sentence of talk that is shown. */
 const KEPT = 0.7
-/** Log odds: what its words alone make teaching or work is so, though nothing like it was learned. */
-const TAUGHT = 1.5
+/** Log odds: what its words alone make teaching or work is so, though nothing like it was learned; a dose may close a class. */
+const TAUGHT: Partial<Record<Role, number>> = { teach: 1.5, work: 3 }

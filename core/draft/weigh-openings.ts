@@ -21,10 +21,11 @@ export interface SentenceOdds {
 /** What each sentence of a class tells by itself. */
 export function weighSentences(speech: Speech, candidates: readonly WeighedCandidate[]): SentenceOdds {
   const names = oddsBySentence(candidates)
-  const heard = hearTurns(turnFeatures(speech, candidates), speech.turnNet)
+  const own = speech.sentences.map((_, index) => sentenceFeatures(speech, index))
+  const heard = hearTurns(turnFeatures(speech, candidates, own), speech.turnNet)
   const odds: SentenceOdds = { opening: [], comingBack: [], heard }
-  speech.sentences.forEach((_, index) => {
-    const features = [...sentenceFeatures(speech, index), ...heardFeatures(heard, index)]
+  own.forEach((steady, index) => {
+    const features = [...steady, ...heardFeatures(heard, index)]
     odds.opening.push(openingOdds(speech, features) + openingOdds(speech, nameFeatures(names, index)))
     odds.comingBack.push(returnOdds(speech, features))
   })

@@ -163,6 +163,7 @@ export function listen(
 ): Float32Array {
   const { shape, memories, scores } = net
   let outputs: readonly Float32Array[] = []
+  const inputs: Float32Array[] = []
   for (let layer = 0; layer < shape.layers; layer++) {
     const below = outputs
     const both = new Float32Array(2 * shape.hidden)
@@ -171,7 +172,7 @@ export function listen(
       const projectedAt = (word: number): Float32Array => {
         if (layer > 0) return memory.project(fillBoth(both, below, word))
         const { key, rows } = wordAt(word)
-        if (key === null) return memory.project(inputOf(rows(), net))
+        if (key === null) return memory.project((inputs[word] ??= inputOf(rows(), net)))
         const before = known.get(key)
         if (before) return before
         const projected = memory.project(inputOf(rows(), net)).slice()
@@ -203,7 +204,9 @@ function fillBoth(both: Float32Array, outputs: readonly Float32Array[], word: nu
 
 function inputOf(rows: readonly number[], { shape, inputs }: WordNet): Float32Array {
   const values = new Float32Array(shape.input)
-  for (const row of rows)
-    for (let at = 0; at < shape.input; at++) values[at] = (values[at] ?? 0) + (inputs[row * shape.input + at] ?? 0)
+  for (const row of rows) {
+    const from = row * shape.input
+    for (let at = 0; at < values.length; at++) values[at] = (values[at] ?? 0) + (inputs[from + at] ?? 0)
+  }
   return values
 }
