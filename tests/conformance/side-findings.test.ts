@@ -49,10 +49,10 @@ describe('planted classes', () => {
   const count = (texts: readonly string[], change: (text: string) => string) =>
     texts.filter((text) => foundIn(change(text), 90_000).length > 0).length
 
-  it('are found as written in 17 of 18, without punctuation in 13', () => {
+  it('are found as written in 17 of 18, without punctuation in 14', () => {
     expect(WRONG_SIDES).toHaveLength(18)
     expect(count(WRONG_SIDES, (text) => text)).toBeGreaterThanOrEqual(17)
-    expect(count(WRONG_SIDES, plain)).toBeGreaterThanOrEqual(13)
+    expect(count(WRONG_SIDES, plain)).toBeGreaterThanOrEqual(14)
   })
 
   it('are left alone where they are right, but for two without punctuation', () => {

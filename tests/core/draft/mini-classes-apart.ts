@@ -118,8 +118,7 @@ export const MINI_CLASSES_APART: readonly MiniClass[] = [
 [1:30] and rest okay last one for today is the plank elbows under your shoulders squeeze your tummy don't let your hips sag hold for twenty seconds and breathe
 [1:55] brilliant grab your water and well done`,
     taught: [
-      // "Eight of those" is lost since "just do squats instead" behind it is taken for another exercise.
-      { id: 'jump-squat', name: /squat jump/i, said: null },
+      { id: 'jump-squat', name: /squat jump/i, said: 'eight of those' },
       { id: 'lateral-skater-hop', name: /skater hop/i, said: null },
       { id: 'bear-crawl', name: /bear crawl/i, said: 'two lengths' },
       { id: 'plank', name: /plank/i, said: 'hold for twenty seconds' },
