@@ -108,7 +108,8 @@ const NONE: DoseOption = { key: '', kind: null, value: null, marks: [], rows: []
 /** The dose as picked, on the one by rules, which keeps what nobody asks for: load, effort. */
 function doseOf(asked: DoseCase, picked: PickedDose): Prescription | null {
   const { ruled, told: all } = asked
-  const { amount, hold, sets, sides, rest, scheme } = picked
+  const { amount, hold, sets, sides, scheme } = picked
+  const rest = isRestOfOthers(asked, picked) ? { ...picked.rest, option: NONE } : picked.rest
   const { kind, value } = amount.option
   const amountKind = AMOUNT_KINDS.find((one) => one === kind)
   if (amountKind === undefined || value === null || (value !== 'max' && typeof value !== 'object')) return null
@@ -146,6 +147,18 @@ function doseOf(asked: DoseCase, picked: PickedDose): Prescription | null {
     confidence: Math.round(Math.min(...shares) * 100) / 100,
     ruleId: 'dose-weighed',
   }
+}
+
+/** One set by itself has no rest between sets: one that was told while others were taught is theirs. */
+function isRestOfOthers({ members }: DoseCase, { sets, rest }: PickedDose): boolean {
+  const rows = told(rest.option.rows)
+  const isOne = rangeOf(sets.option)?.max === 1
+  return (
+    isOne &&
+    members.length < 2 &&
+    rows.length > 0 &&
+    rows.every(({ place }) => place === 'earlier' || place === 'later')
+  )
 }
 
 /** An amount or sets hardly likelier than others are not sure; the words of the others are shown. */

@@ -1,7 +1,10 @@
 // Doses as teachers spread them over a class reach the right exercise, in the right field.
+import { readFileSync } from 'node:fs'
+import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { draftSheet } from '../../../core/draft/draft-sheet.ts'
 import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
+import { projectRoot } from '../../../server/setup/project-root.ts'
 import { doseOf } from './spoken-class.ts'
 
 const SQUAT =
@@ -205,6 +208,14 @@ describe('what is said for several', () => {
       { sets: 2, reps: 12, rest: 60 },
       { sets: 2, reps: 10, rest: 60 },
     ])
+  })
+
+  it('is no rest between sets for an exercise of one set behind it', () => {
+    const text = readFileSync(path.join(projectRoot(), 'media-samples/steady-and-strong.vtt'), 'utf8')
+    const { segments } = draftSheet({ transcript: parseTranscript(text) })
+    const rests = segments.map(({ exercise, prescription }) => [exercise.name, prescription?.restSeconds?.min ?? null])
+    expect(rests).toContainEqual(['Biceps curl', 30])
+    expect(rests).toContainEqual(['Shoulder press', null])
   })
 
   it('goes round a circuit told by its number of stops', () => {
