@@ -1,13 +1,11 @@
-/** Hears among all sentences which open the teaching of another exercise and which come back to one, as a net has learned it. */
+/** Hears among all sentences which open the teaching of another exercise, which come back to one, and where none goes on, as a net has learned it. */
 import { netOf } from './filed-net.ts'
-import { nameFeatures, sentenceFeatures } from './opening-features.ts'
+import { callsBackAt, nameFeatures, sentenceFeatures } from './opening-features.ts'
 import type { Speech } from './read-speech.ts'
 import { isShort } from './sided-table.ts'
 import { listen } from './word-net.ts'
 import type { WordNet } from './word-net.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
-import { ROUND_CALL } from './words/en/call-words.ts'
-import { CALLS_BACK } from './words/en/opening-words.ts'
 import { TURN_NET_WEIGHTS } from './words/en/turn-net-weights.ts'
 
 /** How much likelier than all else it is that a sentence opens a teaching, and that it comes back to one: natural logs of odds. */
@@ -36,20 +34,17 @@ export function turnFeatures(
   const kind = `${isShort(speech) ? 'short' : 'whole'} ${speech.unpunctuated ? 'plain' : 'marked'}`
   return sentences.map(({ words, cues, offset }, index) => {
     const before = sentences[index - 1]
-    const [said, saidBefore] = [` ${words} `, ` ${before?.words ?? ''} `]
+    const calls = callsBackAt(sentences, index)
     const gap = before ? (speech.timeOf(offset) - speech.timeOf(before.offset)) / 1000 : 0
-    const isRound = [0, 1, 2, 3].some((step) => ROUND_CALL.test(sentences[index - step]?.words ?? ''))
     return [
       ...(own[index] ?? []).map((feature) => (feature.includes(' ') ? feature : `is ${feature}`)),
       ...nameFeatures(names, index),
       `speech ${kind}`,
       `known ${known.get(index) ?? 'nobody'}`,
       `gap ${gap < 2 ? 0 : gap < 4 ? 1 : gap < 8 ? 2 : gap < 15 ? 3 : 4}`,
-      ...(isRound ? ['is in a round'] : []),
-      ...CALLS_BACK.flatMap(([name, pattern]) => [
-        ...(pattern.test(said) ? [`calls ${name}`] : []),
-        ...(pattern.test(saidBefore) ? [`called ${name}`] : []),
-      ]),
+      ...(calls.isRound ? ['is in a round'] : []),
+      ...calls.here.map((name) => `calls ${name}`),
+      ...calls.before.map((name) => `called ${name}`),
       ...new Set(words.split(' ').map((word) => `said ${word}`)),
       ...new Set(cues.map(({ kind }) => `holds ${kind}`)),
     ]

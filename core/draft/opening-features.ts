@@ -2,7 +2,8 @@
 import type { CueKind } from '../../shared/log-sheet.ts'
 import type { HeardTurn } from './hear-turns.ts'
 import type { Sentence, Speech } from './read-speech.ts'
-import { KIT_TOLD, LEADS_ON, OPENS_TALK, PLACE_TOLD, SET_OVER } from './words/en/opening-words.ts'
+import { ROUND_CALL } from './words/en/call-words.ts'
+import { CALLS_BACK, KIT_TOLD, LEADS_ON, OPENS_TALK, PLACE_TOLD, SET_OVER } from './words/en/opening-words.ts'
 import { groupOf, WORD_GROUPS } from './words/en/word-groups.ts'
 
 /**
@@ -170,3 +171,16 @@ export function heardStep(odds: number): number {
 }
 
 const HEARD_STEPS = [-6, -4.5, -3, -2, -1, 0, 1, 2.5, 4]
+
+/** Words that call back, by their names, in a sentence and in the one before; and whether it or one of the three before calls a round. */
+export function callsBackAt(
+  sentences: readonly Sentence[],
+  index: number,
+): { isRound: boolean; here: string[]; before: string[] } {
+  const callsIn = (at: number): string[] => {
+    const said = ` ${sentences[at]?.words ?? ''} `
+    return CALLS_BACK.flatMap(([name, pattern]) => (pattern.test(said) ? [name] : []))
+  }
+  const isRound = [0, 1, 2, 3].some((step) => ROUND_CALL.test(sentences[index - step]?.words ?? ''))
+  return { isRound, here: callsIn(index), before: callsIn(index - 1) }
+}

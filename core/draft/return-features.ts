@@ -1,12 +1,10 @@
 /** What speaks for and against a sentence being where the class comes back to an exercise taught before. */
 import type { HeardTurn } from './hear-turns.ts'
-import { heardFeatures, heardStep, sentenceFeatures } from './opening-features.ts'
+import { callsBackAt, heardFeatures, heardStep, sentenceFeatures } from './opening-features.ts'
 import type { Speech } from './read-speech.ts'
 import { TurnNames } from './turn-names.ts'
 import type { SpokenNames } from './turn-names.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
-import { ROUND_CALL } from './words/en/call-words.ts'
-import { CALLS_BACK } from './words/en/opening-words.ts'
 
 /** A stretch of the class given to one teaching: its main teaching or a return. */
 export interface Turn {
@@ -145,16 +143,12 @@ export class TurnWatcher {
     const known = this.#steady.get(index)
     if (known) return known
     const { sentences } = this.#speech
-    const said = ` ${sentences[index]?.words ?? ''} `
-    const before = ` ${sentences[index - 1]?.words ?? ''} `
-    const isRound = [0, 1, 2, 3].some((step) => ROUND_CALL.test(sentences[index - step]?.words ?? ''))
+    const { isRound, here, before } = callsBackAt(sentences, index)
     const features = [
       `long ${Math.min(4, (sentences[index]?.wordCount ?? 0) >> 1)}`,
       ...(isRound ? [IN_A_ROUND] : []),
-      ...CALLS_BACK.flatMap(([name, pattern]) => [
-        ...(pattern.test(said) ? [`says ${name}`] : []),
-        ...(pattern.test(before) ? [`said ${name}`] : []),
-      ]),
+      ...here.map((name) => `says ${name}`),
+      ...before.map((name) => `said ${name}`),
     ]
     this.#steady.set(index, features)
     return features

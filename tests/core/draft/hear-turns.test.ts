@@ -35,7 +35,7 @@ it('hears openings where exercises begin, a return where one is come back to, an
   expect(at('sit down between your heels')?.opens).toBeLessThan(-3)
 })
 
-it('odds are of one against all else: the likelihoods of a sentence add up to one with that of going on', () => {
+it('odds are of one against all else: the likelihoods of a sentence add up to no more than one', () => {
   for (const { opens, comesBack, over } of heardIn(read(CLASS))) {
     const likely = [opens, comesBack, over].map((odds) => 1 / (1 + Math.exp(-odds)))
     expect(likely.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(1.00001)

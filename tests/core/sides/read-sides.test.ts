@@ -55,6 +55,7 @@ const SIDES: readonly [said: string, sides: readonly string[]][] = [
   ['Do both legs.', ['aside both']],
   ['Two and two.', ['aside both']],
   ['Two and three.', []],
+  ['down your left leg then your right\vten each side', ['limb left', 'turn right']],
   ['And one, and two.', []],
   ['Both hands on the chair, both feet flat.', []],
   ["I'll mirror you.", ['mirrored both']],

@@ -21,9 +21,9 @@ const HELD =
   '(?:chair|wall|bench|rail|barre|bar|counter|worktop|table|hips?|waist|thigh|floor|mat|ground|block|partner|back of|small of)'
 const says = (...parts: string[]): RegExp => new RegExp(parts.join('|'), 'gi')
 
-/** What may stand behind "on the left" where it is the whole call. */
+/** What may stand behind "on the left" where it is the whole call; \v = a comma that is missing (restore-breaks.ts). */
 const CALL_ENDS =
-  '(?=[ \\t]*(?:[.,;!?–—\\n-]|$|(?:now|again|next|then|and|or|for|too|as|this time|done|with|so|until|in|at|first|while|slowly|two|three|four|five|six|eight|ten|twelve)\\b))'
+  '(?=[ \\t]*(?:[.,;!?–—\\v\\n-]|$|(?:now|again|next|then|and|or|for|too|as|this time|done|with|so|until|in|at|first|while|slowly|two|three|four|five|six|eight|ten|twelve)\\b))'
 /** "The right side", "the right" with nothing behind it that it could describe. */
 const PLACE = `(?: (?:side|${LIMB})\\b|${CALL_ENDS})`
 
@@ -134,7 +134,7 @@ export const SIDE_SAYINGS: readonly SideSaying[] = [
       `\\b(?:then|and then|now) (?<side5>left|right)\\b${CALL_ENDS}`,
       `(?<!\\b(?:into|through|out|of|stretch|via) (?:the |your )?)\\b(?<side2>left|right)[ -](?:hand )?side\\b(?! (?:bend|plank|lunge|raise|stretch|of)\\b)(?: (?:first|again|now|next))?`,
       `\\b(?<side3>left|right) ${LIMB} (?:now|next|again|this time)\\b`,
-      `(?<=(?:^|[.!?]\\s+|\\n)(?:(?:and|now|then|so|okay|ok|right|good|lovely),? )*)(?<side4>left|right) (?:(?:foot|hand|knee)(?=[ \\t]*(?:[.!?\\n]|$))|(?:leg|arm)(?=[ \\t]*(?:[.,!?\\n]|$)))`,
+      `(?<=(?:^|[.!?]\\s+|\\n)(?:(?:and|now|then|so|okay|ok|right|good|lovely),? )*)(?<side4>left|right) (?:(?:foot|hand|knee)(?=[ \\t]*(?:[.!?\\n]|$))|(?:leg|arm)(?=[ \\t]*(?:[.,!?\\v\\n]|$)))`,
     ),
     side: null,
     as: 'turn',
@@ -142,7 +142,7 @@ export const SIDE_SAYINGS: readonly SideSaying[] = [
   {
     says: says(
       `\\b${SIDE} (?:${LIMB})\\b`,
-      `\\b(?:the|your) (?<side2>left|right)\\b(?=[ \\t]*(?:[.,;!?\\n]|$|is\\b|stays?\\b|goes\\b))`,
+      `\\b(?:the|your) (?<side2>left|right)\\b(?=[ \\t]*(?:[.,;!?\\v\\n]|$|is\\b|stays?\\b|goes\\b))`,
     ),
     side: null,
     as: 'limb',
