@@ -52,7 +52,33 @@ export interface ApartNets {
   of: Readonly<Record<string, number>>
 }
 
-export function writeApartNets(name: Name, apart: ApartNets): void {
+/** What no half leaves out: sentences that stand alone. */
+const IN_BOTH = 'sentences'
+
+/** Fits a net twice, each time without every second class, shows how it does on those, and keeps both. @param titleOf the class an example comes from */
+export function fitHalves<Example>(
+  name: Name,
+  examples: readonly Example[],
+  titleOf: (example: Example) => string,
+  {
+    fit,
+    show,
+  }: {
+    fit: (seen: readonly Example[]) => FiledNet
+    show: (net: FiledNet, unseen: readonly Example[]) => void
+  },
+): void {
+  const titles = [...new Set(examples.map(titleOf))].filter((title) => title !== IN_BOTH)
+  const of = Object.fromEntries(titles.map((title, index) => [title, index % 2]))
+  const nets = [0, 1].map((half) => {
+    const net = fit(examples.filter((one) => of[titleOf(one)] !== half))
+    show(
+      net,
+      examples.filter((one) => of[titleOf(one)] === half),
+    )
+    return net
+  })
+  const apart: ApartNets = { nets, of }
   mkdirSync(path.dirname(fileOf(name)), { recursive: true })
   writeFileSync(fileOf(name), JSON.stringify(apart))
 }

@@ -5,7 +5,7 @@
 import { HEARD_MARKS, hearMarks, markFeatures } from '../../core/draft/hear-breaks.ts'
 import { netOf } from '../../core/draft/filed-net.ts'
 import type { FiledNet } from '../../core/draft/filed-net.ts'
-import { writeApartNets } from './apart-tables.ts'
+import { fitHalves } from './apart-tables.ts'
 import { breakExamples } from './break-examples.ts'
 import type { BreakExample } from './break-examples.ts'
 import { learnNet, writeNet } from './learn-net.ts'
@@ -55,20 +55,6 @@ function showApart(net: FiledNet, examples: readonly BreakExample[]): void {
   console.log(`classes left out: marks F1 ${f1(any)}, full stops F1 ${f1(stops)}`)
 }
 
-/** Fitted twice, each time without every second class. */
-function writeHalves(examples: readonly BreakExample[]): void {
-  const of = Object.fromEntries(examples.map(({ title }, index) => [title, index % 2]))
-  const nets = [0, 1].map((half) => {
-    const net = fit(examples.filter(({ title }) => of[title] !== half || title === 'sentences'))
-    showApart(
-      net,
-      examples.filter(({ title }) => of[title] === half && title !== 'sentences'),
-    )
-    return net
-  })
-  writeApartNets('break-net', { nets, of })
-}
-
 const examples = breakExamples()
-if (process.argv.includes('--parts')) writeHalves(examples)
+if (process.argv.includes('--parts')) fitHalves('break-net', examples, ({ title }) => title, { fit, show: showApart })
 else writeNet('break-net-weights.ts', 'BREAK_NET_WEIGHTS', WHAT, fit(examples))

@@ -6,7 +6,7 @@ import { netOf } from '../../core/draft/filed-net.ts'
 import type { FiledNet } from '../../core/draft/filed-net.ts'
 import { featuresOf, hearInTurn } from '../../core/draft/hear-words.ts'
 import { CUE_KINDS } from '../../shared/log-sheet.ts'
-import { writeApartNets } from './apart-tables.ts'
+import { fitHalves } from './apart-tables.ts'
 import { wantedOf } from './cue-examples.ts'
 import { learnNet, writeNet } from './learn-net.ts'
 import { netExamples } from './net-examples.ts'
@@ -46,22 +46,6 @@ function showApart(net: FiledNet, examples: readonly NetExample[]): void {
   console.log(`words of classes left out: F1 ${((200 * sum.hit) / (sum.wanted + sum.found)).toFixed(1)}`)
 }
 
-/** Fitted twice, each time without every second class. */
-function writeHalves(examples: readonly NetExample[]): void {
-  const titles = [...new Set(examples.flatMap(({ from }) => (from === 'sentences' ? [] : [from])))]
-  const of = Object.fromEntries(titles.map((title, index) => [title, index % 2]))
-  const nets: FiledNet[] = []
-  for (const half of [0, 1]) {
-    const net = fit(examples.filter(({ from }) => of[from] !== half))
-    showApart(
-      net,
-      examples.filter(({ from }) => of[from] === half),
-    )
-    nets.push(net)
-  }
-  writeApartNets('net', { nets, of })
-}
-
 const examples = netExamples()
-if (process.argv.includes('--parts')) writeHalves(examples)
+if (process.argv.includes('--parts')) fitHalves('net', examples, ({ from }) => from, { fit, show: showApart })
 else writeNet('net-weights.ts', 'NET_WEIGHTS', WHAT, fit(examples))

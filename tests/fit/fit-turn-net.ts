@@ -7,7 +7,7 @@ import { netOf } from '../../core/draft/filed-net.ts'
 import type { FiledNet } from '../../core/draft/filed-net.ts'
 import { HEARD_TURNS, hearTurns, turnFeatures } from '../../core/draft/hear-turns.ts'
 import { weighCandidates } from '../../core/draft/weigh-starts.ts'
-import { writeApartNets } from './apart-tables.ts'
+import { fitHalves } from './apart-tables.ts'
 import { nearest } from './fit-sentences.ts'
 import { knownClasses } from './known-classes.ts'
 import type { KnownClass } from './known-classes.ts'
@@ -92,23 +92,8 @@ function showApart(net: FiledNet, examples: readonly TurnExample[]): void {
   }
 }
 
-/** Fitted twice, each time without every second class. */
-function writeHalves(examples: readonly TurnExample[]): void {
-  const titles = [...new Set(examples.map(({ title }) => title))]
-  const of = Object.fromEntries(titles.map((title, index) => [title, index % 2]))
-  const nets = [0, 1].map((half) => {
-    const net = fit(examples.filter(({ title }) => of[title] !== half))
-    showApart(
-      net,
-      examples.filter(({ title }) => of[title] === half),
-    )
-    return net
-  })
-  writeApartNets('turn-net', { nets, of })
-}
-
 const without = process.argv.includes('--without') ? (process.argv.at(-1) ?? '').split(',') : []
 const known = knownClasses(['dev', 'fit', 'more']).filter(({ title }) => !without.some((one) => title.startsWith(one)))
 const examples = known.flatMap(examplesOf)
-if (process.argv.includes('--parts')) writeHalves(examples)
+if (process.argv.includes('--parts')) fitHalves('turn-net', examples, ({ title }) => title, { fit, show: showApart })
 else writeNet('turn-net-weights.ts', 'TURN_NET_WEIGHTS', WHAT, fit(examples))
