@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 // The repslate command: makes sure that the build is there, then runs it.
+import '../setup/optimise-later.mjs'
 import { prepare } from '../setup/prepare.mjs'
 
 prepare()

@@ -1,6 +1,7 @@
 // What the npm scripts call: does the missing set-up, then the named work (demo, test, doctor).
 import { spawnSync } from 'node:child_process'
 import path from 'node:path'
+import './optimise-later.mjs'
 import { prepare, root } from './prepare.mjs'
 
 const [work = 'demo', ...rest] = process.argv.slice(2)
