@@ -3,28 +3,17 @@ import { formatClock } from '../../shared/clock.ts'
 import { buildPrescription } from '../../shared/log-sheet.ts'
 import type { Prescription, Quote, Range } from '../../shared/log-sheet.ts'
 import { amountKindOf, keyOf, told } from './dose-option.ts'
-import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
-import { DoseOptions } from './dose-options.ts'
+import type { DoseCase, DoseOption } from './dose-option.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { findTempos } from './find-tempo.ts'
 import type { Told } from './gather-sayings.ts'
 import { AMOUNT_KINDS } from './mark-sayings.ts'
 import { quoteOfName } from './name-tells.ts'
+import { NONE, pickAnswers } from './pick-answers.ts'
+import type { PickedDose } from './pick-answers.ts'
 import { quotePiece } from './quote-piece.ts'
 import { schemeOf } from './scheme-options.ts'
 import { OptionScale } from './weigh-options.ts'
-import type { Weighed } from './weigh-options.ts'
-
-/** The answers to each question, the likeliest first. */
-type WeighedDose = Record<DoseQuestion, Weighed[]>
-
-/** The answers chosen for one exercise. */
-export type PickedDose = Record<DoseQuestion, Chosen>
-
-/** An answer with its share of the odds of all, 0-1, and the one that comes next. */
-interface Chosen extends Weighed {
-  second: DoseOption | null
-}
 
 /** The doses of all exercises, in their order. */
 export function pickDoses(cases: readonly DoseCase[]): (Prescription | null)[] {
@@ -34,76 +23,6 @@ export function pickDoses(cases: readonly DoseCase[]): (Prescription | null)[] {
     return own ? doseOf(asked, own) : null
   })
 }
-
-/** The answers chosen for each exercise. */
-export function pickAnswers(cases: readonly DoseCase[], scale: OptionScale): PickedDose[] {
-  let before: DoseOption[] = []
-  const weighed = cases.map((asked) => {
-    const one = weigh(asked, before, scale)
-    before = (['amount', 'sets', 'rest'] as const).flatMap((question) => one[question][0]?.option ?? [])
-    return one
-  })
-  return cases.map((asked, index) => {
-    const together = asked.members.flatMap((member) => weighed[member] ?? [])
-    const choose = (question: DoseQuestion): Chosen => {
-      const own = weighed[index]?.[question] ?? []
-      const [first, second] = SHARED.has(question)
-        ? agreed(
-            own,
-            together.map((one) => one[question]),
-          )
-        : own
-      return { option: NONE, share: 1, ...first, second: second?.option ?? null }
-    }
-    const [amount, hold, sets] = [choose('amount'), choose('hold'), choose('sets')]
-    return { amount, hold, sets, sides: choose('sides'), rest: choose('rest'), scheme: choose('scheme') }
-  })
-}
-
-/** What is the same for all exercises that are done in turns. */
-const SHARED: ReadonlySet<DoseQuestion> = new Set(['sets', 'rest', 'scheme'])
-
-/**
- * What some exercises say together, as answers of one of them: the mean of their shares of each answer. Nothing is told where all of
- * them tell nothing: of that it is the geometric mean, since rounds and the rest behind them are told once, for one of them.
- */
-export function agreed(own: readonly Weighed[], all: readonly (readonly Weighed[])[]): Weighed[] {
-  if (all.length < 2) return [...own]
-  const answers = new Map<string, { option: DoseOption; sum: number; product: number }>()
-  for (const { option } of [own, ...all].flat())
-    if (!answers.has(option.key)) answers.set(option.key, { option, sum: 0, product: 1 })
-  for (const weighed of all) {
-    const shares = new Map(weighed.map(({ option, share }) => [option.key, share]))
-    for (const [key, answer] of answers) {
-      const share = shares.get(key) ?? 0
-      answer.sum += share
-      answer.product *= share
-    }
-  }
-  const means = [...answers.values()].map(({ option, sum, product }) => ({
-    option,
-    share: option.kind === null ? product ** (1 / all.length) : sum / all.length,
-  }))
-  const whole = means.reduce((total, { share }) => total + share, 0)
-  return means.map(({ option, share }) => ({ option, share: share / whole })).toSorted((a, b) => b.share - a.share)
-}
-
-function weigh(asked: DoseCase, before: readonly DoseOption[], scale: OptionScale): WeighedDose {
-  const questions = new DoseOptions(asked, before)
-  const amount = scale.weigh('amount', questions.ask('amount', null))
-  const chosen = amount[0]?.option ?? null
-  const ask = (question: DoseQuestion): Weighed[] => scale.weigh(question, questions.ask(question, chosen))
-  return {
-    amount,
-    hold: ask('hold'),
-    sets: ask('sets'),
-    sides: ask('sides'),
-    rest: ask('rest'),
-    scheme: ask('scheme'),
-  }
-}
-
-const NONE: DoseOption = { key: '', kind: null, value: null, marks: [], rows: [] }
 
 /** The dose as picked, on the one by rules, which keeps what nobody asks for: load, effort. */
 function doseOf(asked: DoseCase, picked: PickedDose): Prescription | null {

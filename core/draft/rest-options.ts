@@ -22,7 +22,7 @@ export function restOptions(asked: DoseCase, before: readonly DoseOption[], amou
         marks: [...withAmount(one, amount), ...restMarks(speech, one)],
       })
   }
-  addSpans(asked, answers)
+  addSpans(asked, answers, amount)
   const ruledKey = ruled?.restSeconds ? keyOf('restSeconds', ruled.restSeconds) : ''
   if (ruled?.restSeconds) answers.add('restSeconds', ruled.restSeconds, { how: 'ruled', told: null, marks: ['alone'] })
   return answers.all(
@@ -40,15 +40,21 @@ export function restOptions(asked: DoseCase, before: readonly DoseOption[], amou
 }
 
 /** "Twenty on, ten off", and in a later round "twenty five on, five off": from five to ten. */
-function addSpans({ told, scheme }: DoseCase, answers: Answers): void {
-  const intervals = told.filter(({ saying: { hit } }) => hit.dose.workSeconds !== null && hit.dose.restSeconds !== null)
+function addSpans({ told, scheme }: DoseCase, answers: Answers, amount: DoseOption | null): void {
+  const intervals = told.flatMap((one) => {
+    const { workSeconds: work, restSeconds: rest } = one.saying.hit.dose
+    return work && rest ? [{ told: one, work, rest }] : []
+  })
   intervals.forEach((first, at) => {
-    for (const second of intervals.slice(at + 1)) {
-      const [a, b] = [first.saying.hit.dose.restSeconds, second.saying.hit.dose.restSeconds]
-      if (!a || !b || keyOf('restSeconds', a) === keyOf('restSeconds', b)) continue
+    for (const { told: second, work, rest } of intervals.slice(at + 1)) {
+      if (keyOf('restSeconds', first.rest) === keyOf('restSeconds', rest)) continue
       const isLater = second.saying.marks.includes(OF_LATER_ROUND)
-      const marks = [isLater ? 'in a later round' : 'in no later round', scheme ?? 'alone', second.place]
-      answers.add('restSeconds', across(a, b), { how: 'span', told: second, marks })
+      const isOfAmount = amount?.key === keyOf('workSeconds', across(first.work, work))
+      const marks = [
+        ...[isLater ? 'in a later round' : 'in no later round', scheme ?? 'alone', second.place],
+        isOfAmount ? 'as the amount' : 'not as the amount',
+      ]
+      answers.add('restSeconds', across(first.rest, rest), { how: 'span', told: second, marks })
     }
   })
 }

@@ -1,8 +1,8 @@
 /** Shows how many doses are right in classes that were left out of the fitting. */
 import { DOSE_QUESTIONS } from '../../core/draft/dose-option.ts'
 import type { DoseCase } from '../../core/draft/dose-option.ts'
-import { pickAnswers } from '../../core/draft/pick-doses.ts'
-import type { PickedDose } from '../../core/draft/pick-doses.ts'
+import { pickAnswers } from '../../core/draft/pick-answers.ts'
+import type { PickedDose } from '../../core/draft/pick-answers.ts'
 import type { OptionScale } from '../../core/draft/weigh-options.ts'
 import type { AnnotatedDose } from './annotated-classes.ts'
 import { AMOUNTS, isRight, isSame, kindOf } from './dose-cases.ts'
