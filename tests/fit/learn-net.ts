@@ -62,7 +62,8 @@ function rowsOfNames(
   const times = new Map<string, number>(always.map((name) => [name, leastOften]))
   for (const { features } of named)
     for (const word of features) for (const one of word) times.set(one, (times.get(one) ?? 0) + 1)
-  const known = [...times].flatMap(([name, count]) => (count >= leastOften ? [name] : []))
+  // A sentence without words has features without a name, which cannot be filed.
+  const known = [...times].flatMap(([name, count]) => (count >= leastOften && !name.endsWith(' ') ? [name] : []))
   const names = [...known.filter((name) => !isWord(name)).sort(), ...known.filter(isWord).sort()]
   return { names, rowOf: new Map(names.map((name, row) => [name, row])) }
 }
