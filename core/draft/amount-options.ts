@@ -4,7 +4,9 @@ import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told as toldIn } from '
 import type { DoseCase, DoseOption } from './dose-option.ts'
 import type { DoseHit } from './find-dose-hits.ts'
 import { stemOf } from './tie-sayings.ts'
+import { WHILE_TAUGHT } from './tie-turns.ts'
 import type { Told } from './gather-sayings.ts'
+import { levelMarks, linkOf } from './level-spans.ts'
 import { AMOUNT_KINDS, fieldsIn, OF_LATER_ROUND, SAID_BEFORE } from './mark-sayings.ts'
 import type { AmountKind } from './mark-sayings.ts'
 import { across } from './join-ranges.ts'
@@ -194,15 +196,6 @@ function spanMarks(asked: DoseCase, kind: AmountKind, first: SpanEnd, second: Sp
   ]
 }
 
-/** Each end is said of some people: "five for stage one, eight for stage two". */
-function levelMarks(first: Told, second: Told): string[] {
-  const [one, two] = [first, second].map(({ saying: { marks } }) => SOME_MARKS.filter((mark) => marks.includes(mark)))
-  const [a, b] = [(one?.length ?? 0) > 0, (two?.length ?? 0) > 0]
-  return a || b ? [`${a && b ? 'both' : a ? 'first' : 'second'} for some`] : []
-}
-
-const SOME_MARKS = ['for some before', 'for some behind'] as const
-
 function marksOfAmount(
   asked: DoseCase,
   option: DoseOption,
@@ -257,7 +250,13 @@ function endOf(one: Told, kind: AmountKind): SpanEnd[] {
   const own = dose[kind] ?? time
   const value = own ?? (loose && dose.workSeconds === null && dose.distanceM === null ? dose.reps : null)
   if (value === null || value === 'max') return []
-  const isNear = one.owned || one.place === 'main' || one.place === 'return' || isInterval(one) || isLaterRound(one)
+  const isNear =
+    one.owned ||
+    one.place === 'main' ||
+    one.place === 'return' ||
+    isInterval(one) ||
+    isLaterRound(one) ||
+    isOfGroup(one)
   return isNear ? [{ told: one, value, isKind: own !== null }] : []
 }
 
@@ -266,12 +265,12 @@ function isInterval({ saying }: Told): boolean {
   return workSeconds !== null && restSeconds !== null
 }
 
+/** A time told while those are taught that go in turns. */
+function isOfGroup({ saying, marks }: Told): boolean {
+  return saying.hit.dose.workSeconds !== null && marks.includes(WHILE_TAUGHT)
+}
+
 /** Said of a later round of those that go in turns, or of the sets behind. */
 function isLaterRound({ saying, marks }: Told): boolean {
   return saying.marks.includes(OF_LATER_ROUND) && !marks.includes('before')
-}
-
-function linkOf(between: string | null): string {
-  if (between === null) return 'far'
-  return ['up to', 'or', 'then', 'if', 'level', 'group'].find((word) => ` ${between} `.includes(` ${word} `)) ?? 'near'
 }

@@ -15,7 +15,7 @@ export function countGoes(said: string, amount: Range | null): GoesTold | null {
   let until = -NEAR
   const tellings: string[] = []
   for (const found of said.matchAll(GOES)) {
-    const { which, of, nth, more, amount: told, again, left } = found.groups ?? {}
+    const { which, of, nth, amount: told, still, left } = found.groups ?? {}
     const number = of ?? told ?? left
     const isMeant = number === undefined || isAmount(number, amount)
     if (!isMeant) continue
@@ -24,14 +24,27 @@ export function countGoes(said: string, amount: Range | null): GoesTold | null {
     const place = WHICH[(which ?? nth ?? '').toLowerCase()]
     if (place !== undefined) goes = Math.max(goes, place)
     else if (isNear) continue
-    else goes += 1
+    else goes += still === undefined ? 1 : (WHICH[still.toLowerCase()] ?? 1)
     until = found.index + found[0].length
-    tellings.push(which ? 'which' : nth ? 'number' : again ? 'again' : left ? 'so many more' : wordOf(more, told))
+    tellings.push(nameOf(found.groups ?? {}))
   }
   return goes > 1 && goes <= MOST ? { goes, tellings } : null
 }
 
-function wordOf(more = '', amount?: string): string {
+function nameOf({
+  which,
+  nth,
+  again,
+  still,
+  left,
+  more = '',
+  amount,
+}: Readonly<Record<string, string | undefined>>): string {
+  if (which) return 'which'
+  if (nth) return 'number'
+  if (again) return 'again'
+  if (still) return 'more to come'
+  if (left) return 'so many more'
   const word = more.toLowerCase().replace(/^(?:a|the|your|my) /, '')
   return amount === undefined ? word : `${word} so many`
 }

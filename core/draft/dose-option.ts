@@ -32,6 +32,8 @@ export interface DoseRow {
   how: string
   told: Told | null
   marks: string[]
+  /** The key of the amount that goes with it, where it tells a rest that changes together with the time worked. */
+  ofAmount?: string
 }
 
 /** One answer; the key tells kind and value, that of none is ''. */

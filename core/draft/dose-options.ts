@@ -6,6 +6,7 @@ import { countGoes } from './count-goes.ts'
 import { amountKindOf, Answers, asBefore, keyOf, sizeOf, told, withAmount } from './dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
 import type { Told } from './gather-sayings.ts'
+import { addSetSpans } from './level-spans.ts'
 import { SAID_BEFORE } from './mark-sayings.ts'
 import type { Speech } from './read-speech.ts'
 import { restOptions } from './rest-options.ts'
@@ -80,6 +81,7 @@ export class DoseOptions {
     const taken = setsTakenBack(sayings)
     for (const one of sayings)
       if (!taken.some((value) => isSameRange(one.saying.hit.dose.sets, value))) this.#addSets(answers, one, amount)
+    addSetSpans(this.#case.speech, sayings, answers)
     const returns = teaching.spans.length - 1
     const addCount = (sets: number, how: string, ...marks: string[]): void => {
       answers.add('sets', { min: sets, max: sets }, { how, told: null, marks })

@@ -30,7 +30,7 @@ function readFound(found: RegExpExecArray): FoundNumber[] {
   if (from === null || to === null || to < from) return []
   const said = found.groups?.['unit']?.trim().toLowerCase() ?? ''
   const half = (found.groups?.['half'] ?? found.groups?.['behind']) === undefined ? 0 : 0.5
-  const unit = /^twice$/i.test(first) ? 'sets' : unitOf(said)
+  const unit = /^(?:once|twice)$/i.test(first) ? 'sets' : unitOf(said)
   if ((half > 0 || from < 1) && unit !== 'minutes') return []
   return [{ from: from + half, to: to + half, unit, offset: found.index, end: found.index + all.length }]
 }

@@ -8,6 +8,7 @@ import type { Saying } from './mark-sayings.ts'
 import type { TextSpan } from './place-spans.ts'
 import { pushTo } from './push-to.ts'
 import type { Speech } from './read-speech.ts'
+import { isRestTold } from './rest-options.ts'
 import { plainWords } from './split-speech.ts'
 import { stemOf, tiesOf } from './tie-sayings.ts'
 import { turnsOf, turnTies } from './tie-turns.ts'
@@ -32,7 +33,7 @@ export class SayingFinder {
   readonly #placed: PlacedSaying[]
   /** Those that reach beyond the place where they are said. */
   readonly #far: PlacedSaying[]
-  /** Those of a later round. */
+  /** Those of a later round, and those that tell how often all is done, or the rest. */
   readonly #later: PlacedSaying[]
   readonly #named = new Map<number, PlacedSaying[]>()
   readonly #at = new Map<number, PlacedSaying[]>()
@@ -57,9 +58,20 @@ export class SayingFinder {
     const sayings = markSayings(speech, hits)
     const sentences = new Map<number, ToldSentence>()
     this.#placed = sayings.map((saying) => place(speech, saying, owning, sentences))
-    this.#far = this.#placed.filter((one) => !one.hit.loose && (one.inside === null || isForMany(one)))
+    const isRest = (hit: DoseHit): boolean => isRestTold(speech, hit)
+    this.#far = this.#placed.filter(
+      (one) =>
+        one.hit.dose.distanceM !== null ||
+        ((!one.hit.loose || isRest(one.hit)) && (one.inside === null || isForMany(one))),
+    )
     this.#later = this.#placed.filter(
-      ({ hit, marks }) => (marks.includes(OF_LATER_ROUND) || isInterval(hit)) && !hit.steps,
+      ({ hit, marks }) =>
+        (marks.includes(OF_LATER_ROUND) ||
+          isInterval(hit) ||
+          isOften(speech, hit) ||
+          isRest(hit) ||
+          hit.dose.workSeconds !== null) &&
+        !hit.steps,
     )
     for (const one of this.#placed) if (!one.hit.steps) pushTo(this.#at, one.hit.offset, one)
     for (const one of this.#placed)
@@ -155,6 +167,12 @@ function reaches({ atMs, inside, hit, tells }: PlacedSaying, startMs: number): b
 
 function isForMany({ hit, tells }: PlacedSaying): boolean {
   return tells.includes('for all') || (tells.includes('rounds') && isRounds(hit))
+}
+
+/** Sets, or so many times. */
+function isOften({ text }: Speech, { dose, offset, end, loose }: DoseHit): boolean {
+  if (dose.sets !== null) return true
+  return !loose && dose.reps !== null && /\b(?:once|twice|times|goes|turns)\b/i.test(text.slice(offset, end))
 }
 
 function isInterval({ dose }: DoseHit): boolean {

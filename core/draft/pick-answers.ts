@@ -39,8 +39,9 @@ export function pickAnswers(cases: readonly DoseCase[], scale: OptionScale): Pic
         : own
       return { option: NONE, share: 1, ...first, second: second?.option ?? null }
     }
-    const [amount, hold, sets] = [choose('amount'), choose('hold'), choose('sets')]
-    return { amount, hold, sets, sides: choose('sides'), rest: choose('rest'), scheme: choose('scheme') }
+    const [hold, sets, rest] = [choose('hold'), choose('sets'), choose('rest')]
+    const amount = asRest(choose('amount'), weighed[index]?.amount ?? [], rest)
+    return { amount, hold, sets, sides: choose('sides'), rest, scheme: choose('scheme') }
   })
 }
 
@@ -103,6 +104,13 @@ function asStation(
   if (!best || best.option === dose.amount[0]?.option) return dose
   const amount = [best, ...dose.amount.filter(({ option }) => option !== best.option)]
   return answersTo(questions, amount, scale)
+}
+
+/** "Twenty on, ten off", later "twenty five on, five off": where the rest is the one that changes, the time is, too. */
+function asRest(amount: Chosen, own: readonly Weighed[], rest: Chosen): Chosen {
+  const changing = new Set(rest.option.rows.map(({ ofAmount }) => ofAmount))
+  const other = amount.option.kind === 'workSeconds' && own.find(({ option }) => changing.has(option.key))
+  return other ? { option: other.option, share: rest.share, second: amount.option } : amount
 }
 
 const isTimed = ([first]: readonly Weighed[]): boolean => first?.option.kind === 'workSeconds'

@@ -36,10 +36,13 @@ export function turnTies(one: PlacedSaying, place: Place, { index, turns }: Aske
     )
   if (mates.size === 0) return marks
   if (hit.offset < offset && offset - hit.offset < NEAR_GROUP) marks.push('just before the group')
-  if (hit.offset >= offset && hit.offset < end) marks.push('while the group is taught')
+  if (hit.offset >= offset && hit.offset < end) marks.push(WHILE_TAUGHT)
   if (hit.offset >= end && hit.offset - end < NEAR_GROUP) marks.push('just behind the group')
   return marks
 }
+
+/** Said while those are taught that go in turns. */
+export const WHILE_TAUGHT = 'while the group is taught'
 
 /** Characters. */
 const NEAR_GROUP = 260

@@ -14,12 +14,15 @@ describe('goes told as they come', () => {
     ['Hold it there. Half a minute more, then sit.', half, 2],
     ['Set two. Chest up. Set three. Done.', eight, 3],
     ['Down you go, and then all of that again.', eight, 2],
+    ['That was one, and two more trips of it.', eight, 3],
+    ['There is a third lap in you.', eight, 3],
   ])('%s', (said, amount, goes) => expect(countGoes(said, amount)?.goes).toBe(goes))
 
   it.each([
     ['Another ten seconds and you may sit down.', eight],
     ['Wait a second. Breathe out as you push.', eight],
     ['Keep your chest up and your heels down.', eight],
+    ['Lift a third of the way, and two more people join us.', eight],
   ])('none in: %s', (said, amount) => expect(countGoes(said, amount)).toBeNull())
 
   it('"third and last" is one telling', () =>

@@ -28,12 +28,18 @@ describe('numbers that no phrase of a dose holds', () => {
     ['Just the two lots today.', 'two lots', { sets: at(2) }],
     ['Round the hall twice, please.', 'twice', { sets: at(2) }],
     ['We take four breaths here.', 'four breaths', { reps: at(4), repUnit: 'breath' as const }],
+    ['Just the once, please.', 'once', { sets: at(1) }],
+    ['Have a whole minute off.', 'a whole minute', { workSeconds: at(60) }],
+    ['Three more trips like that.', 'Three', { reps: at(3) }],
+    ['It is three trips for you.', 'three trips', { sets: at(3) }],
     ['Seven, on each leg.', 'Seven', { reps: at(7), perSide: true }],
   ])('%s', (said, text, dose) => {
     const [found] = numbersIn(said)
     expect(found).toMatchObject({ dose, steps: null })
     expect(found?.text).toContain(text)
   })
+
+  it('takes no "once" that joins sentences', () => expect(numbersIn('Once you are up, breathe.')).toEqual([]))
 
   it('leaves alone what a phrase of a dose holds', () => {
     const transcript = parseTranscript('[0:00] Three sets of ten, and then fifteen.')

@@ -23,6 +23,9 @@ describe('in a whole class', () => {
     for (const { groupWith } of stations) expect(groupWith).toHaveLength(stations.length - 1)
     expect(new Set(stations.map(({ sets }) => JSON.stringify(sets))).size).toBe(1)
     expect(new Set(stations.map(({ restSeconds }) => JSON.stringify(restSeconds))).size).toBe(1)
+    const times = stations.flatMap(({ workSeconds }) => workSeconds ?? [])
+    expect(times.length).toBeGreaterThan(1)
+    expect(new Set(times.map((time) => JSON.stringify(time))).size).toBe(1)
   })
 
   it('a pair is a superset, what stands alone is not', () => {

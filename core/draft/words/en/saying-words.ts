@@ -8,18 +8,21 @@ const WHOLE = [
   ...Object.keys(TEENS),
   ...COUNTED_ONES,
 ]
-const NUMBER = `(?:\\d{1,3}|${WHOLE.join('|')}|a dozen|a couple|twice|(?:a|one)(?= minute)|half a(?= minute))`
+const NUMBER = `(?:\\d{1,3}|${WHOLE.join('|')}|a dozen|a couple|twice|once(?=[.,;:!?\\v\\n]|$| each\\b| through\\b| round\\b| around\\b)|(?:a|one|your)(?: whole| full| good)?(?= minute)|(?:half a|a half)(?= minute))`
 const EIGHTS = Object.keys(PLURALS).filter((word) => !/^(?:singles|doubles|triples)$/.test(word))
 
 /** What each word of a number is worth: "do eights", "a dozen", "half a minute". Tens and ones are added. */
 export const NUMBER_VALUES: Readonly<Record<string, number>> = {
   ...{ ...ONES, ...TEENS, ...TENS, ...PLURALS },
-  ...{ 'a dozen': 12, 'a couple': 2, twice: 2, a: 1, 'half a': 0.5 },
+  ...{ 'a dozen': 12, 'a couple': 2, twice: 2, once: 1, a: 1, your: 1, 'half a': 0.5, 'a half': 0.5 },
+  ...Object.fromEntries(
+    ['a', 'one', 'your'].flatMap((of) => ['whole', 'full', 'good'].map((how) => [`${of} ${how}`, 1])),
+  ),
   ...{ twenties: 20, thirties: 30, forties: 40, fifties: 50 },
 }
 
 const UNITS =
-  'seconds?|secs?|minutes?|mins?|metres?|meters?|breaths?|lots?|goes|rounds?|times|sets?|laps?|turns?|tries|circuits?'
+  'seconds?|secs?|minutes?|mins?|metres?|meters?|breaths?|lots?|goes|rounds?|times|sets?|laps?|turns?|tries|circuits?|trips?|passes|helpings?|visits?'
 
 /** A number or a range with its unit. Groups 1 and 2 are the numbers; `half`, `unit` and `behind` (a half, too) are named. */
 export const ANY_NUMBER = new RegExp(
@@ -28,7 +31,7 @@ export const ANY_NUMBER = new RegExp(
 )
 
 /** Units of which so many are sets. */
-export const SET_UNITS = /^(?:lot|goe|round|time|set|lap|turn|trie|circuit)/
+export const SET_UNITS = /^(?:lot|goe|round|time|set|lap|turn|trie|circuit|trip|pass|helping|visit)/
 
 /** Said behind a number: on each side. */
 export const SIDE_BEHIND =
@@ -70,10 +73,14 @@ export const ROUND_WORDS =
 export const SETS_AS_THEY_COME: readonly (readonly [string, RegExp, number])[] = [
   [
     'second',
-    /\b(?:second|2nd) (?:set|lot|go|round|time|one|turn|batch|half)\b|\b(?:set|round) (?:two|2)\b|\btwo more (?:sets?|lots?)\b/i,
+    /\b(?:second|2nd) (?:set|lot|go|round|time|one|turn|batch|half|lap|trip|pass|helping|visit)\b|\b(?:set|round) (?:two|2)\b|\btwo more (?:sets?|lots?)\b/i,
     2,
   ],
-  ['more', /\b(?:one more|another) (?:set|lot|round|go|batch)\b|\b(?:last|final) (?:set|lot|round)\b/i, 2],
+  [
+    'more',
+    /\b(?:one more|another) (?:set|lot|round|go|batch|lap|trip|pass|helping|visit)\b|\b(?:last|final) (?:set|lot|round|lap|trip|pass|helping|visit)\b/i,
+    2,
+  ],
   ['both', /\bboth (?:sets|lots|rounds|goes)\b/i, 2],
   [
     'another',
@@ -87,10 +94,19 @@ export const SETS_AS_THEY_COME: readonly (readonly [string, RegExp, number])[] =
   ],
   [
     'third',
-    /\b(?:third|3rd)(?: (?:and|or) (?:last|final))? (?:set|lot|go|round|time|one|turn)\b|\b(?:set|round) (?:three|3)\b/i,
+    /\b(?:third|3rd)(?: (?:and|or) (?:last|final))? (?:set|lot|go|round|time|one|turn|lap|trip|pass|helping|visit)\b|\b(?:set|round) (?:three|3)\b/i,
     3,
   ],
-  ['fourth', /\b(?:fourth|4th) (?:set|lot|go|round|time|one)\b|\b(?:set|round) (?:four|4)\b/i, 4],
+  [
+    'fifth',
+    /\b(?:fifth|5th)(?: (?:and|or) (?:last|final))? (?:set|lot|go|round|time|one|turn|lap|trip|pass|helping|visit)\b/i,
+    5,
+  ],
+  [
+    'fourth',
+    /\b(?:fourth|4th)(?: (?:and|or) (?:last|final))? (?:set|lot|go|round|time|one|turn|lap|trip|pass|helping|visit)\b|\b(?:set|round) (?:four|4)\b/i,
+    4,
+  ],
 ]
 
 /** From here on another exercise is meant. */
