@@ -1,7 +1,7 @@
 /** Counts sets as they come: "eight ... and another eight ... and a last eight" are three. */
 import { readDose } from '../dose/read-dose.ts'
 import type { Range } from '../../shared/log-sheet.ts'
-import { GOES, WHICH } from './words/en/going-words.ts'
+import { GOES, NUMBERS, WHICH } from './words/en/going-words.ts'
 
 /** How many goes are told, by which kinds of telling; null where none is. */
 export interface GoesTold {
@@ -13,6 +13,7 @@ export interface GoesTold {
 export function countGoes(said: string, amount: Range | null): GoesTold | null {
   let goes = 1
   let until = -NEAR
+  let isAnnounced = false
   const tellings: string[] = []
   for (const found of said.matchAll(GOES)) {
     const { which, of, nth, amount: told, still, left } = found.groups ?? {}
@@ -23,9 +24,10 @@ export function countGoes(said: string, amount: Range | null): GoesTold | null {
     const isNear = found.index - until < NEAR && !/[.!?]/.test(between)
     const place = WHICH[(which ?? nth ?? '').toLowerCase()]
     if (place !== undefined) goes = Math.max(goes, place)
-    else if (isNear) continue
+    else if (isNear || (isAnnounced && between.length < BESIDE && !saysAmount(between, amount))) continue
     else goes += still === undefined ? 1 : (WHICH[still.toLowerCase()] ?? 1)
     until = found.index + found[0].length
+    isAnnounced = place !== undefined
     tellings.push(nameOf(found.groups ?? {}))
   }
   return goes > 1 && goes <= MOST ? { goes, tellings } : null
@@ -49,6 +51,11 @@ function nameOf({
   return amount === undefined ? word : `${word} so many`
 }
 
+/** "Second round. Hold the chair, and ten more": these are the ten of the second round; not where they were said between. */
+function saysAmount(between: string, amount: Range | null): boolean {
+  return [...between.matchAll(NUMBERS)].some(([number]) => isAmount(number, amount))
+}
+
 function isAmount(number: string, amount: Range | null): boolean {
   if (amount === null) return false
   if (/minute/i.test(number)) return amount.min === (/half/i.test(number) ? 30 : 60)
@@ -59,4 +66,6 @@ function isAmount(number: string, amount: Range | null): boolean {
 
 /** Characters within which two tellings are one: "third and last", "another eight, eight more". */
 const NEAR = 40
+/** Characters behind the number of a set in which one more is that one. */
+const BESIDE = 90
 const MOST = 6

@@ -1,4 +1,5 @@
 /** Picks the likeliest answers to what the dose of each exercise is; those that are done in turns answer together. */
+import { told } from './dose-option.ts'
 import type { DoseCase, DoseOption, DoseQuestion } from './dose-option.ts'
 import { DoseOptions } from './dose-options.ts'
 import type { OptionScale, Weighed } from './weigh-options.ts'
@@ -39,8 +40,9 @@ export function pickAnswers(cases: readonly DoseCase[], scale: OptionScale): Pic
         : own
       return { option: NONE, share: 1, ...first, second: second?.option ?? null }
     }
-    const [hold, sets, rest] = [choose('hold'), choose('sets'), choose('rest')]
+    const [sets, rest] = [choose('sets'), choose('rest')]
     const amount = asRest(choose('amount'), weighed[index]?.amount ?? [], rest)
+    const hold = besideAmount(choose('hold'), amount)
     return { amount, hold, sets, sides: choose('sides'), rest, scheme: choose('scheme') }
   })
 }
@@ -111,6 +113,17 @@ function asRest(amount: Chosen, own: readonly Weighed[], rest: Chosen): Chosen {
   const changing = new Set(rest.option.rows.map(({ ofAmount }) => ofAmount))
   const other = amount.option.kind === 'workSeconds' && own.find(({ option }) => changing.has(option.key))
   return other ? { option: other.option, share: rest.share, second: amount.option } : amount
+}
+
+/** "Ten, and pause for two seconds": what one phrase holds beside the amount is held, unless another hold is likelier than none. */
+function besideAmount(hold: Chosen, { option: amount }: Chosen): Chosen {
+  const { second } = hold
+  if (hold.option.kind !== null || second === null || amount.kind !== 'reps') return hold
+  const beside = told(amount.rows)
+  const isBeside = told(second.rows).some(
+    (one) => one.place === 'main' && one.saying.hit.dose.holdSeconds !== null && beside.includes(one),
+  )
+  return isBeside ? { option: second, share: 1 - hold.share, second: hold.option } : hold
 }
 
 const isTimed = ([first]: readonly Weighed[]): boolean => first?.option.kind === 'workSeconds'

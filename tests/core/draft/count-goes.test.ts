@@ -16,6 +16,8 @@ describe('goes told as they come', () => {
     ['Down you go, and then all of that again.', eight, 2],
     ['That was one, and two more trips of it.', eight, 3],
     ['There is a third lap in you.', eight, 3],
+    ['Back to it, for a second round. Hold the chair, and one more set of eight.', eight, 2],
+    ['Second set, eight of them. Chest up. And one more set of eight.', eight, 3],
   ])('%s', (said, amount, goes) => expect(countGoes(said, amount)?.goes).toBe(goes))
 
   it.each([

@@ -18,6 +18,9 @@ export const GOES = new RegExp(
   'gi',
 )
 
+/** Every number, as it may stand for an amount. */
+export const NUMBERS = new RegExp(`\\b${NUMBER}\\b`, 'gi')
+
 /** Which one it is. */
 export const WHICH: Readonly<Record<string, number>> = {
   ...{ second: 2, '2nd': 2, third: 3, '3rd': 3, fourth: 4, '4th': 4, fifth: 5, '5th': 5 },
