@@ -31,18 +31,20 @@ export function pickAnswers(cases: readonly DoseCase[], scale: OptionScale): Pic
   return cases.map((asked, index) => {
     const together = asked.members.flatMap((member) => weighed[member] ?? [])
     const choose = (question: DoseQuestion): Chosen => {
-      const own = weighed[index]?.[question] ?? []
+      const answers = weighed[index]?.[question] ?? []
       const [first, second] = SHARED.has(question)
         ? agreed(
-            own,
+            answers,
             together.map((one) => one[question]),
           )
-        : own
+        : answers
       return { option: NONE, share: 1, ...first, second: second?.option ?? null }
     }
-    const [sets, rest] = [choose('sets'), choose('rest')]
-    const amount = asRest(choose('amount'), weighed[index]?.amount ?? [], rest)
-    const hold = besideAmount(choose('hold'), amount)
+    const own = weighed[index]
+    const rest = choose('rest')
+    const amount = asRest(choose('amount'), own?.amount ?? [], rest)
+    const sets = besideAmount(choose('sets'), own?.sets ?? [], amount)
+    const hold = besideAmount(choose('hold'), own?.hold ?? [], amount)
     return { amount, hold, sets, sides: choose('sides'), rest, scheme: choose('scheme') }
   })
 }
@@ -115,15 +117,14 @@ function asRest(amount: Chosen, own: readonly Weighed[], rest: Chosen): Chosen {
   return other ? { option: other.option, share: rest.share, second: amount.option } : amount
 }
 
-/** "Ten, and pause for two seconds": what one phrase holds beside the amount is held, unless another hold is likelier than none. */
-function besideAmount(hold: Chosen, { option: amount }: Chosen): Chosen {
-  const { second } = hold
-  if (hold.option.kind !== null || second === null || amount.kind !== 'reps') return hold
-  const beside = told(amount.rows)
-  const isBeside = told(second.rows).some(
-    (one) => one.place === 'main' && one.saying.hit.dose.holdSeconds !== null && beside.includes(one),
+/** "One set of ten, and pause for two seconds": what one phrase says beside the amount holds, unless another answer is likelier than none; the odds of none are its own. */
+function besideAmount(chosen: Chosen, own: readonly Weighed[], { option: amount }: Chosen): Chosen {
+  if (chosen.option.kind !== null || amount.kind !== 'reps') return chosen
+  const phrases = told(amount.rows).filter(({ place }) => place === 'main')
+  const beside = own.find(({ option }) =>
+    option.rows.some(({ how, told: one }) => how === 'said' && one !== null && phrases.includes(one)),
   )
-  return isBeside ? { option: second, share: 1 - hold.share, second: hold.option } : hold
+  return beside ? { option: beside.option, share: beside.share + chosen.share, second: null } : chosen
 }
 
 const isTimed = ([first]: readonly Weighed[]): boolean => first?.option.kind === 'workSeconds'

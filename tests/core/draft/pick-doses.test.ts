@@ -59,3 +59,16 @@ it('a rest that changes with the round is a range: ten seconds off, later five',
   const rests = circuit ? dosesOf(circuit).filter(({ scheme }) => scheme === 'circuit') : []
   expect(rests.map(({ restSeconds }) => restSeconds)).toEqual(Array.from({ length: 7 }, () => ({ min: 5, max: 10 })))
 })
+
+it('what one phrase says of the demo class holds: sets, amount and hold', () => {
+  const samples = path.join(projectRoot(), 'media-samples')
+  const [captions = ''] = readdirSync(samples).filter((name) => name.endsWith('.vtt'))
+  const { segments } = draftSheet({ transcript: parseTranscript(readFileSync(path.join(samples, captions), 'utf8')) })
+  const doseOf = (name: string): Partial<Prescription> | null =>
+    segments.find(({ exercise }) => exercise.name === name)?.prescription ?? null
+  const at = (value: number): { min: number; max: number } => ({ min: value, max: value })
+  expect(doseOf('Wall push-ups')).toMatchObject({ sets: at(1), reps: at(10), unsure: false })
+  expect(doseOf('Shoulder press')).toMatchObject({ sets: at(1), reps: at(8), restSeconds: null })
+  expect(doseOf('Heel raises')).toMatchObject({ sets: at(2), reps: at(10), holdSeconds: at(2) })
+  expect(doseOf('Biceps curl')).toMatchObject({ sets: at(2), reps: at(8), restSeconds: at(30) })
+})
