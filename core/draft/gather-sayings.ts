@@ -14,7 +14,7 @@ import { stemOf, tiesOf } from './tie-sayings.ts'
 import { turnsOf, turnTies } from './tie-turns.ts'
 import type { AskedFor, NearName, Place, PlacedSaying, Turns } from './tie-sayings.ts'
 import { FOR_ALL, FOR_PART, IN_TURNS } from './words/en/default-words.ts'
-import { ROUND_WORDS, SAID_OF_SOME } from './words/en/saying-words.ts'
+import { HOW_OFTEN, ROUND_WORDS, SAID_OF_SOME } from './words/en/saying-words.ts'
 
 /** A saying as seen from an exercise. */
 export interface Told {
@@ -33,7 +33,7 @@ export class SayingFinder {
   readonly #placed: PlacedSaying[]
   /** Those that reach beyond the place where they are said. */
   readonly #far: PlacedSaying[]
-  /** Those of a later round, and those that tell how often all is done, or the rest. */
+  /** Those of a later round, and those that exercises done in turns may have in common. */
   readonly #later: PlacedSaying[]
   readonly #named = new Map<number, PlacedSaying[]>()
   readonly #at = new Map<number, PlacedSaying[]>()
@@ -58,20 +58,13 @@ export class SayingFinder {
     const sayings = markSayings(speech, hits)
     const sentences = new Map<number, ToldSentence>()
     this.#placed = sayings.map((saying) => place(speech, saying, owning, sentences))
-    const isRest = (hit: DoseHit): boolean => isRestTold(speech, hit)
     this.#far = this.#placed.filter(
       (one) =>
         one.hit.dose.distanceM !== null ||
-        ((!one.hit.loose || isRest(one.hit)) && (one.inside === null || isForMany(one))),
+        ((!one.hit.loose || isRestTold(speech, one.hit)) && (one.inside === null || isForMany(one))),
     )
     this.#later = this.#placed.filter(
-      ({ hit, marks }) =>
-        (marks.includes(OF_LATER_ROUND) ||
-          isInterval(hit) ||
-          isOften(speech, hit) ||
-          isRest(hit) ||
-          hit.dose.workSeconds !== null) &&
-        !hit.steps,
+      ({ hit, marks }) => !hit.steps && (marks.includes(OF_LATER_ROUND) || mayBeShared(speech, hit)),
     )
     for (const one of this.#placed) if (!one.hit.steps) pushTo(this.#at, one.hit.offset, one)
     for (const one of this.#placed)
@@ -169,14 +162,15 @@ function isForMany({ hit, tells }: PlacedSaying): boolean {
   return tells.includes('for all') || (tells.includes('rounds') && isRounds(hit))
 }
 
+/** A time, a rest, or how often: what those that go in turns have in common. */
+function mayBeShared(speech: Speech, hit: DoseHit): boolean {
+  return hit.dose.workSeconds !== null || isOften(speech, hit) || isRestTold(speech, hit)
+}
+
 /** Sets, or so many times. */
 function isOften({ text }: Speech, { dose, offset, end, loose }: DoseHit): boolean {
   if (dose.sets !== null) return true
-  return !loose && dose.reps !== null && /\b(?:once|twice|times|goes|turns)\b/i.test(text.slice(offset, end))
-}
-
-function isInterval({ dose }: DoseHit): boolean {
-  return dose.workSeconds !== null && dose.restSeconds !== null
+  return !loose && dose.reps !== null && HOW_OFTEN.test(text.slice(offset, end))
 }
 
 function isRounds({ dose }: DoseHit): boolean {

@@ -6,6 +6,7 @@ import type { Told } from './gather-sayings.ts'
 import { across } from './join-ranges.ts'
 import type { Speech } from './read-speech.ts'
 import { plainWords } from './split-speech.ts'
+import { HOW_OFTEN } from './words/en/saying-words.ts'
 
 /** "Green, you go round twice. Orange, three times": from two to three. */
 export function addSetSpans({ text }: Speech, told: readonly Told[], answers: Answers): void {
@@ -32,7 +33,7 @@ function setsIn(text: string, { saying: { hit } }: Told): Range | null {
   const { sets, reps } = hit.dose
   if (sets) return sets
   const isOften = reps !== null && reps !== 'max' && (reps.max ?? Infinity) <= MOST_SETS
-  return isOften && /\b(?:once|twice|times|goes|turns)\b/i.test(text.slice(hit.offset, hit.end)) ? reps : null
+  return isOften && HOW_OFTEN.test(text.slice(hit.offset, hit.end)) ? reps : null
 }
 
 const NEAR_CHARACTERS = 120

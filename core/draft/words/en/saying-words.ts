@@ -69,18 +69,25 @@ export const COUNTS_NO_SECONDS = /\b(?:reps?|times|breaths?|strokes?|rounds?|goe
 export const ROUND_WORDS =
   /\b(?:rounds?|laps|circuits?|(?:times|twice) (?:through|round|around)|once more|round again)\b/
 
+/** Words for a set, and looser ones. */
+const ROUND = 'set|lot|round|lap|trip|pass|helping|visit'
+const ANY_GO = `${ROUND}|go|time|one|turn`
+const AND_LAST = '(?: (?:and|or) (?:last|final))?'
+
+/** A number with one of these tells how often. */
+export const HOW_OFTEN = /\b(?:once|twice|times|goes|turns)\b/i
+
 /** Sets told as they come: a name for the telling, its words, and how many sets there are by then. */
 export const SETS_AS_THEY_COME: readonly (readonly [string, RegExp, number])[] = [
   [
     'second',
-    /\b(?:second|2nd) (?:set|lot|go|round|time|one|turn|batch|half|lap|trip|pass|helping|visit)\b|\b(?:set|round) (?:two|2)\b|\btwo more (?:sets?|lots?)\b/i,
+    new RegExp(
+      `\\b(?:second|2nd) (?:${ANY_GO}|batch|half)\\b|\\b(?:set|round) (?:two|2)\\b|\\btwo more (?:sets?|lots?)\\b`,
+      'i',
+    ),
     2,
   ],
-  [
-    'more',
-    /\b(?:one more|another) (?:set|lot|round|go|batch|lap|trip|pass|helping|visit)\b|\b(?:last|final) (?:set|lot|round|lap|trip|pass|helping|visit)\b/i,
-    2,
-  ],
+  ['more', new RegExp(`\\b(?:one more|another) (?:${ROUND}|go|batch)\\b|\\b(?:last|final) (?:${ROUND})\\b`, 'i'), 2],
   ['both', /\bboth (?:sets|lots|rounds|goes)\b/i, 2],
   [
     'another',
@@ -92,21 +99,9 @@ export const SETS_AS_THEY_COME: readonly (readonly [string, RegExp, number])[] =
     /\b(?:and (?:then )?(?:we )?(?:do|go) (?:it|that|them|those) (?:all )?again|and again\b|once more|one more time|do (?:it|that|them|those) again)\b/i,
     2,
   ],
-  [
-    'third',
-    /\b(?:third|3rd)(?: (?:and|or) (?:last|final))? (?:set|lot|go|round|time|one|turn|lap|trip|pass|helping|visit)\b|\b(?:set|round) (?:three|3)\b/i,
-    3,
-  ],
-  [
-    'fifth',
-    /\b(?:fifth|5th)(?: (?:and|or) (?:last|final))? (?:set|lot|go|round|time|one|turn|lap|trip|pass|helping|visit)\b/i,
-    5,
-  ],
-  [
-    'fourth',
-    /\b(?:fourth|4th)(?: (?:and|or) (?:last|final))? (?:set|lot|go|round|time|one|turn|lap|trip|pass|helping|visit)\b|\b(?:set|round) (?:four|4)\b/i,
-    4,
-  ],
+  ['third', new RegExp(`\\b(?:third|3rd)${AND_LAST} (?:${ANY_GO})\\b|\\b(?:set|round) (?:three|3)\\b`, 'i'), 3],
+  ['fifth', new RegExp(`\\b(?:fifth|5th)${AND_LAST} (?:${ANY_GO})\\b`, 'i'), 5],
+  ['fourth', new RegExp(`\\b(?:fourth|4th)${AND_LAST} (?:${ANY_GO})\\b|\\b(?:set|round) (?:four|4)\\b`, 'i'), 4],
 ]
 
 /** From here on another exercise is meant. */
