@@ -31,6 +31,7 @@ export interface AnnotatedExercise {
   position: string
   prescription: (AnnotatedDose & { evidence: string }) | null
   cues: { type: CueKind; at: number; evidence: string }[]
+  requiredCautions: { reason: string; spoken: boolean }[]
 }
 
 export interface AnnotatedClass {
