@@ -18,6 +18,7 @@ export function findSpokenCautions(speech: Speech, spans: readonly TextSpan[]): 
 export function findClassCautions(speech: Speech, spans: readonly TextSpan[]): Caution[] {
   const isInside = indexSpans(spans.map((span) => ({ ...span, owner: true })))
   const first = Math.min(...spans.map(({ offset }) => offset))
+  const last = Math.max(...spans.map(({ end }) => end))
   let before: Sentence | null = null
   return speech.sentences.flatMap((sentence) => {
     const isOwn = isInside(sentence.offset) !== null
@@ -25,7 +26,7 @@ export function findClassCautions(speech: Speech, spans: readonly TextSpan[]): C
       const found = [...cautionsOf(speech, sentence, 'class'), ...cautionsAcross(speech, before, sentence)]
       before = sentence
       if (sentence.offset < first || isClassWide(wordsOf(speech, sentence))) return found
-      return found.filter(({ hazard }) => !OF_ONE_EXERCISE.includes(hazard))
+      return sentence.offset > last ? [] : found.filter(({ hazard }) => !OF_ONE_EXERCISE.includes(hazard))
     }
     before = null
     if (isClassWide(wordsOf(speech, sentence))) {
@@ -53,10 +54,11 @@ const OF_ONE_EXERCISE: readonly string[] = [
   'overhead-shoulder',
   'safe-dismount',
   'lumbar-extension',
+  'pain-stop',
 ] satisfies HazardSlug[]
 
-/** A rule on pain that is told in the first part of a class holds for all of it. */
-const OPENING = 0.15
+/** A rule on pain that is told in the first minute or so of a class holds for all of it. */
+const OPENING = 0.075
 
 /** What two sentences in a row say only together: "Sharp pain? You stop." */
 function cautionsAcross(speech: Speech, before: Sentence | null, sentence: Sentence): Caution[] {

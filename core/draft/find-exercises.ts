@@ -5,8 +5,9 @@ import { foldName, foldWords } from '../catalogue/fold-words.ts'
 import type { Start } from './place-spans.ts'
 import type { Naming } from './naming.ts'
 import { indexSpans } from './index-spans.ts'
-import { endAtRest } from './end-at-rest.ts'
+import { boundReturn } from './bound-return.ts'
 import { findReturns } from './find-returns.ts'
+import type { OpenedTeaching } from './find-returns.ts'
 import { findTurns } from './find-turns.ts'
 import type { TurnBlock } from './find-turns.ts'
 import { placeSpans } from './place-spans.ts'
@@ -52,7 +53,7 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
   const odds = weighSentences(speech, weighed)
   const openings = findOpenings(speech, weighed, odds.opening)
   const namings = settleNamings(speech, weighed, openings)
-  const spans = placeSpans(speech, startsOf(speech, weighed, openings, namings, odds), odds.heard)
+  const spans = placeSpans(speech, startsOf(speech, weighed, openedOf(openings, namings, odds), odds), odds.heard)
   const taught = gather(speech, spans, namings)
   const found = findTurns(speech, taught)
   const { blocks } = found
@@ -60,7 +61,11 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
     ...teaching,
     spans: joined(speech, teaching.spans)
       .filter((span, index) => index === 0 || !isBrief(speech, span))
-      .map((span, index) => (index === 0 ? span : endAtRest(speech, span))),
+      .map((span, index) =>
+        index === 0
+          ? span
+          : boundReturn(speech, span, { heard: odds.heard, names: [teaching.name, ...teaching.alsoCalled] }),
+      ),
   }))
   return { teachings, blocks, mentioned: findMentioned(namings, teachings), namings }
 }
@@ -113,39 +118,45 @@ const RETAKE = anyPhrase(RETAKES)
 /** A wrong start has at most so many sentences. */
 const MOST_STARTED = 5
 
-/** Where the stretches of a class start: its openings, and its returns to what was opened before. */
-function startsOf(
-  speech: Speech,
-  weighed: readonly WeighedCandidate[],
-  openings: readonly Opening[],
-  namings: readonly Naming[],
-  odds: SentenceOdds,
-): Start[] {
+/** What a class opens, in order, with what returns to it are found by. */
+interface Opened extends OpenedTeaching {
+  start: Start
+}
+
+/** The teachings that a class opens, and where. */
+export function findOpened(speech: Speech, weighed: readonly WeighedCandidate[], odds: SentenceOdds): OpenedTeaching[] {
+  const openings = findOpenings(speech, weighed, odds.opening)
+  return openedOf(openings, settleNamings(speech, weighed, openings), odds)
+}
+
+function openedOf(openings: readonly Opening[], namings: readonly Naming[], odds: SentenceOdds): Opened[] {
   const opened = new Map(namings.flatMap((naming) => (naming.begins === undefined ? [] : [[naming.begins, naming]])))
   const byEnding = new Map<string, string>()
-  const mains = openings.flatMap(({ sentence, name }): Start[] => {
+  return openings.flatMap(({ sentence, name }): Opened[] => {
     const naming = opened.get(sentence)
     if (!naming) return []
     // "squats" behind goblet squats are those
     const key = byEnding.get(foldName(naming.name)) ?? name?.candidate.key ?? `unnamed ${sentence}`
     for (const ending of endingsOf(naming.name).slice(1)) byEnding.set(ending, key)
-    return [{ naming, key, sentence }]
+    const names = naming.described ? [] : naming.entry ? [naming.name, naming.entry.name] : [naming.name]
+    return [{ start: { naming, key, sentence }, sentence, names, odds: odds.opening[sentence] ?? 0 }]
   })
-  const returns = findReturns(
-    speech,
-    weighed,
-    mains.map(({ sentence, naming }) => ({
-      sentence,
-      names: naming.described ? [] : naming.entry ? [naming.name, naming.entry.name] : [naming.name],
-      odds: odds.opening[sentence] ?? 0,
-    })),
-    odds,
-  ).flatMap(({ sentence, teaching }): Start[] => {
-    const main = mains[teaching]
-    return main ? [{ ...main, sentence }] : []
+}
+
+/** Where the stretches of a class start: its openings, and its returns to what was opened before. */
+function startsOf(
+  speech: Speech,
+  weighed: readonly WeighedCandidate[],
+  opened: readonly Opened[],
+  odds: SentenceOdds,
+): Start[] {
+  const returns = findReturns(speech, weighed, opened, odds).flatMap(({ sentence, teaching }): Start[] => {
+    const main = opened[teaching]
+    return main ? [{ ...main.start, sentence }] : []
   })
   const back = new Set(returns.map(({ sentence }) => sentence))
-  return [...mains.filter(({ sentence }) => !back.has(sentence)), ...returns].sort((a, b) => a.sentence - b.sentence)
+  const mains = opened.map(({ start }) => start).filter(({ sentence }) => !back.has(sentence))
+  return [...mains, ...returns].sort((one, other) => one.sentence - other.sentence)
 }
 
 /** Puts the spans of one exercise together; what was barely taught anywhere is a mention. */

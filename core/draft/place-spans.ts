@@ -34,7 +34,8 @@ export function placeSpans(speech: Speech, starts: readonly Start[], heard: read
     const begin = start.sentence
     const limit = starts[index + 1]?.sentence ?? speech.sentences.length
     const first = speech.sentences[begin]
-    const final = speech.sentences[lastTaught(speech, heard, begin, limit)]
+    const isBack = starts.slice(0, index).some(({ key }) => key === start.key)
+    const final = speech.sentences[lastTaught(speech, heard, begin, limit, isBack ? KEPT_BACK : KEPT)]
     if (!first || !final) return []
     const next = final.index + 1 === limit ? speech.sentences[limit] : undefined
     const dose = next ? behindDose(speech, next) : 0
@@ -55,10 +56,10 @@ function behindDose(speech: Speech, { offset, end }: Sentence): number {
 const DOSE_WORDS = 5
 
 /** Index of the last sentence about the exercise: from there to the limit all is likeliest to be talk and changes of place. */
-function lastTaught(speech: Speech, heard: readonly HeardTurn[], begin: number, limit: number): number {
+function lastTaught(speech: Speech, heard: readonly HeardTurn[], begin: number, limit: number, kept: number): number {
   let [last, best, sum] = [begin, 0, 0]
   for (let index = begin + 1; index < limit; index++) {
-    sum += KEPT + (TAUGHT[speech.sentences[index]?.role ?? 'chat'] ?? 0) - (heard[index]?.over ?? 0)
+    sum += kept + (TAUGHT[speech.sentences[index]?.role ?? 'chat'] ?? 0) - (heard[index]?.over ?? 0)
     if (sum < best) continue
     best = sum
     last = index
@@ -68,5 +69,14 @@ function lastTaught(speech: Speech, heard: readonly HeardTurn[], begin: number, 
 
 /** Log odds: a word of the exercise that is lost costs more than a sentence of talk that is shown. */
 const KEPT = 0.7
+const KEPT_BACK = -0.3
 /** Log odds: what its words alone make teaching or work is so, though nothing like it was learned; a dose may close a class. */
 const TAUGHT: Partial<Record<Role, number>> = { teach: 1.5, work: 3 }
+
+/** A stretch that comes back, without the talk at its end. */
+export function withoutTalk(speech: Speech, heard: readonly HeardTurn[], span: TextSpan): TextSpan {
+  const first = speech.sentenceAt(span.offset)
+  const last = speech.sentenceAt(Math.max(span.offset, span.end - 1))
+  const final = lastTaught(speech, heard, first, last + 1, KEPT_BACK)
+  return final === last ? span : { ...span, end: Math.max(span.offset + 1, speech.sentences[final]?.end ?? span.end) }
+}

@@ -48,7 +48,7 @@ export class TurnWatcher {
 
   /** The class opens another teaching. @returns its turn */
   open(sentence: number, names: SpokenNames): Turn {
-    const turn = { sentence, teaching: this.#names.open(names) }
+    const turn = { sentence, teaching: this.#names.open(sentence, names) }
     this.#mains.push(sentence)
     this.turnTo(turn)
     return turn

@@ -26,6 +26,10 @@ export class TurnNames {
   readonly #byWord = new Map<string, number[]>()
   /** The words of each teaching's names, and those of them that tell it from others. */
   readonly #words: ReadonlySet<string>[] = []
+  /** The first sentence of each teaching, and its words that no name holds, as they are looked up. */
+  readonly #opened: number[] = []
+  readonly #echoes = new Map<string, number[]>()
+  #echoed = 0
   readonly #telling: ReadonlySet<string>[] = []
   /** Folded words of sentences, and what they name, as they are looked up. */
   readonly #folded = new Map<number, readonly FoldedWord[]>()
@@ -37,8 +41,9 @@ export class TurnNames {
   }
 
   /** Another teaching is opened. @returns its index */
-  open(names: SpokenNames): number {
+  open(sentence: number, names: SpokenNames): number {
     const teaching = this.#words.length
+    this.#opened.push(sentence)
     const words = new Set(names.flatMap(wordsOf))
     this.#words.push(words)
     this.#telling.push(new Set(names.flatMap(tellingWords)))
@@ -66,9 +71,32 @@ export class TurnNames {
         if (rank !== null) ranks.set(teaching, Math.min(ranks.get(teaching) ?? rank, rank))
       }
     }
+    if (ranks.size === 0) for (const teaching of this.#echoedIn(index)) ranks.set(teaching, ECHO_RANK)
     const named = [...ranks].map(([teaching, rank]) => ({ teaching, rank }))
     this.#named.set(index, { of: this.#words.length, named })
     return named
+  }
+
+  /** Who is called by a word that only its own teaching began with: "Boards, heels back" for a plank that was shown as a board. */
+  #echoedIn(index: number): readonly number[] {
+    const words = this.#foldedAt(index)
+    const at = words.findIndex(({ text }) => !CALL_LEAD.has(text) && !/^\d+$/.test(text))
+    const word = words[at]
+    if (!word || at > MOST_LED || word.text.length < 3 || SHARED_WORDS.has(word.text)) return []
+    const { offset, end } = this.#speech.sentences[index] ?? { offset: 0, end: 0 }
+    if (!CALL_END.test(this.#speech.text.slice(offset + word.end, end))) return []
+    for (; this.#echoed < this.#words.length - 1; this.#echoed += 1) this.#keepEchoes(this.#echoed)
+    const owners = this.#echoes.get(rootOf(word.text)) ?? []
+    return owners.length === 1 ? owners : []
+  }
+
+  #keepEchoes(teaching: number): void {
+    const first = this.#opened[teaching] ?? 0
+    const limit = Math.min(first + ECHO_SENTENCES, this.#opened[teaching + 1] ?? Infinity)
+    const said = new Set<string>()
+    for (let index = first; index < limit; index += 1)
+      for (const { text } of this.#foldedAt(index)) if (text.length >= 3) said.add(rootOf(text))
+    for (const word of said) pushTo(this.#echoes, word, teaching)
   }
 
   /** In a few words the kit or the place of an exercise may stand for it. */
@@ -106,6 +134,11 @@ export class TurnNames {
 }
 
 const LEAST_ODDS = -9
+/** Behind those named by a name. */
+const ECHO_RANK = 4
+/** An echo is of the first so many sentences, and led by so many words. */
+const ECHO_SENTENCES = 6
+const MOST_LED = 3
 const CALL_WORDS = 6
 const MOST_NAME_WORDS = 4
 const EARLY_WORDS = 4

@@ -33,6 +33,17 @@ describe('findClassCautions', () => {
     expect(hear('If anything is sharp, you stop.', SQUAT).wide).toEqual(['pain-stop: If anything is sharp, you stop'])
   })
 
+  it('takes nothing of the goodbyes for the class, unless the words reach back', () => {
+    expect(hear('Morning.', SQUAT, 'See you Wednesday, and use the railing on the steps.').wide).toEqual([])
+    expect(hear('Morning.', SQUAT, 'For every exercise we did, sharp pain means stop.').wide.join()).toContain(
+      'pain-stop',
+    )
+  })
+
+  it('hears no rule on pain in a leg for which somebody is rung', () => {
+    expect(hear('If your calf is hot and sore, you stop and ring the doctor.', SQUAT).wide.join()).not.toContain('pain')
+  })
+
   it('reads two short sentences as one thought', () => {
     expect(hear('Sharp pain in the joint? Then you come out.', SQUAT).wide.join()).toContain('pain-stop')
   })

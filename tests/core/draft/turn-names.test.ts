@@ -8,7 +8,7 @@ function namesFor(said: string, ...taught: string[][]): TurnNames {
   const transcript = parseTranscript(`[0:00] ${said}\n[0:20] That was that.`)
   if (transcript.kind !== 'timed') throw new Error('no times')
   const names = new TurnNames(readSpeech(transcript.lines), [])
-  for (const one of taught) names.open(one)
+  for (const one of taught) names.open(0, one)
   return names
 }
 
@@ -30,6 +30,27 @@ describe('who is named', () => {
   it('a word that two share calls either, less surely than a word of one', () => {
     const names = namesFor('Press, nice and smooth.', ['floor press'], ['overhead press'])
     expect(names.namedIn(0).map(({ rank }) => rank)).toEqual([3, 3])
+  })
+})
+
+describe('an exercise called by a word that only its teaching began with', () => {
+  const transcript = parseTranscript(
+    '[0:00] Plank. Make a board of yourself. Ribs in. Squats. Feet wide. Sit back. Rows. Hinge over.\n[0:30] Boards, ribs in. Feet, feet. That will do.',
+  )
+  if (transcript.kind !== 'timed') throw new Error('no times')
+  const speech = readSpeech(transcript.lines)
+  const names = new TurnNames(speech, [])
+  const at = (words: string): number => speech.sentences.findIndex((sentence) => sentence.words.startsWith(words))
+  names.open(at('plank'), ['plank'])
+  names.open(at('squats'), ['squat'])
+  names.open(at('rows'), ['row'])
+
+  it('is named by it, behind all names', () => {
+    expect(names.namedIn(at('boards'))).toEqual([{ teaching: 0, rank: 4 }])
+  })
+
+  it('is not named by it in the middle of a sentence', () => {
+    expect(names.namedIn(at('that will'))).toEqual([])
   })
 })
 

@@ -29,8 +29,11 @@ export const HAZARD_WORDS: Readonly<Record<HazardSlug, readonly string[]>> = {
   ...WORK_WORDS,
 }
 
-/** Words of a sentence that a hazard does not listen to: pain in the chest is no pain of the joint. */
-export const UNHEARD: Partial<Record<HazardSlug, RegExp>> = { 'pain-stop': / chest pains?(?= |$)/g }
+/** Words of a sentence that a hazard does not listen to: pain in the chest is no pain of the joint, nor is a leg for which somebody is rung. */
+export const UNHEARD: Partial<Record<HazardSlug, RegExp>> = {
+  'pain-stop':
+    / (?:chest pains?|(?:calf|calfs|calves|leg|legs)\b.*\b(?:ring|rings|phone|ambulance|hospital|gp|doctor)\b.*)(?= |$)/g,
+}
 
 /** Breathing out on the effort: covers breath-hold, unless the instructor asks for a held breath or a heavy bar invites one. */
 export const EFFORT_BREATH_WORDS = [
@@ -57,6 +60,6 @@ export const CLASS_WIDE_WORDS = [
   'goes|holds|counts|applies .. for|to .. everything|all|every|lot|whole|each|both',
   'every|each|any .. time .. you .. get|take|grab|pick|hang|use|touch|change|move|load|set',
   'for_everything|for_the_lot|all_session|all_class|all_morning|all_evening|the_whole_lot|from_now_on|every_time_you_grab|every_time_you_move|every_time_you_change|each_time_you_change|whatever_we_do|whatever_youre_doing',
-  'out_of_ten|out_of_10|traffic_light|traffic_lights',
+  'traffic_light|traffic_lights',
   'every|each|any_one .. one .. of .. these|those',
 ] as const

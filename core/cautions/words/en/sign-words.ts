@@ -178,6 +178,8 @@ export const CLASS_SIGN_WORDS = [
     sign: 'outdoors',
     says: [
       'outdoors|out_doors|outdoor|grass|pavement|running_track|the_track|athletics_track|playing_field|the_park|trail|towpath|kerb|footpath|tarmac|patio|paving|slabs|the_lawn|decking',
+      'curb|sidewalk|the_fence|the_railings|bandstand|the_path|puddle|puddles|wet_leaves|wet_grass|tree_roots|the_trees|potholes|pothole|gravel|cobbles|shingle|lamp_post|lamp_posts|lamppost',
+      'parking_lot|car_park|the_field|soccer_field|football_pitch|touchline|the_pitch|allotment|seafront|promenade|the_prom|slipway|harbour_wall|the_quay|the_pond|walking_poles',
     ],
   },
   {

@@ -1,6 +1,6 @@
-// A return ends where the class has its rest.
+// A return begins where it is called and ends where the class has its rest.
 import { describe, expect, it } from 'vitest'
-import { endAtRest } from '../../../core/draft/end-at-rest.ts'
+import { endAtRest, startAtCall } from '../../../core/draft/bound-return.ts'
 import { readSpeech } from '../../../core/draft/read-speech.ts'
 import { parseTranscript } from '../../../core/transcript/parse-transcript.ts'
 
@@ -37,5 +37,25 @@ describe('a return', () => {
   it('is whole where there is no rest', () => {
     const said = 'Squats, chest up. Push the floor away. Breathe out as you stand.'
     expect(kept(said)).toBe(said)
+  })
+})
+
+describe('a return that a round opens', () => {
+  it.each([
+    ['Round two, off you go. Squats, chest up.', ['squat'], 'Squats, chest up.'],
+    ['Round two. Same numbers. Goblets, chest up.', ['goblet squat'], 'Goblets, chest up.'],
+    ['Squats, round two. Squats stay low.', ['squat'], 'Squats, round two. Squats stay low.'],
+    [
+      'Round two. Push the floor away. Squats, chest up.',
+      ['squat'],
+      'Round two. Push the floor away. Squats, chest up.',
+    ],
+    ['Round two, off you go. Chest up.', ['squat'], 'Round two, off you go. Chest up.'],
+  ])('%s', (said, names, kept) => {
+    const transcript = parseTranscript(`[0:00] ${said}`)
+    if (transcript.kind !== 'timed') throw new Error('no times')
+    const speech = readSpeech(transcript.lines)
+    const { offset, end } = startAtCall(speech, { offset: 0, end: speech.text.length }, names)
+    expect(speech.text.slice(offset, end)).toBe(kept)
   })
 })
