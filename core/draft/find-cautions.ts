@@ -2,6 +2,7 @@
 import type { Caution } from '../../shared/log-sheet.ts'
 import { hazardsIn, isClassWide } from '../cautions/find-hazards.ts'
 import type { HazardSlug } from '../cautions/hazard-slugs.ts'
+import { warningsIn } from '../cautions/weigh-warnings.ts'
 import { indexSpans } from './index-spans.ts'
 import { quoteSentence } from './quote-piece.ts'
 import type { TextSpan } from './place-spans.ts'
@@ -91,7 +92,8 @@ export function sentencesIn(speech: Speech, span: TextSpan): Sentence[] {
 }
 
 function cautionsOf(speech: Speech, sentence: Sentence, scope: Caution['scope']): Caution[] {
-  return marksOf(speech, sentence, scope, hazardsIn(wordsOf(speech, sentence)))
+  const words = wordsOf(speech, sentence)
+  return marksOf(speech, sentence, scope, [...new Set([...hazardsIn(words), ...warningsIn(words)])])
 }
 
 function marksOf(
