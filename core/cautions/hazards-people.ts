@@ -37,6 +37,24 @@ export const PEOPLE_HAZARDS = {
         unless: [{ positions: ['seated', 'supine'] }, { names: ['bridge'] }],
       },
       {
+        because: 'one leg is lifted in standing',
+        audience: ['older-adults', 'pregnancy', 'rehab'],
+        positions: ['standing'],
+        names: [
+          ...['leg curl', 'hamstring curl', 'leg lift', 'leg raise', 'leg swing', 'leg kick', 'side kick', 'kick back'],
+          ...[
+            'hip extension',
+            'hip abduction',
+            'leg extension',
+            'clock step',
+            'tightrope',
+            'walk backward',
+            'backward walk',
+          ],
+        ],
+        unless: [{ positions: ['seated', 'supine', 'prone', 'side-lying', 'all-fours'] }],
+      },
+      {
         because: 'the instructor has the class keep hold of something',
         audience: ['older-adults', 'pregnancy', 'rehab'],
         warned: ['fall-risk'],
