@@ -6,14 +6,19 @@ import { AUDIENCE_WEIGHTS } from './words/en/audience-weights.ts'
 
 /** The one guarded audience that the words point to, or none. A guess: it asks for cautions and is never shown as a fact. */
 export function hearAudience(text: string): Audience[] {
+  const heard = phrasedAudience(text) ?? likeliest(oddsOfAudiences(text, (tables ??= audienceTables(AUDIENCE_WEIGHTS))))
+  return heard ? [heard] : []
+}
+
+/** The audience that phrases tell. */
+export function phrasedAudience(text: string): Audience | null {
   const told = HEARD_AUDIENCES.find(({ plain, hints, least, chairs }) => {
     const said = (text.match(hints) ?? []).map((word) => word.toLowerCase().replace(/s$/, ''))
     if ((text.match(plain)?.length ?? 0) > 0 && said.length > 0) return true
     if (said.length >= least && new Set(said).size > 1) return true
     return chairs !== undefined && said.length > 0 && (text.match(CHAIRS)?.length ?? 0) >= chairs
   })
-  if (told) return [told.audience]
-  return likeliest(oddsOfAudiences(text, (tables ??= audienceTables(AUDIENCE_WEIGHTS))))
+  return told?.audience ?? null
 }
 
 const CHAIRS = /\bchairs?\b/gi
@@ -61,10 +66,11 @@ export function audienceParts(text: string): string[][] {
 const LEAST_WORDS = 800
 const PART_WORDS = 1800
 
-function likeliest(odds: readonly (readonly [Audience, number])[]): Audience[] {
-  const [best] = odds.filter(([, one]) => one > LEAST_ODDS).sort(([, a], [, b]) => b - a)
-  return best ? [best[0]] : []
+/** The audience with the greatest odds, where they are over so much. */
+export function likeliest(odds: readonly (readonly [Audience, number])[], least = LEAST_ODDS): Audience | null {
+  const [best] = odds.filter(([, one]) => one > least).sort(([, a], [, b]) => b - a)
+  return best?.[0] ?? null
 }
 
 /** Below even: a caution too many costs a look, one too few may cost more. */
-const LEAST_ODDS = -1.5
+const LEAST_ODDS = -2

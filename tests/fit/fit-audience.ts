@@ -8,8 +8,9 @@ import {
   ALWAYS,
   audienceParts,
   audienceTables,
-  hearAudience,
+  likeliest,
   oddsOfAudiences,
+  phrasedAudience,
   WEIGHT_PARTS,
 } from '../../core/draft/hear-audience.ts'
 import type { AudienceTables } from '../../core/draft/hear-audience.ts'
@@ -75,18 +76,18 @@ function showApart(classes: readonly Heard[]): void {
   const tables: AudienceTables[] = Array.from({ length: FOLDS }, (_, fold) =>
     audienceTables(fit(classes.filter((_, index) => index % FOLDS !== fold))),
   )
-  const odds = classes.map(({ text }, index) => new Map(oddsOfAudiences(text, tables[index % FOLDS] ?? [])))
-  for (const audience of FITTED) {
-    for (const least of [-2, -1.5, -1, -0.5, 0]) {
-      const heard = classes.filter((_, index) => (odds[index]?.get(audience) ?? -9) > least)
-      const meant = classes.filter((one) => one.audience === audience)
-      const right = heard.filter((one) => one.audience === audience)
-      const withPhrases = meant.filter((one) => heard.includes(one) || hearAudience(one.text).includes(audience))
-      const wrong = heard.filter((one) => one.audience !== audience).map(({ title }) => title)
-      console.log(
-        `${audience} over ${least}: ${right.length} of ${meant.length}, with phrases ${withPhrases.length}; wrong: ${wrong.length} ${wrong.slice(0, 5).join(', ')}`,
-      )
-    }
+  const odds = classes.map(({ text }, index) => oddsOfAudiences(text, tables[index % FOLDS] ?? []))
+  for (const least of [-3, -2.5, -2.25, -2, -1.75, -1.5, -1, 0]) {
+    const heard = classes.map(
+      ({ text }, index) => phrasedAudience(text) ?? likeliest(odds[index] ?? [], least) ?? 'general',
+    )
+    const wrong = classes.filter(({ audience }, index) => audience !== heard[index])
+    const guarded = classes.filter(({ audience }) => audience !== 'general')
+    const missed = wrong.filter(({ audience }) => audience !== 'general')
+    const inVain = wrong.filter(({ audience }) => audience === 'general').map(({ title }) => title)
+    console.log(
+      `odds over ${least}: ${guarded.length - missed.length} of ${guarded.length} right, in vain ${inVain.length} of ${classes.length - guarded.length}: ${inVain.slice(0, 5).join(', ')}`,
+    )
   }
 }
 
