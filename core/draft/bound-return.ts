@@ -1,31 +1,37 @@
 /** Bounds a return: from where it is called to where the class has its rest or talks; what is said outside is about no exercise. */
 import { foldWords } from '../catalogue/fold-words.ts'
+import type { Teaching } from './find-exercises.ts'
 import type { HeardTurn } from './hear-turns.ts'
 import { withoutTalk } from './place-spans.ts'
 import type { TextSpan } from './place-spans.ts'
 import type { Sentence, Speech } from './read-speech.ts'
-import { REST_CALL, SHARED_WORDS } from './words/en/call-words.ts'
+import { CALL_LEAD, REST_CALL, ROUND_CALL, SHARED_WORDS } from './words/en/call-words.ts'
 
-/** The stretch of a return. @param names what the exercise is called */
-export function boundReturn(
-  speech: Speech,
-  span: TextSpan,
-  { heard, names }: { heard: readonly HeardTurn[]; names: readonly string[] },
-): TextSpan {
-  return endAtRest(speech, withoutTalk(speech, heard, startAtCall(speech, span, names)))
+/** An exercise with its returns from where they are called to where talk begins. Doses are read before: what a round is opened with may tell them. */
+export function boundReturns(speech: Speech, heard: readonly HeardTurn[], teaching: Teaching): Teaching {
+  const names = [teaching.name, ...teaching.alsoCalled]
+  const spans = teaching.spans.map((span, index) =>
+    index === 0 ? span : withoutTalk(speech, heard, startAtCall(speech, span, names)),
+  )
+  return { ...teaching, spans }
 }
 
 /** The stretch from where it is called by name, where only a round was opened before: "Round two, off you go. Squats." */
 export function startAtCall(speech: Speech, span: TextSpan, names: readonly string[]): TextSpan {
-  const words = new Set(names.flatMap((name) => foldWords(name)).map(({ text }) => text))
+  if (span.called !== undefined) return { ...span, offset: span.called }
+  const own = new Set(names.flatMap((name) => foldWords(name)).map(({ text }) => text))
+  const isOwn = (text: string): boolean => text.length > 2 && !SHARED_WORDS.has(text) && own.has(text)
   const first = speech.sentenceAt(span.offset)
+  const isRound = ROUND_CALL.test(speech.sentences[first]?.words ?? '')
   for (let index = first; index <= first + MOST_OPENING; index += 1) {
     const sentence = speech.sentences[index]
     if (!sentence || sentence.end > span.end) return span
     const said = foldWords(speech.text.slice(Math.max(span.offset, sentence.offset), sentence.end))
-    const isNamed = said.some(({ text }) => text.length > 2 && !SHARED_WORDS.has(text) && words.has(text))
-    if (isNamed) return index === first ? span : { ...span, offset: sentence.offset }
-    if (isTaught(sentence)) return span
+    const at = said.findIndex(({ text }) => isOwn(text))
+    const isCalled = said.slice(0, Math.max(0, at)).every(({ text }) => CALL_LEAD.has(text))
+    if (at >= 0 && index === first) return span
+    if (at >= 0 && (isCalled || !isRound)) return { ...span, offset: sentence.offset }
+    if (isTaught(sentence) && !isRound) return span
   }
   return span
 }

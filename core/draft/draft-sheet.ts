@@ -11,6 +11,7 @@ import { findCounts } from './find-counts.ts'
 import { findSides, isClassMirrored } from './find-sides.ts'
 import { findClassCautions, findSpokenCautions } from './find-cautions.ts'
 import { hearAudience } from './hear-audience.ts'
+import { boundReturns } from './bound-return.ts'
 import { findExercises } from './find-exercises.ts'
 import type { Teaching } from './find-exercises.ts'
 import type { TextSpan } from './place-spans.ts'
@@ -52,8 +53,9 @@ export function draftSheet(input: DraftInput): LogSheet {
   const speech = readSpeech(transcript.lines)
   const kit = findKit(speech.text)
   const sureKit = findKit(speech.text, SURE)
-  const { teachings, mentioned, namings, blocks } = findExercises(speech, kit)
-  const doses = attachDoses(speech, teachings, namings, blocks)
+  const { teachings: found, mentioned, namings, blocks, heard: turns } = findExercises(speech, kit)
+  const doses = attachDoses(speech, found, namings, blocks)
+  const teachings = found.map((teaching) => boundReturns(speech, turns, teaching))
   const nextCueId = counter('cue')
   const starts = teachings.flatMap(({ spans }) => spans.map(({ offset }) => offset)).sort((a, b) => a - b)
   const mirrored = isClassMirrored(

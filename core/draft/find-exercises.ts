@@ -5,7 +5,8 @@ import { foldName, foldWords } from '../catalogue/fold-words.ts'
 import type { Start } from './place-spans.ts'
 import type { Naming } from './naming.ts'
 import { indexSpans } from './index-spans.ts'
-import { boundReturn } from './bound-return.ts'
+import { endAtRest } from './bound-return.ts'
+import type { HeardTurn } from './hear-turns.ts'
 import { findReturns } from './find-returns.ts'
 import type { OpenedTeaching } from './find-returns.ts'
 import { findTurns } from './find-turns.ts'
@@ -45,6 +46,8 @@ export interface FoundExercises {
   mentioned: string[]
   /** Every naming: those said in a row, as in a programme, may carry doses. */
   namings: Naming[]
+  /** What is heard of each sentence. */
+  heard: readonly HeardTurn[]
 }
 
 /** Finds the exercises of a class. @param kit kit of the class, most likely first. */
@@ -61,22 +64,18 @@ export function findExercises(speech: Speech, kit: readonly string[]): FoundExer
     ...teaching,
     spans: joined(speech, teaching.spans)
       .filter((span, index) => index === 0 || !isBrief(speech, span))
-      .map((span, index) =>
-        index === 0
-          ? span
-          : boundReturn(speech, span, { heard: odds.heard, names: [teaching.name, ...teaching.alsoCalled] }),
-      ),
+      .map((span, index) => (index === 0 ? span : endAtRest(speech, span))),
   }))
-  return { teachings, blocks, mentioned: findMentioned(namings, teachings), namings }
+  return { teachings, blocks, mentioned: findMentioned(namings, teachings), namings, heard: odds.heard }
 }
 
 /** A return right behind another one to the same exercise is that one going on. */
 function joined(speech: Speech, [main, ...returns]: readonly TextSpan[]): TextSpan[] {
   const turns: TextSpan[] = []
-  for (const { offset, end } of returns) {
+  for (const span of returns) {
     const last = turns.at(-1)
-    if (last && speech.text.slice(last.end, offset).trim() === '') last.end = end
-    else turns.push({ offset, end })
+    if (last && speech.text.slice(last.end, span.called ?? span.offset).trim() === '') last.end = span.end
+    else turns.push({ ...span })
   }
   return main ? [main, ...turns] : turns
 }

@@ -6,6 +6,7 @@ import { sidedTable } from './sided-table.ts'
 import type { SpokenNames } from './turn-names.ts'
 import type { SentenceOdds } from './weigh-openings.ts'
 import type { WeighedCandidate } from './weigh-starts.ts'
+import { ROUND_CALL } from './words/en/call-words.ts'
 import { RETURN_WEIGHTS } from './words/en/return-weights.ts'
 
 /** A teaching by its first sentence, with what it is called. */
@@ -77,7 +78,7 @@ interface Step {
 /** A path goes on with what is done, or comes back to something. */
 function stepsFrom(path: Path, { speech, watcher, index, alone }: Step): Path[] {
   watcher.history = path.history
-  const called = calledAt(watcher, index)
+  const called = calledAt(speech, watcher, index)
   const teaching = called ?? watcher.next
   if (teaching === null) return [path]
   const side = speech.unpunctuated ? 'plain' : 'marked'
@@ -105,10 +106,11 @@ function likeliest(paths: readonly Path[]): Path[] {
     .slice(0, MOST_PATHS)
 }
 
-/** Who has the turn: named here or soon. */
-function calledAt(watcher: TurnWatcher, index: number): number | null {
-  for (const step of [0, 1, 2]) {
-    const named = watcher.namedIn(index + step).find((one) => one !== watcher.current)
+/** Who has the turn: named here or soon; where a round begins, it may be who was at it. */
+function calledAt(speech: Speech, watcher: TurnWatcher, index: number): number | null {
+  const isRound = ROUND_CALL.test(speech.sentences[index]?.words ?? '')
+  for (const step of isRound ? [0, 1, 2, 3] : [0, 1, 2]) {
+    const named = watcher.namedIn(index + step).find((one) => isRound || one !== watcher.current)
     if (named !== undefined) return named
   }
   return null
@@ -122,7 +124,7 @@ function isNamedSoon(watcher: TurnWatcher, index: number): boolean {
 /** An opening is a return where the log of the odds of that is greater by so much. */
 const LEAST_AHEAD = 0.5
 /** A return that is missed costs the person more than one too many; where breaks are found there are many to be wrong about. */
-const LEAST_ODDS = { marked: -1.2, plain: -0.2 } as const
+const LEAST_ODDS = { marked: -0.6, plain: 0 } as const
 /** Below these odds nobody comes back, whoever has the turn. */
 const LEAST_ALONE = -7
 /** Log odds: what goes on and is named soon hardly gives way to another one that is not. */

@@ -42,7 +42,9 @@ export function findTurns(whole: Speech, teachings: readonly Teaching[]): FoundT
       const own = turns.filter((turn) => turn.member === member)
       const outside = returns.filter(({ offset }) => offset < block.from || offset >= block.end)
       const until = member === at ? Math.min(main.end, block.from) : main.end
-      const spans = [...outside, ...own.map(({ offset, end }) => ({ offset, end }))].sort((a, b) => a.offset - b.offset)
+      const spans = [...outside, ...own.map(({ offset, called, end }) => ({ offset, called, end }))].sort(
+        (a, b) => a.offset - b.offset,
+      )
       left[member] = { ...teaching, spans: [{ offset: main.offset, end: until }, ...spans] }
     }
     const aside = members.includes(at) ? undefined : left[at]

@@ -20,6 +20,8 @@ export interface Start {
 export interface TextSpan {
   offset: number
   end: number
+  /** Where a return is called, behind words that open a round. */
+  called?: number
 }
 
 export interface PlacedSpan extends TextSpan {
@@ -34,8 +36,7 @@ export function placeSpans(speech: Speech, starts: readonly Start[], heard: read
     const begin = start.sentence
     const limit = starts[index + 1]?.sentence ?? speech.sentences.length
     const first = speech.sentences[begin]
-    const isBack = starts.slice(0, index).some(({ key }) => key === start.key)
-    const final = speech.sentences[lastTaught(speech, heard, begin, limit, isBack ? KEPT_BACK : KEPT)]
+    const final = speech.sentences[lastTaught(speech, heard, begin, limit, KEPT)]
     if (!first || !final) return []
     const next = final.index + 1 === limit ? speech.sentences[limit] : undefined
     const dose = next ? behindDose(speech, next) : 0

@@ -27,16 +27,23 @@ export function turnsOf(
     const isFirstUnsaid = member === null && next?.member === members[1] && members[0] !== undefined
     const owner = member ?? (isFirstUnsaid ? members[0] : undefined)
     if (owner === undefined || !members.includes(owner)) return
-    const end = lastOf(speech, sentence, limit, next ? Infinity : TALK_WORDS)
+    const before = calls[index - 1]
+    const isOpened = before?.member === null && sentence - before.sentence <= ROUND_SENTENCES
+    const begin = isOpened ? before.sentence : sentence
+    const end = lastOf(speech, begin, limit, next ? Infinity : TALK_WORDS)
     const known = next ? undefined : returned.get(sentence)?.end
     turns.push({
       member: owner,
-      offset: speech.sentences[sentence]?.offset ?? 0,
+      offset: speech.sentences[begin]?.offset ?? 0,
+      called: speech.sentences[sentence]?.offset ?? 0,
       end: known ?? speech.sentences[end]?.end ?? 0,
     })
   })
   return turns
 }
+
+/** "Round two" and the turn it opens are at most so far apart. */
+const ROUND_SENTENCES = 4
 
 /** So many words of talk end the last turn. */
 const TALK_WORDS = 40

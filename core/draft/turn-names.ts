@@ -120,6 +120,7 @@ export class TurnNames {
     const ends = CALL_END.test(behind) ? 'and ends' : 'and goes on'
     if (at === 0) return `first ${ends}`
     if (words.slice(0, at).every(({ text }) => CALL_LEAD.has(text) || /^\d+$/.test(text))) return `led ${ends}`
+    if (isBackTo(words.slice(0, at))) return `led ${ends}`
     return at < EARLY_WORDS ? `early ${ends}` : 'late'
   }
 
@@ -144,6 +145,14 @@ const MOST_NAME_WORDS = 4
 const EARLY_WORDS = 4
 /** A word calls one of so many that were opened last. */
 const RECENT = 9
+
+/** "While we have the chair, back to the": words that lead to a name behind others. */
+function isBackTo(before: readonly FoldedWord[]): boolean {
+  const back = before.findLastIndex(({ text }) => text === 'back')
+  return (
+    back >= 0 && before.slice(back).every(({ text, afterMark }, at) => CALL_LEAD.has(text) && (at === 0 || !afterMark))
+  )
+}
 
 /** The words of a name. */
 function wordsOf(name: string): string[] {
