@@ -54,7 +54,7 @@ function behindDose(speech: Speech, { offset, end }: Sentence): number {
   return isDose ? offset + dose.length + 1 : offset
 }
 
-const DOSE_WORDS = 5
+const DOSE_WORDS = 6
 
 /** Index of the last sentence about the exercise: from there to the limit all is likeliest to be talk and changes of place. */
 function lastTaught(speech: Speech, heard: readonly HeardTurn[], begin: number, limit: number, kept: number): number {

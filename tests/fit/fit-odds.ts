@@ -19,7 +19,10 @@ export interface OddsFitting {
 const RATE = 0.1
 
 /** Logistic regression with ridge, by steps along the whole gradient, each weight at its own rate: the same input gives the same weights. */
-export function fitOdds(cases: readonly OddsCase[], { leastOften, ridge, steps, from = 0 }: OddsFitting): Map<string, number> {
+export function fitOdds(
+  cases: readonly OddsCase[],
+  { leastOften, ridge, steps, from = 0 }: OddsFitting,
+): Map<string, number> {
   const times = new Map<string, number>()
   for (const { features } of cases) for (const one of features) times.set(one, (times.get(one) ?? 0) + 1)
   const names = [...times].flatMap(([name, count]) => (count >= leastOften ? [name] : []))

@@ -42,6 +42,7 @@ describe('a tempo is read', () => {
     const said = 'Breathe in for four, hold it for two, and let it out for six.'
     expect(temposIn(said, true)).toEqual(['4-2-6-x'])
     expect(temposIn(said)).toEqual([])
+    expect(temposIn('Breathe in for three, hold for two, out for four, stay empty for one.', true)).toEqual(['3-2-4-1'])
   })
 })
 

@@ -59,6 +59,8 @@ describe('how it is called', () => {
     ['Lunges, go.', 'first and ends'],
     ['And then the lunges.', 'led and ends'],
     ['Round two, lunges.', 'led and ends'],
+    ['While we have the mat, back to the lunges.', 'led and ends'],
+    ['Your back knee bends, then the lunges.', 'late'],
     ['Lunges push the floor away', 'first and goes on'],
     ['I have never in my life liked any lunges.', 'late'],
   ])('%s', (said, how) => expect(namesFor(said, ['lunges']).callOf(0, 0)).toBe(how))

@@ -52,9 +52,9 @@ export const PHASES: readonly (readonly ['lower' | 'lift' | 'first' | 'back', Re
 
 /** It waits there. */
 export const WAITS =
-  /\b(?:hold|hang|stop|pause|wait|waiting|stay|sit there|sitting|hover|freeze|(?:at|in) the (?:bottom|hole|top)|up top|up there|down there)\b/
+  /\b(?:hold|hang|stop|pause|wait|waiting|stay|sit there|sitting|hover|freeze|(?:at|in) the (?:bottom|hole|top)|up top|up there|down there|empty)\b/
 export const WAITS_LOW = /\b(?:(?:at|in) the (?:bottom|hole)|down there|sit there|sitting)\b/
-export const WAITS_HIGH = /\b(?:at the top|up top|up there|squeeze)\b/
+export const WAITS_HIGH = /\b(?:at the top|up top|up there|squeeze|empty)\b/
 
 /** The counting is of breaths. */
 export const OF_BREATH = /\b(?:breathe|breath|breaths|inhale|exhale|nose|sniff|blow|mouth|lungs)\b/
