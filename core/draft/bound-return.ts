@@ -18,7 +18,7 @@ export function boundReturns(speech: Speech, heard: readonly HeardTurn[], teachi
 
 /** The stretch from where it is called by name, where only a round was opened before: "Round two, off you go. Squats." */
 export function startAtCall(speech: Speech, span: TextSpan, names: readonly string[]): TextSpan {
-  if (span.called !== undefined) return { ...span, offset: span.called }
+  if (span.called !== undefined) return span.called < span.end ? { ...span, offset: span.called } : span
   const own = new Set(names.flatMap((name) => foldWords(name)).map(({ text }) => text))
   const isOwn = (text: string): boolean => text.length > 2 && !SHARED_WORDS.has(text) && own.has(text)
   const first = speech.sentenceAt(span.offset)

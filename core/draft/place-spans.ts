@@ -46,6 +46,14 @@ export function placeSpans(speech: Speech, starts: readonly Start[], heard: read
   })
 }
 
+/** A stretch that comes back, without the talk at its end. */
+export function withoutTalk(speech: Speech, heard: readonly HeardTurn[], span: TextSpan): TextSpan {
+  const first = speech.sentenceAt(span.offset)
+  const last = speech.sentenceAt(Math.max(span.offset, span.end - 1))
+  const final = lastTaught(speech, heard, first, last + 1, KEPT_BACK)
+  return final === last ? span : { ...span, end: Math.max(span.offset + 1, speech.sentences[final]?.end ?? span.end) }
+}
+
 /** Where a sentence begins, or its second clause where marks are missing and the first is a dose: "six each side and sit back". */
 function behindDose(speech: Speech, { offset, end }: Sentence): number {
   const [dose = '', ...others] = speech.text.slice(offset, end).split(CLAUSE_BREAK)
@@ -68,16 +76,8 @@ function lastTaught(speech: Speech, heard: readonly HeardTurn[], begin: number, 
   return last
 }
 
-/** Log odds: a word of the exercise that is lost costs more than a sentence of talk that is shown. */
+/** Log odds: a word of the exercise that is lost costs more than a sentence of talk that is shown; in a return, which says it again, less. */
 const KEPT = 0.7
 const KEPT_BACK = -0.3
 /** Log odds: what its words alone make teaching or work is so, though nothing like it was learned; a dose may close a class. */
 const TAUGHT: Partial<Record<Role, number>> = { teach: 1.5, work: 3 }
-
-/** A stretch that comes back, without the talk at its end. */
-export function withoutTalk(speech: Speech, heard: readonly HeardTurn[], span: TextSpan): TextSpan {
-  const first = speech.sentenceAt(span.offset)
-  const last = speech.sentenceAt(Math.max(span.offset, span.end - 1))
-  const final = lastTaught(speech, heard, first, last + 1, KEPT_BACK)
-  return final === last ? span : { ...span, end: Math.max(span.offset + 1, speech.sentences[final]?.end ?? span.end) }
-}

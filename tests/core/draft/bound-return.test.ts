@@ -59,3 +59,14 @@ describe('a return that a round opens', () => {
     expect(speech.text.slice(offset, end)).toBe(kept)
   })
 })
+
+it('a return whose call its rest cut off keeps its bounds', () => {
+  const transcript = parseTranscript('[0:00] Round two. Minute off first. Squats, chest up.')
+  if (transcript.kind !== 'timed') throw new Error('no times')
+  const span = { offset: 0, end: 10, called: 29 }
+  expect(startAtCall(readSpeech(transcript.lines), span, ['squat'])).toEqual(span)
+  expect(startAtCall(readSpeech(transcript.lines), { ...span, end: 49 }, ['squat'])).toMatchObject({
+    offset: 29,
+    end: 49,
+  })
+})
