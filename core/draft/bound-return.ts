@@ -5,7 +5,7 @@ import type { HeardTurn } from './hear-turns.ts'
 import { withoutTalk } from './place-spans.ts'
 import type { TextSpan } from './place-spans.ts'
 import type { Sentence, Speech } from './read-speech.ts'
-import { CALL_LEAD, REST_CALL, ROUND_CALL, SHARED_WORDS } from './words/en/call-words.ts'
+import { REST_CALL, SHARED_WORDS } from './words/en/call-words.ts'
 
 /** An exercise with its returns from where they are called to where talk begins. Doses are read before: what a round is opened with may tell them. */
 export function boundReturns(speech: Speech, heard: readonly HeardTurn[], teaching: Teaching): Teaching {
@@ -22,16 +22,12 @@ export function startAtCall(speech: Speech, span: TextSpan, names: readonly stri
   const own = new Set(names.flatMap((name) => foldWords(name)).map(({ text }) => text))
   const isOwn = (text: string): boolean => text.length > 2 && !SHARED_WORDS.has(text) && own.has(text)
   const first = speech.sentenceAt(span.offset)
-  const isRound = ROUND_CALL.test(speech.sentences[first]?.words ?? '')
   for (let index = first; index <= first + MOST_OPENING; index += 1) {
     const sentence = speech.sentences[index]
     if (!sentence || sentence.end > span.end) return span
     const said = foldWords(speech.text.slice(Math.max(span.offset, sentence.offset), sentence.end))
-    const at = said.findIndex(({ text }) => isOwn(text))
-    const isCalled = said.slice(0, Math.max(0, at)).every(({ text }) => CALL_LEAD.has(text))
-    if (at >= 0 && index === first) return span
-    if (at >= 0 && (isCalled || !isRound)) return { ...span, offset: sentence.offset }
-    if (isTaught(sentence) && !isRound) return span
+    if (said.some(({ text }) => isOwn(text))) return index === first ? span : { ...span, offset: sentence.offset }
+    if (isTaught(sentence)) return span
   }
   return span
 }
